@@ -1,0 +1,71 @@
+import js from '@eslint/js';
+import { defineConfig, globalIgnores } from 'eslint/config';
+import { configs as lit } from 'eslint-plugin-lit';
+import { configs as wc } from 'eslint-plugin-wc';
+import tseslint from 'typescript-eslint';
+
+/** A wall: files under `folder` may not import what matches `group`. */
+const wall = (folder, group, message) => ({
+  files: [`${folder}/**/*.ts`],
+  rules: {
+    'no-restricted-imports': [
+      'error',
+      {
+        patterns: [{ group, message }],
+        paths: [{ name: 'zod', message: "The named import pulls every locale: import * as z from 'zod/mini'." }],
+      },
+    ],
+  },
+});
+
+const NO_FACES = ['**/widget/**', '**/extension/**'];
+/** Folders of core that `folder` may not see, besides the faces. */
+const below = (...names) => [...names.map((name) => `**/${name}/**`), ...NO_FACES];
+
+export default defineConfig(
+  globalIgnores(['dist/**', 'coverage/**', 'reports/**', '**/*.mjs', '.stryker-tmp/**']),
+  js.configs.recommended,
+  tseslint.configs.recommendedTypeChecked,
+  {
+    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
+    rules: {
+      'no-console': 'error',
+      '@typescript-eslint/no-explicit-any': 'error',
+      '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true, allowBoolean: true }],
+    },
+  },
+  {
+    files: ['core/**/*.ts'],
+    rules: {
+      'no-restricted-globals': [
+        'error',
+        ...['window', 'document', 'navigator', 'localStorage', 'fetch', 'setTimeout', 'setInterval', 'performance', 'Date', 'crypto'].map((name) => ({
+          name,
+          message: 'The core has no DOM, clock, network or randomness: the same input gives the same report.',
+        })),
+      ],
+      'no-restricted-properties': ['error', { object: 'Math', property: 'random', message: 'The same input gives the same report.' }],
+    },
+  },
+  wall('core/model', below('data', 'reading', 'kit', 'physics', 'plan', 'checks', 'report', 'input'), 'The model is types only and imports nothing but itself.'),
+  wall('core/data', below('reading', 'kit', 'physics', 'plan', 'checks', 'report', 'input'), 'Data are literals: they see the model and nothing else.'),
+  wall('core/reading', below('kit', 'physics', 'plan', 'checks', 'report', 'input'), 'Reading text needs the model and the vocabulary, nothing that judges.'),
+  wall('core/physics', below('reading', 'kit', 'plan', 'checks', 'report', 'input'), 'Physics are pure functions on numbers: they know no list and no kit.'),
+  wall('core/kit', below('plan', 'checks', 'report'), 'The kit is put together before anything is planned or judged.'),
+  wall('core/plan', below('reading', 'checks', 'report', 'input'), 'The plan is what checks share; it knows none of them.'),
+  wall('core/checks', ['./!(index).js', ...below('reading', 'kit', 'report', 'input')], 'A check sees the facts it asks for, the physics and the plan, and never another check.'),
+  wall('core/report', below('reading', 'kit', 'physics', 'plan', 'checks', 'input'), 'The report words what it is given and works nothing out.'),
+  wall('widget', ['**/core/*/**', '**/extension/**'], 'A face sees the report: import from core/index.js.'),
+  wall('extension', ['**/core/*/**', '**/widget/*/**'], 'The extension mounts the elements: import from core/index.js and widget/index.js.'),
+  { files: ['core/checks/index.ts'], rules: { 'no-restricted-imports': 'off' } },
+  {
+    files: ['extension/**/*.ts'],
+    ignores: ['extension/browser.ts'],
+    rules: {
+      'no-restricted-globals': ['error', { name: 'browser', message: 'extension/browser.ts is the one file that touches the browser API.' }, { name: 'chrome', message: 'extension/browser.ts is the one file that touches the browser API.' }],
+    },
+  },
+  { files: ['widget/**/*.ts'], ...lit['flat/recommended'] },
+  { files: ['widget/**/*.ts'], ...wc['flat/best-practice'] },
+  { files: ['test/**/*.ts'], rules: { '@typescript-eslint/no-unused-expressions': 'off' } },
+);
