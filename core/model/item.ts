@@ -96,19 +96,28 @@ export interface Item {
   readonly onlyIn?: 'summer' | 'winter';
 }
 
-/** The fields of an item that a person may correct. */
-export type CorrectableField =
-  | Exclude<
-      keyof Item,
-      | 'line'
-      | 'span'
-      | 'notCarriedBecause'
-      | 'kindBecause'
-      | 'massBasis'
-      | 'perPerson'
-      | 'role'
-      | 'onlyIn'
-      | 'capacitiesMl'
-      | 'boxMm'
-    >
-  | 'capacityMl';
+/** The fields of an item that a person may correct. `capacityMl` is one vessel's. */
+export const CORRECTABLE = [
+  'kind',
+  'carried',
+  'quantity',
+  'capacityMl',
+  'massG',
+  'diameterMm',
+  'baseDiameterMm',
+  'heightMm',
+  'sizeMm',
+  'burnerMm',
+  'supportsMm',
+  'material',
+  'bail',
+  'lid',
+  'handles',
+  'stoveType',
+  'stoveForm',
+  'fuelType',
+  'gasMix',
+  'fuelMassG',
+  'fuelVolumeMl',
+] as const;
+export type CorrectableField = (typeof CORRECTABLE)[number];

@@ -1,0 +1,188 @@
+import * as z from 'zod/mini';
+import { MISSING, type Given } from '../model/given.js';
+import { MATERIALS, STOVE_FORMS, STOVE_TYPES } from '../model/item.js';
+import type { Measure } from '../model/measure.js';
+import type { PotInput, StoveInput } from '../model/pot.js';
+import type { InputProblem } from '../model/report.js';
+import { parseMeasure } from '../reading/quantities/index.js';
+import { outOfLimits, type Limits } from './limits.js';
+
+type Dimension = 'volume' | 'length' | 'mass';
+
+const POT = {
+  capacity: { dimension: 'volume', least: 30, most: 100_000, usual: [300, 12_000], unit: 'mL', than: 'any pot' },
+  diameter: { dimension: 'length', least: 30, most: 1000, usual: [70, 400], unit: 'mm', than: 'any pot' },
+  baseDiameter: { dimension: 'length', least: 20, most: 1000, usual: [60, 400], unit: 'mm', than: 'any pot' },
+  height: { dimension: 'length', least: 15, most: 1000, usual: [40, 350], unit: 'mm', than: 'any pot' },
+  earHeight: { dimension: 'length', least: 10, most: 1200, usual: [40, 400], unit: 'mm', than: 'any pot' },
+  mass: { dimension: 'mass', least: 5, most: 50_000, usual: [50, 3000], unit: 'g', than: 'any pot' },
+} as const satisfies Record<string, Limits & { dimension: Dimension }>;
+
+const STOVE = {
+  burnerDiameter: { dimension: 'length', least: 5, most: 800, usual: [20, 200], unit: 'mm', than: 'any burner' },
+  armInner: { dimension: 'length', least: 0, most: 1000, usual: [20, 200], unit: 'mm', than: 'any stove' },
+  armSpan: { dimension: 'length', least: 20, most: 1500, usual: [60, 400], unit: 'mm', than: 'any stove' },
+  height: { dimension: 'length', least: 5, most: 2000, usual: [30, 300], unit: 'mm', than: 'any stove' },
+  footDiameter: { dimension: 'length', least: 20, most: 2000, usual: [60, 400], unit: 'mm', than: 'any stove' },
+} as const satisfies Record<string, Limits & { dimension: Dimension }>;
+
+const ARMS: Limits = { least: 2, most: 12, usual: [3, 6], unit: '', than: 'any stove has' };
+const QUANTITY: Limits = { least: 1, most: 500, usual: [1, 20], unit: '', than: 'a kit has' };
+const POWER: Limits = { least: 50, most: 50_000, usual: [300, 10_000], unit: 'W', than: 'any camp stove gives' };
+
+/** A typed pot or stove with the grounds of its values. Lengths in mm, volumes in mL, masses in g, power in W. */
+export type GivenPot = { readonly [K in keyof typeof POT]: Given<number> } & {
+  readonly name: string;
+  readonly material: Given<(typeof MATERIALS)[number]>;
+  readonly lid: Given<boolean>;
+  readonly bail: Given<boolean>;
+  readonly handles: Given<number>;
+  readonly quantity: Given<number>;
+};
+export type GivenStove = { readonly [K in keyof typeof STOVE]: Given<number> } & {
+  readonly type: Given<(typeof STOVE_TYPES)[number]>;
+  readonly form: Given<(typeof STOVE_FORMS)[number]>;
+  readonly armCount: Given<number>;
+  readonly powerW: Given<number>;
+};
+
+const potShape = z.object({
+  material: z.optional(z.enum(MATERIALS)),
+  lid: z.optional(z.boolean()),
+  bail: z.optional(z.boolean()),
+  handles: z.optional(z.union([z.boolean(), z.number()])),
+});
+const stoveShape = z.object({ type: z.optional(z.enum(STOVE_TYPES)), form: z.optional(z.enum(STOVE_FORMS)) });
+
+/** Reads a typed pot; what cannot be used is left out and told. Anything but an object is the caller's misuse: TypeError. */
+export function readPot(input: PotInput, locale?: string): { pot: GivenPot; problems: InputProblem[] } {
+  assertObject(input, 'pot', '{ capacity: "750 ml", diameter: 95 }');
+  const problems: InputProblem[] = [];
+  const words = readWords(potShape, input, 'pot', problems);
+  const handles = words.handles;
+  return {
+    pot: {
+      ...measures(POT, input, 'pot', problems, locale),
+      name: typeof input.name === 'string' && input.name.trim() !== '' ? input.name.trim().slice(0, 120) : 'the pot',
+      material: typed(words.material),
+      lid: typed(words.lid),
+      bail: typed(words.bail),
+      handles: typed(typeof handles === 'boolean' ? (handles ? 2 : 0) : handles),
+      quantity: count(input.quantity, 'pot.quantity', QUANTITY, problems),
+    },
+    problems,
+  };
+}
+
+/** Reads a typed stove, as `readPot` does a pot. */
+export function readStove(input: StoveInput, locale?: string): { stove: GivenStove; problems: InputProblem[] } {
+  assertObject(input, 'stove', '{ type: "gas", burnerDiameter: 40 }');
+  const problems: InputProblem[] = [];
+  const words = readWords(stoveShape, input, 'stove', problems);
+  return {
+    stove: {
+      ...measures(STOVE, input, 'stove', problems, locale),
+      type: typed(words.type),
+      form: typed(words.form),
+      armCount: count(input.armCount, 'stove.armCount', ARMS, problems),
+      powerW: count(input.powerW, 'stove.powerW', POWER, problems),
+    },
+    problems,
+  };
+}
+
+function assertObject(input: unknown, name: string, example: string): void {
+  if (typeof input !== 'object' || input === null || Array.isArray(input))
+    throw new TypeError(`The ${name} is an object such as ${example}.`);
+}
+
+function typed<T>(value: T | undefined): Given<T> {
+  return value === undefined ? MISSING : { grounds: 'stated', value, typed: true };
+}
+
+/** The words of a shape one by one, so that one wrong word costs only itself. */
+function readWords<S extends z.ZodMiniObject>(
+  shape: S,
+  input: object,
+  name: string,
+  problems: InputProblem[],
+): z.infer<S> {
+  const read: Record<string, unknown> = {};
+  for (const [field, schema] of Object.entries(shape.shape)) {
+    const value = (input as Record<string, unknown>)[field];
+    if (value === undefined || value === null) continue;
+    const parsed = z.safeParse(schema, value);
+    if (parsed.success) read[field] = parsed.data;
+    else
+      problems.push({
+        field: `${name}.${field}`,
+        value: String(value).slice(0, 60),
+        message: `“${String(value).slice(0, 60)}” is not a ${field} known here; leave it out.`,
+      });
+  }
+  return read as z.infer<S>;
+}
+
+function measures<T extends Record<string, Limits & { dimension: Dimension }>>(
+  fields: T,
+  input: object,
+  name: string,
+  problems: InputProblem[],
+  locale: string | undefined,
+): { [K in keyof T]: Given<number> } {
+  const read: Record<string, Given<number>> = {};
+  for (const [field, limits] of Object.entries(fields)) {
+    read[field] = measure((input as Record<string, unknown>)[field], `${name}.${field}`, limits, problems, locale);
+  }
+  return read as { [K in keyof T]: Given<number> };
+}
+
+function measure(
+  input: unknown,
+  field: string,
+  limits: Limits & { dimension: Dimension },
+  problems: InputProblem[],
+  locale: string | undefined,
+): Given<number> {
+  if (input === undefined || input === null || (typeof input === 'string' && input.trim() === '')) return MISSING;
+  const shown = String(input as Measure).slice(0, 60);
+  const parsed =
+    typeof input === 'number'
+      ? { value: input }
+      : typeof input === 'string'
+        ? parseMeasure(input, limits.dimension, locale)
+        : null;
+  if (parsed === null || !Number.isFinite(parsed.value)) {
+    problems.push({
+      field,
+      value: shown,
+      message: `“${shown}” is not understood; write a figure and its unit, such as ${limits.usual[0] * 2}\u00a0${limits.unit}.`,
+    });
+    return MISSING;
+  }
+  const problem = outOfLimits(field, shown, parsed.value, limits);
+  if (problem) {
+    problems.push(problem);
+    return MISSING;
+  }
+  const most = 'most' in parsed ? parsed.most : undefined;
+  return { grounds: 'stated', value: parsed.value, typed: true, ...(most === undefined ? {} : { most }) };
+}
+
+function count(input: unknown, field: string, limits: Limits, problems: InputProblem[]): Given<number> {
+  if (input === undefined || input === null) return MISSING;
+  if (typeof input !== 'number' || !Number.isFinite(input)) {
+    problems.push({
+      field,
+      value: String(input).slice(0, 60),
+      message: `“${String(input).slice(0, 60)}” is not a number; write it in figures.`,
+    });
+    return MISSING;
+  }
+  const problem = outOfLimits(field, String(input), input, limits);
+  if (problem) {
+    problems.push(problem);
+    return MISSING;
+  }
+  return { grounds: 'stated', value: input, typed: true };
+}

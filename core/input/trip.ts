@@ -1,0 +1,72 @@
+import * as z from 'zod/mini';
+import { MEAL_STYLES, SEASONS, SNOWS, WATER_FROM, WINDS, type Trip } from '../model/trip.js';
+import type { InputProblem } from '../model/report.js';
+import { outOfLimits, type Limits } from './limits.js';
+
+/** What a trip may be. Altitudes as for the standard atmosphere of the physics, 0 to 9000 m; the Dead Sea counts as 0. */
+const FIGURES: Readonly<Record<'people' | 'days' | 'lowC' | 'altitudeM' | 'hotMealsPerDay', Limits>> = {
+  people: { least: 1, most: 500, usual: [1, 60], unit: '', than: 'a kit can be judged for' },
+  days: { least: 0.5, most: 366, usual: [1, 60], unit: 'days', than: 'a trip can be planned for' },
+  lowC: { least: -60, most: 50, usual: [-40, 35], unit: '°C', than: 'anyone cooks out in' },
+  altitudeM: { least: -430, most: 9000, usual: [1, 6000], unit: 'm', than: 'anyone cooks at' },
+  hotMealsPerDay: { least: 0, most: 6, usual: [1, 3], unit: '', than: 'anyone cooks in a day' },
+};
+
+const WORDS = {
+  mealStyle: z.enum(MEAL_STYLES),
+  drinkFromPot: z.boolean(),
+  waterFrom: z.enum(WATER_FROM),
+  snow: z.enum(SNOWS),
+  cookAt: z.enum(['stove', 'fire']),
+  wind: z.enum(WINDS),
+  season: z.enum(SEASONS),
+} as const;
+
+/**
+ * The trip as the person set it, with what cannot be used left out and told. A trip that is not an object is the caller's misuse: TypeError.
+ */
+export function readTrip(input: unknown): { trip: Partial<Trip>; problems: InputProblem[] } {
+  if (input === undefined) return { trip: {}, problems: [] };
+  if (typeof input !== 'object' || input === null || Array.isArray(input))
+    throw new TypeError('The trip is an object such as { people: 2, days: 3 }; leave it out where nothing is known.');
+  const given = input as Record<string, unknown>;
+  const trip: Record<string, unknown> = {};
+  const problems: InputProblem[] = [];
+  for (const [name, limits] of Object.entries(FIGURES)) {
+    const value = given[name];
+    if (value === undefined || value === null) continue;
+    const number = typeof value === 'number' ? value : Number.NaN;
+    const problem = Number.isFinite(number)
+      ? name === 'people' && !Number.isInteger(number) && number > 0
+        ? { field: 'trip.people', value: String(number), message: `People come whole: ${Math.ceil(number)}?` }
+        : outOfLimits(`trip.${name}`, String(number), number, limits)
+      : {
+          field: `trip.${name}`,
+          value: show(value),
+          message: `“${show(value)}” is not a number; write it in figures.`,
+        };
+    if (problem) problems.push(problem);
+    else trip[name] = number;
+  }
+  for (const [name, schema] of Object.entries(WORDS)) {
+    const value = given[name];
+    if (value === undefined || value === null) continue;
+    const parsed = schema.safeParse(value);
+    if (parsed.success) trip[name] = parsed.data;
+    else
+      problems.push({
+        field: `trip.${name}`,
+        value: show(value),
+        message: `“${show(value)}” is not one of ${choices(schema)}.`,
+      });
+  }
+  return { trip, problems };
+}
+
+function show(value: unknown): string {
+  return typeof value === 'string' ? value.slice(0, 60) : (JSON.stringify(value) ?? typeof value).slice(0, 60);
+}
+
+function choices(schema: (typeof WORDS)[keyof typeof WORDS]): string {
+  return 'options' in schema ? schema.options.join(', ') : 'true, false';
+}

@@ -1,0 +1,45 @@
+import { MISSING, valueOf, type Given } from '../model/given.js';
+import type { FuelType, Item } from '../model/item.js';
+import { netOfCanister } from '../physics/fuel.js';
+import { LIQUID_FUEL_DENSITY } from '../data/fuels.js';
+
+/** A fuel bottle is filled to about three quarters; common practice. */
+const BOTTLE_FILL = 0.75;
+
+/** Net fuel in one can or bottle, g: stated; else worked out from its volume, its bottle or the gross mass of a gas canister. */
+export function netFuel(item: Item, type: FuelType | undefined): Given<number> {
+  if (item.fuelMassG.grounds !== 'missing') return item.fuelMassG;
+  const gross = valueOf(item.massG);
+  if (type === 'gas') {
+    const net = gross === undefined ? undefined : netOfCanister(gross);
+    return net === undefined
+      ? MISSING
+      : {
+          grounds: 'worked-out',
+          value: net,
+          from: `a canister of ${Math.round(gross!)} g full`,
+          cites: ['cp-canister-gross'],
+        };
+  }
+  if (type === 'alcohol' || type === 'liquid-fuel') {
+    const density = LIQUID_FUEL_DENSITY[type];
+    const volume = valueOf(item.fuelVolumeMl);
+    if (volume !== undefined)
+      return {
+        grounds: 'worked-out',
+        value: (volume * density) / 1000,
+        from: `${Math.round(volume)} mL`,
+        cites: ['greet'],
+      };
+    const bottle = item.capacitiesMl[0] === undefined ? undefined : valueOf(item.capacitiesMl[0]);
+    if (bottle !== undefined) {
+      return {
+        grounds: 'assumed',
+        value: (bottle * BOTTLE_FILL * density) / 1000,
+        because: `a bottle of ${Math.round(bottle)} mL is filled to about three quarters`,
+        replaceWith: 'write how much fuel is in it',
+      };
+    }
+  }
+  return item.massG;
+}

@@ -1,0 +1,87 @@
+import { valueOf, type Given, type Missing } from '../model/given.js';
+import type { GroundedTrip, Season, Trip, TripHints } from '../model/trip.js';
+
+/** What is assumed of a trip that says nothing, and how to replace it. */
+const DEFAULTS: {
+  readonly [K in Exclude<keyof Trip, 'season' | 'waterFrom' | 'lowC' | 'cookAt'>]: {
+    value: Trip[K];
+    because: string;
+    replaceWith: string;
+  };
+} = {
+  people: { value: 1, because: 'nothing says how many people', replaceWith: 'set the number of people' },
+  days: { value: 1, because: 'nothing says how long', replaceWith: 'set the number of days' },
+  mealStyle: {
+    value: 'simmer',
+    because: 'nothing says how they cook, and most people cook in the pot at times',
+    replaceWith: 'choose boil-only, simmer or scratch',
+  },
+  drinkFromPot: {
+    value: true,
+    because: 'hot drinks come from the same pot unless it is said otherwise',
+    replaceWith: 'say that drinks are made elsewhere',
+  },
+  snow: { value: 'packed', because: 'snow is pressed into the pot by hand', replaceWith: 'choose the snow' },
+  altitudeM: { value: 0, because: 'no altitude is given', replaceWith: 'set the altitude' },
+  wind: { value: 'breeze', because: 'it is seldom calm outdoors', replaceWith: 'choose the wind' },
+  hotMealsPerDay: { value: 1, because: 'one hot meal a day is usual', replaceWith: 'set the hot meals a day' },
+};
+
+/** Lowest temperature assumed by season, °C. */
+const LOW_BY_SEASON: Record<Season, number> = { spring: 0, summer: 5, autumn: 0, winter: -10 };
+
+type Text = { readonly [K in keyof Trip]?: Given<Trip[K]> };
+
+/** The trip as judged: what the person set, else what the text says, else a stated default. `kitHasStove` tells where they cook, when nobody does. */
+export function groundTrip(set: Partial<Trip>, hints: TripHints, kitHasStove: boolean): GroundedTrip {
+  const given = <K extends keyof Trip>(name: K): Given<Trip[K]> | undefined => {
+    const value = set[name];
+    if (value !== undefined) return { grounds: 'stated', value, typed: true } as Given<Trip[K]>;
+    return (hints as Text)[name] as Given<Trip[K]> | undefined;
+  };
+  const orDefault = <K extends keyof typeof DEFAULTS>(name: K): Given<Trip[K]> =>
+    given(name) ?? ({ grounds: 'assumed', ...DEFAULTS[name] } as Given<Trip[K]>);
+
+  const missing: Missing = { grounds: 'missing' };
+  const season = given('season') ?? missing;
+  const lowC = given('lowC');
+  return {
+    people: orDefault('people'),
+    days: orDefault('days'),
+    mealStyle: orDefault('mealStyle'),
+    drinkFromPot: orDefault('drinkFromPot'),
+    waterFrom: given('waterFrom') ?? assumedWater(valueOf(season), lowC === undefined ? undefined : valueOf(lowC)),
+    snow: orDefault('snow'),
+    lowC: lowC ?? assumedLow(valueOf(season)),
+    altitudeM: orDefault('altitudeM'),
+    cookAt: given('cookAt') ?? assumedPlace(kitHasStove),
+    wind: orDefault('wind'),
+    hotMealsPerDay: orDefault('hotMealsPerDay'),
+    season,
+  };
+}
+
+function assumedWater(season: Season | undefined, lowC: number | undefined): Given<Trip['waterFrom']> {
+  const replaceWith = 'say where the water comes from: liquid, snow or either';
+  if (season === 'winter')
+    return { grounds: 'assumed', value: 'either', because: 'in winter snow may be the only water', replaceWith };
+  if (lowC !== undefined && lowC <= -5)
+    return { grounds: 'assumed', value: 'either', because: 'in such cold snow may be the only water', replaceWith };
+  return { grounds: 'assumed', value: 'liquid', because: 'nothing speaks of snow', replaceWith };
+}
+
+function assumedLow(season: Season | undefined): Given<number> {
+  return {
+    grounds: 'assumed',
+    value: LOW_BY_SEASON[season ?? 'summer'],
+    because: season === undefined ? 'neither temperature nor season is given' : `no temperature is given for ${season}`,
+    replaceWith: 'set the lowest temperature',
+  };
+}
+
+function assumedPlace(kitHasStove: boolean): Given<Trip['cookAt']> {
+  // A kit without any stove may still be cold food: a fire is assumed only for judging the pot, and is shown as a guess.
+  return kitHasStove
+    ? { grounds: 'assumed', value: 'stove', because: 'there is a stove', replaceWith: 'say that they cook at a fire' }
+    : { grounds: 'assumed', value: 'fire', because: 'no stove is named', replaceWith: 'add the stove' };
+}
