@@ -102,6 +102,7 @@ function isWinter(trip: GroundedTrip): boolean {
 
 export { CHECKS } from './checks/index.js';
 export { fillTemplate, formatFigure, formatNumber } from './report/format.js';
+export { GRADE_WORDS, remark, wordSource } from './report/remark.js';
 export { parseMeasure } from './reading/quantities/index.js';
 export { GRADES } from './model/finding.js';
 export { FUEL_TYPES, ITEM_KINDS, MATERIALS, STOVE_FORMS, STOVE_TYPES } from './model/item.js';

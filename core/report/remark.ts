@@ -1,0 +1,91 @@
+import type { Finding } from '../model/finding.js';
+import type { Report } from '../model/report.js';
+import type { Source } from '../model/source.js';
+
+/** The grades in words, as everywhere. */
+export const GRADE_WORDS: Readonly<Record<Finding['grade'], string>> = {
+  'can-hurt': 'Can hurt',
+  'falls-short': 'Falls short',
+  'costs-you': 'Costs you',
+  'cant-tell': 'Can’t tell',
+  'holds-up': 'Holds up',
+};
+
+/** How one part of a remark is set. */
+interface Setting {
+  readonly heading: (words: string) => string;
+  readonly quote: (words: string) => string;
+  readonly point: (words: string) => string;
+}
+
+const SETTINGS: Readonly<Record<'plain' | 'markdown', Setting>> = {
+  plain: { heading: (words) => words, quote: (words) => `  > ${words}`, point: (words) => `  ${words}` },
+  markdown: {
+    heading: (words) => `**${escapeMarkdown(words)}**`,
+    quote: (words) => `> ${escapeMarkdown(words)}`,
+    point: (words) => `- ${escapeMarkdown(words)}`,
+  },
+};
+
+/** Marks that would format the person's own words. */
+function escapeMarkdown(words: string): string {
+  return words.replace(/[\\`*_{}[\]<>#|~]/g, '\\$&');
+}
+
+/**
+ * The findings as a neutral remark, ready to send to whoever wrote the list: plain text or Markdown, with the lines quoted from `text`.
+ * What holds up is named in one line.
+ */
+export function remark(report: Report, text: string, format: 'plain' | 'markdown' = 'plain'): string {
+  const set = SETTINGS[format];
+  const told = report.findings.filter((finding) => finding.grade !== 'holds-up');
+  const holds = report.findings
+    .filter((finding) => finding.grade === 'holds-up')
+    .map((finding) => finding.title.toLowerCase());
+  const parts = [
+    set.heading(report.summary.headline),
+    ...told.map((finding) => wordFinding(finding, report, text, set)),
+  ];
+  if (holds.length > 0) parts.push(`${GRADE_WORDS['holds-up']}: ${[...new Set(holds)].join(', ')}.`);
+  if (report.day)
+    parts.push(
+      `${set.heading('A day with this kit')}\n${[report.day.perDay, ...(report.day.perTrip ? [report.day.perTrip] : [])].map(set.point).join('\n')}`,
+    );
+  if (report.assumptions.length > 0) {
+    parts.push(
+      `${set.heading('Assumed')}\n${report.assumptions.map((assumption) => set.point(`${assumption.what}: ${assumption.because}; ${assumption.replaceWith}.`)).join('\n')}`,
+    );
+  }
+  parts.push('A second opinion. Local fire rules, land managers and licensed instruction come first.');
+  return `${parts.join('\n\n')}\n`;
+}
+
+function wordFinding(finding: Finding, report: Report, text: string, set: Setting): string {
+  const quotes = finding.evidence
+    .filter((evidence) => evidence.line !== undefined)
+    .map((evidence) => {
+      const line = report.reading.lines[evidence.line! - 1];
+      return set.quote(`${evidence.line}: ${(line ? text.slice(...line.span) : evidence.quote).trim().slice(0, 200)}`);
+    });
+  const published = finding.cites
+    .map((id) => report.sources.find((source) => source.id === id))
+    .filter((source) => source?.grade === 'published');
+  return [
+    set.heading(`${GRADE_WORDS[finding.grade]} (${finding.margin})`),
+    finding.message,
+    ...new Set(quotes),
+    ...(finding.question ? [set.point(finding.question.text)] : []),
+    ...(finding.fix ? [set.point(finding.fix)] : []),
+    ...finding.cautions.map((caution) => set.point(`Caution: ${caution}`)),
+    ...(published.length > 0
+      ? [set.point(`Published: ${published.map((source) => wordSource(source!)).join('; ')}.`)]
+      : []),
+  ].join('\n');
+}
+
+/** Title, year and place of a source. */
+export function wordSource(source: Source): string {
+  return [source.by ? `${source.by}, ${source.title}` : source.title, source.year, source.place]
+    .filter((part) => part !== undefined)
+    .join(', ');
+}
