@@ -28,7 +28,7 @@ export function outOfLimits(field: string, typed: string, value: number, limits:
   return {
     field,
     value: typed,
-    message: `${shown} is ${compared} than ${limits.than}${cure === undefined ? '.' : `; ${cure}?`}`,
+    message: `${shown} is ${compared} than ${limits.than}${cure === undefined ? '.' : `; ${String(cure).replace('-', '−')}?`}`,
   };
 }
 
