@@ -1,0 +1,329 @@
+import type { Words } from './words.js';
+
+export const en: Words = {
+  language: 'en',
+  name: 'English',
+  decimal: '.',
+  tellTale:
+    'the, and, with, of, for, is, my, one, not, it, that, this, from, to, on, or, each, you, we, are, no, all, but, w/',
+
+  kinds: {
+    pot: 'pot, cook pot, cookpot, cooking pot, stock pot, stockpot, hot pot, saucepan, sauce pan, milk pan, billy, billy can, billycan, billy pot, mucket, mug pot, mess tin, army tin, mess kit, dixie, boiler, dutch oven, cauldron, melting pot, snow pot, melt pot, grease pot, canteen cup, canteen pot, cookset, cook set, cooking set, cookware set, cookware, cook kit, pot set, pan set, nesting set, storm set, kelly pot, camp oven, cooker pot | pots, cook pots, cookpots, cooking pots, stock pots, stockpots, saucepans, sauce pans, milk pans, billies, billys, billy cans, billycans, mess tins, mess kits, dixies, boilers, dutch ovens, muckets, canteen cups, cooksets, cook sets',
+    mug: 'mug, cup, beaker, tumbler, sierra cup, kuksa, noggin, thermo mug, thermal mug, insulated mug, coffee cup, tea cup, teacup | mugs, cups, beakers, tumblers, sierra cups, kuksas, coffee cups, tea cups, teacups',
+    kettle:
+      'kettle, tea kettle, teakettle, teapot, tea pot, coffee pot, coffeepot, coffee kettle, water boiler | kettles, tea kettles, teapots, tea pots, coffee pots, coffeepots',
+    pan: 'pan, fry pan, frypan, frying pan, skillet, griddle, pan lid, fry pan lid, lid pan, spider pan, crepe pan, wok | pans, fry pans, frypans, frying pans, skillets, griddles, woks',
+    lid: 'lid, pot lid, pot cover | lids, pot lids',
+    stove:
+      'stove, burner, cooker, camp stove, gas stove, gas burner, gas cooker, spirit burner, spirit stove, alcohol stove, alcohol burner, meths burner, canister stove, wood stove, twig stove, twig burner, hobo stove, hobo, gasifier, rocket stove, firebox, fire box stove, storm cooker, pressure stove, tablet stove, hexi stove, hexi burner, hexi cooker, camping stove, backpacking stove, cook stove, cookstove, cook system, cooking system, integrated system, cat stove, cat food can stove, soda can stove, beer can stove, soda can burner, stove top, gas ring, hot plate, stove system, can in a can thing | stoves, burners, cookers, gas burners, spirit burners, alcohol stoves',
+    fuel: 'fuel, stove fuel, fuel bottle, fuel flask, fuel canister, fuel can, fuel cell, fuel container, fuel tank, gas, gas can, gas canister, gas cartridge, gas cylinder, gas bottle, gas tin, gas tank, butane can, propane bottle, propane cylinder, propane tank, propane can, bottle for fuel, spirit bottle, alcohol bottle, meths bottle, petrol bottle, charcoal, briquettes | fuels, fuel bottles, fuel canisters, fuel cans, gas cans, gas canisters, gas cartridges, gas cylinders, propane bottles, propane cylinders, alcohol bottles',
+    windscreen:
+      'windscreen, wind screen, windshield, wind shield, windbreak, wind break, wind guard, windguard, heat reflector screen, flame shield, caldera cone, cone | windscreens, wind screens, windshields, wind shields',
+    bottle:
+      'bottle, water bottle, drink bottle, drinking bottle, flask, thermos, thermos flask, vacuum flask, vacuum bottle, canteen, jug, water jug, jerry can, jerrycan, water can, nalgene style bottle, hip flask, insulated bottle, growler | bottles, water bottles, drink bottles, drinking bottles, flasks, thermoses, thermos flasks, canteens, jugs, water jugs, jerry cans, jerrycans',
+    bladder:
+      'bladder, water bladder, hydration bladder, water bag, water sack, water carrier, reservoir, hydration reservoir, hydration pack bladder, dromedary style bag, soft flask, soft bottle, collapsible bottle, folding bottle, collapsible container, roll top bottle, water pouch, folding bucket, collapsible bucket, bucket for water, water bucket, dirty bag, dirty water bag, platy style bottle, water container, hydration bag | bladders, water bladders, water bags, water sacks, water carriers, reservoirs, soft flasks, soft bottles, collapsible bottles, folding bottles, water pouches, water containers',
+    bowl: 'bowl, deep plate, deep dish, mixing bowl, eating bowl, dish bowl, pudding basin, porringer | bowls, deep plates, mixing bowls',
+    utensil:
+      'spoon, spork, fork, ladle, spatula, flipper, cutlery, utensils, eating utensils, utensil, knife fork spoon, eating irons, chopsticks, whisk, wooden spoon, cooking spoon, teaspoon, slotted spoon, kitchen tongs, skewer | spoons, sporks, forks, ladles, spatulas, wooden spoons, cooking spoons, teaspoons, skewers',
+    'other-cook':
+      'pot gripper, pot grabber, pot lifter, pot holder, pan gripper, pan handle, pan grabber, gripper, grabber, pot tongs, pot pliers, pot handle, pan holder, lid lifter, hot grip, oven glove, cosy, cozy, pot cosy, pot cozy, koozie, coozie, insulating cosy, plate, trivet, pot stand, burner stand, stove stand, pot support, coffee dripper, dripper, coffee filter holder, coffee press, french press, moka pot, moka, espresso maker, percolator, aeropress style press, measuring cup, measuring jug, stove board, stove base, base board, stove platform, burner board, insulated stove base, tripod, pot hanger, hanger, hanging kit, hanging chain, pot chain, fire grate, grate, grill grate, grill, fire irons, reflector oven, oven, heat exchanger collar, heat exchanger, clip on feet, canister feet, canister stand, feet for the can, canister support, stove feet, strainer, colander, sieve, cook set, lighter, matches, match, fire steel, firesteel, ferro rod, striker, foil, aluminum foil, aluminium foil, tin foil, tinfoil, fire pan, tea infuser, tea strainer, hook to hang it from, oven mitt, reflector | pot grippers, pot grabbers, pot lifters, pot holders, grippers, cosies, cozies, plates, trivets, pot stands, measuring cups, hangers, lighters, oven gloves, oven mitts, cook sets',
+  },
+  containers: {
+    rigid:
+      'bottle, flask, jug, container, squeeze bottle, jar, dropper bottle, plastic bottle, tin | bottles, flasks, jugs, containers, squeeze bottles, jars',
+    soft: 'bag, sack, pouch, collapsible, roll top | bags, sacks, pouches',
+    can: 'can, canister, cartridge, cylinder, tank | cans, canisters, cartridges, cylinders, tanks',
+  },
+  notKit:
+    'potato, potatoes, potty, potluck, pot luck, potted, potting, pottery, potion, potent, spot, pot noodle, pot of, pots of, pot roast, one pot, pill pot, jam pot, flower pot, plant pot, under the pot, chamber pot, travel pot, pot cleaner, pot scraper, potscraper, pot scrubber, pot scourer, pot brush, pan brush, pan scraper, pan scrubber, dish pan, dish pans, dishpan, wash pan, wash basin, sink bowl, dog bowl, dog bowls, washing up bowl, wash bowl, wash bowls, dish bowl for washing, frying pan game, pan flute, pan lane, panel, pants, pancake, pancakes, pannier, panniers, company, companion, can opener, tin opener, bottle opener, bottle jack, bottle brush, bottle cage, bottle cages, bottle holder, bottle sleeve, bottle net, bottle of wine, gas lantern, gas lamp, lantern fuel, lantern gas, lamp oil, lighter fluid, lighter fuel, turn off the gas, gas money, gas station, gas mileage, gas mask, bear can, bear canister, bear cans, bear spray can, bear spray, spray can, food can, food canister, cat food can, canned, canopy, canoe, candle, canine, canvas, canyon, mug shot, cupboard, cup holder, hiccup, cup of, cups of, cup soup, cup noodles, measuring tape, pee bottle, pee bottles, pee cup, hot water bottle, hot water bottles, baby bottle, spray bottle, bottle filter, water filter, water pump, water treatment, water purifier, bladder filter, stove repair kit, stove maintenance kit, spare pump, fuel pump, fuel filter, fuel line, fuel funnel, fuel tabs for the car, windscreen wash, windscreen wiper, windshield wiper, windscreen washer, window shade, wind shell, windshirt, wind jacket, sleeping bag, stuff sack, bin bag, trash bag, food bag, tea bag, bucket fire, lid of the box, eyelid, flipper of, spoon knife, pump bottle, soap bottle, bowl cut, bowler, toe spacers, tennis, coffee cups of, milk jug, stove house, kettle farm, kettle chips, hot potato, gas giant, carbon monoxide, jar lid, jam jar, jam jar lid, bottle cap, bottle caps, tent stove jack, stove jack, melting pot of, mess of, half a cup, tin of, tins of, can of, cans of, bottle of, bottles of, jar of, jug of, bag of, pouch of, tank top, tank tops, gas tank of the car, think tank, water tank of the van, ground plate, tent plate, plate carrier, fork of, road fork, pitchfork, tuning fork, ring pulls, grill lighter, boiler suit, boiler room, hob nail, billy goat, billy goats, billhook, pan of, solid fuel for thought, food for thought, bowl of, bowls of, plate of, fuel for the car, car fuel, petrol for the car, mug warmer, coffee mug holder, kettle bell, kettlebell, pot hole, pothole, pot belly, crackpot, jackpot, hotpot restaurant, panhandle, can do, gas log, toilet bowl, bowling, cup cake, cupcake, cupcakes, saucer, priming saucer, fuel tax, cup size, world cup, plate tectonics, pots and pans cleaner, dinner pot pie, pot pie, matches played, tea pot luck, burner phone, cd burner, burner account',
+  tails:
+    'scrubber, scrubbers, scraper, brush, bag, bags, sack, stuff sack, pouch, case, cases, sleeve, sleeves, cover, opener, jack, wash, pump, repair, kit bag, cage, cages, game, cleaner, soap, sponge, towel, cloth, cap, caps, holster, strap, straps, carrier, noodles, noodle, soup, mix, maintenance, tool, tools, spares, spare parts, gasket, o ring, funnel, filter, lane, farm, house, road, street',
+  heads:
+    'bag for, sack for, case for, sleeve for, sleeves for, cover for, brush for, soap for, strap for, box for, parts for, spares for, lighter for, hook for, find the, where is the, size of, the size of, sold as, looks like',
+  otherUse:
+    'lantern, lamp, lamps, lanterns, car, van, truck, spray, wipes, wipe, sanitizer, sanitiser, pee, urine, food, bear, gel, sunscreen, shampoo, soap, oil, cooking oil, olive oil, vinegar, beer, wine, whisky, whiskey, bilge, bailer, first aid, toothbrush, toothpaste, dog, film, paint, lens, gear, clothes, clothing, trash, rubbish, waste, toilet, laundry, heater, torch lamp, generator, boat',
+  food: 'soup, noodles, jam, honey, tea, coffee, cocoa, rice, oats, porridge, pasta, beans, milk, stew, sauce, fish, tuna, meat, cream, salve, pills, vitamins, spice, spices, salt, sugar, butter, syrup, couscous, lentils, chilli, dinner, breakfast, potatoes, bread, cheese, nuts, chocolate, curry, flour, eggs, fruit, snack, snacks, meal, meals',
+  water: 'water, drinking, hydration, drink, rinse',
+
+  materials: {
+    titanium: 'titanium, ti, titan',
+    aluminium: 'aluminium, aluminum, alu, alum, alloy, hard anodised, hard anodized, anodised, anodized, hardcoat, al',
+    steel: 'steel, stainless, stainless steel, inox, tin plate, carbon steel, ss, s/s',
+    iron: 'iron, cast iron',
+    enamel: 'enamel, enamelled, enameled, enamelware',
+    plastic:
+      'plastic, hdpe, pet, polypropylene, pp plastic, silicone, nylon, lexan, tritan, melamine, polycarbonate, rubber',
+    wood: 'wood, wooden, birch, plywood, ply, bamboo, hazel, timber',
+    metal: 'metal, metallic',
+  },
+  stoveTypes: {
+    gas: 'gas, canister, butane, propane, isobutane, cartridge, can, on the can, screw on, screws on the can, screws onto, canister top, lpg, upright, remote canister',
+    alcohol: 'alcohol, spirit, meths, spirits, denatured, ethanol, methylated, soda can, cat can, penny, priming ring',
+    wood: 'wood, twig, twigs, stick, sticks, hobo, gasifier, rocket, wood burning, wood gas, pellet, firebox, biomass',
+    'liquid-fuel':
+      'liquid fuel, white gas, petrol, gasoline, multi fuel, multifuel, kerosene, paraffin, naphtha, pressure, liquid, dual fuel, diesel, unleaded',
+    'solid-fuel': 'solid fuel, tablet, tablets, tab, hexi, hexamine, solid, fuel tab, fuel tablet, tabs',
+    integrated:
+      'integrated, all in one, cook system, cooking system, pot clicks on, heat exchanger system, pot locks on, stove system, integrated system',
+  },
+  stoveForms: {
+    upright:
+      'upright, canister top, top, screw on, screws on, screws onto, sits on top of the can, on top of the canister, top burner',
+    remote:
+      'remote, remote canister, hose, with hose, spider, low profile, stands on three legs, liquid feed, invertible',
+  },
+  fuelTypes: {
+    gas: 'gas, butane, propane, isobutane, iso butane, iso pro, isopro, lpg, winter gas, butane propane, isobutane propane',
+    alcohol:
+      'alcohol, meths, spirit, spirits, denatured alcohol, methylated spirits, methylated spirit, ethanol, bioethanol, fuel alcohol, heet, rubbing alcohol, surgical spirit',
+    wood: 'firewood, charcoal, briquettes, pellets, twigs, kindling',
+    'liquid-fuel':
+      'white gas, petrol, gasoline, kerosene, paraffin, naphtha, liquid fuel, unleaded, diesel, camp fuel, stove petrol, lamp fuel for the stove',
+    'solid-fuel':
+      'fuel tablets, fuel tablet, fuel tabs, fuel tab, hexamine tablets, hexamine tablet, hexi tablets, hexi tabs, hexi blocks, hexi, hexamine, solid fuel tablets, solid fuel tablet, solid fuel tabs, solid fuel, tablets, tabs, fuel cubes, fuel blocks, gel fuel',
+  },
+  gasMixes: {
+    butane: 'butane',
+    isobutane: 'isobutane, iso butane, iso pro, isopro, isobutane mix, isobutane propane',
+    winter: 'winter gas, winter mix, four season gas, 4 season gas, cold weather gas',
+    propane: 'propane',
+  },
+  roles: {
+    gripper:
+      'gripper, grippers, grabber, lifter, pot holder, pot holders, pliers, tongs, oven glove, oven gloves, oven mitt, oven mitts, hot grip, pot handle, pan handle, pan holder',
+    lighter: 'lighter, lighters, fire steel, firesteel, ferro rod, striker',
+    matches: 'matches, match',
+    board: 'stove board, stove base, base board, stove platform, burner board, board',
+    tripod: 'tripod, pot hanger, hanger, hanging kit, hanging chain, pot chain',
+    foil: 'foil, aluminum foil, aluminium foil, tin foil, tinfoil',
+  },
+  bail: 'bail, bails, bale, wire bail, wire handle, bail handle, bucket handle, swing handle, hanging handle, bow handle, swinging handle',
+  handles:
+    'handle, handles, folding handle, folding handles, side handles, butterfly handles, wing handles, fold out handles, grips, grip',
+  lidded: 'lidded, covered',
+
+  numbers: [
+    [0, 'zero, nil'],
+    [1, 'one, single'],
+    [2, 'two'],
+    [3, 'three'],
+    [4, 'four'],
+    [5, 'five'],
+    [6, 'six'],
+    [7, 'seven'],
+    [8, 'eight'],
+    [9, 'nine'],
+    [10, 'ten'],
+    [11, 'eleven'],
+    [12, 'twelve'],
+    [13, 'thirteen'],
+    [14, 'fourteen'],
+    [15, 'fifteen'],
+    [16, 'sixteen'],
+    [18, 'eighteen'],
+    [20, 'twenty'],
+    [21, 'twenty one'],
+    [24, 'twenty four'],
+    [30, 'thirty'],
+    [40, 'forty'],
+    [50, 'fifty'],
+    [0.5, 'half, half a, half an'],
+    [0.25, 'quarter, a quarter of a'],
+    [0.75, 'three quarter, three quarters'],
+  ],
+  article: 'a, an',
+  pieces: 'pcs, pc, piece, pieces, of them, off, x, nos, units, unit, ea',
+  countLabels: 'qty, count, quantity, number, how many',
+  pair: 'pair, pairs, a couple of, couple of, pr, both, double, twin',
+  packOf: 'pack of, packs of, pack, packs, box of, boxes of, packet of, packets of, set of, sets of, sleeve of',
+  set: 'set, sets, nesting, nested, kit, cookset',
+  each: 'each, ea, apiece, a piece, per piece, per one, @, per can, per bottle, per tablet',
+  together: 'the pair, the lot, for both, both, all together, total, altogether, for all, in all, combined, all in',
+  perPerson:
+    'per person, one each, two each, three each, each, each of us, each person, each person needs, per head, a head, pp, everyone, everyone brings, everyone needs, everybody, each student, each scout, per student, every scout brings, every scout, each one brings, each brings, individual, personal kit, for everyone, one per person, apiece',
+  shared: 'shared, group, group gear, communal, common',
+  perGroup: 'per, between, for every, one set per, one cook set per, to each, for each, among',
+
+  no: 'no, without, none, not, never, w/o, minus a, lacks, nope, not any, no more, n/a, nobody',
+  yes: 'yes, included, incl',
+  missing: 'missing, lost, gone, broken off, not included, is missing, weighed apart',
+  with: 'with, w/, incl, including, includes, plus, +, w, has',
+  and: 'and, plus, &, +',
+  or: 'or, alternatively',
+  to: 'to, through',
+  if: 'if, only if, when, in case, in, for',
+  about:
+    'about, approx, approximately, roughly, around, ca, circa, some, nearly, almost, just under, just over, a bit under',
+  away: {
+    left: 'at home, stays home, stays at home, leave at home, left at home, leave behind, leaving behind, left behind, leaving at home, leaving the, stay home, stays in the car, in the car, stays behind, not coming, not taking, not bringing, not packed, not carried, not in it, not_taking, what we left, left out',
+    wished:
+      'wish list, wishlist, wish, want to buy, would like, to buy some day, shopping list, someday, on my list, birthday, dream kit, next year, if i had the money, want',
+    replaced:
+      'replaced, what it replaced, getting rid of, got rid of, sold, sold mine, gave away, given away, used to, i used, old kit, before, previous, previously, went back, sent back, returned, broken, broke, died, threw out, thrown out, retired, upgrade from, instead of, outgrown, swapped, swapped for, ordered the, my niece has it, forget the, no longer',
+    forbidden:
+      'do not bring, don’t bring, please do not bring, banned, are banned, forbidden, not allowed, prohibited, leave these, never bring, must not bring',
+    unneeded:
+      'not needed, not necessary, pointless, was pointless, waste of weight, a waste of weight, don’t need, do not need, no need, unnecessary, skip, skipping, skipped, useless, not worth, decided against, no more, do i need, not for me, didn’t bring, did not bring, changed my mind',
+    compared:
+      'compared with, compared to, versus, vs, weighs only, would be, i have been told, other people, a friend carries, the alternative, i carry a, considered, looked at, options, comparison, on the market, you can also buy, second cup',
+  },
+  optional: 'optional, maybe, perhaps, not sure, if there is room, tbd, possibly, nice to have',
+
+  gross: 'full, gross, new, full weight, with can, incl can, unopened, brand new',
+  net: 'net, contents, fill, of gas, of fuel, filling',
+  empty: 'empty',
+  holds: 'holds, takes, capacity, volume, to the brim, brimful, vol, cap, size, holding, contains',
+  weighs: 'weighs, weight, weighing, weighed, wt, mass, on my scale, heavy',
+  dimensions: {
+    diameter: 'diameter, dia, diam, across, wide, width, dia., d, rim, top, across the top, mouth, in diameter',
+    height: 'height, high, tall, deep, depth, h, height with lid',
+    base: 'base, bottom, at the bottom, at the base, base diameter',
+    burner:
+      'burner, burner head, head, flame, flame ring, fire chamber, burn chamber, fire pot, firepot, fire box, ring of jets, jets, flame holes, across the flame holes, combustion chamber, chamber',
+    supports:
+      'supports, support, arms, pot supports, prongs, circle, ring, pot ring, tip to tip, legs spread, lugs, platform, stand, square, pot platform, arms reach out, serrated arms, fins, apart',
+    ignore:
+      'blade, hose, cord, line, chain, thick, thickness, above, gap, board, handle, long, length, inseam, apart from, rope, cable, tube, under it, away, legs, wall, strap',
+  },
+  rate: 'per day, a day, per person per day, per night, a night, per meal, per litre, per liter, a boil, per boil, to boil, boil, boils, boiled, of water, litre of water, per week, a week, in the morning, every morning, in the evening, at breakfast, for dinner, minutes, per trip, in it, graduated to, of gas for, mark',
+
+  columns: {
+    item: 'item, items, name, gear, what, description, kit, thing, equipment, object, piece, part, article, group stuff, mine alone, stuff',
+    quantity: 'qty, quantity, #, no, no., count, number, amount, pcs, how many, pieces, units, nr',
+    each: 'each, ea, each (g), oz ea, oz each, unit weight, unit wt, weight each, wt each, g each, g ea, per piece, weight per item, single',
+    total: 'total, all, all (g), oz tot, total weight, total wt, tot, sum, weight total, line weight, ext wt',
+    mass: 'weight, wt, wt., mass, grams, gram, g, oz, ounces, lb, lbs, kg, pounds, weighs, weight (g), weight (oz), weight_kg, weight_g, g (total)',
+    capacity: 'capacity, volume, vol, vol., litres, liters, l, ml, holds, cap',
+    size: 'size, dimensions, dims, diameter, dia, height, width, measures, size (mm), measurements',
+    unit: 'unit, units, uom',
+    category: 'category, sort, type, class, section, group, kind, cat',
+    material: 'material, made of',
+    owner: 'who, owner, carried by, who keeps it, who brings, who got it, carrier, person, with',
+    notes:
+      'notes, note, remarks, remark, comment, comments, why, details, about, model, what i settled on, spec, specs, info',
+    ignore:
+      'price, cost, paid, link, url, brand, worn, consumable, packed, have, need, buy, got it, photo, picture, image, status, check, done, have it, maker, $, usd, eur',
+  },
+  sections: {
+    cook: 'kitchen, cooking, cook, cook kit, cook system, cooking gear, cookware, kitchen gear, stove, stoves, pots, pots and pans, eat, eating, eat and drink, food + fire, food and fire, fire, heat, table, mess, galley, hot, burner, spirit, twigs, gas, food prep, food preparation, cooking and eating, kitchen list, kitchen bag, cook gear, cooking equipment, brew kit, cooking system, camp kitchen',
+    water: 'water, hydration, drink, drinking, drinks, water treatment, water system',
+    fuel: 'fuel',
+    food: 'food, meals, menu, groceries, rations, provisions, snacks, food to start with, breakfast, dinner, lunch, shopping',
+    clothes:
+      'clothes, clothing, worn, wear, wearing, clothes in the bag, footwear, on me, mine alone, layers, worn clothing, packed clothing, rain gear, what i wear',
+    sleep:
+      'sleep, sleeping, bed, shelter, sleep system, tent, tent and sleep, tent & sleep, pack + roof, packs, pack, bedding, sleeping gear',
+    wash: 'wash, wash bag, washing, hygiene, toiletries, toilet, bathroom, personal care, personal hygiene, cleaning',
+    medicine: 'first aid, medicine, medical, meds, health, fix + first aid, first aid kit, pharmacy',
+    car: 'car, vehicle, van, driving, bike, bicycle, repair, bike repair, boat',
+    play: 'fun, games, play, entertainment, toys, music, books, leisure',
+    other:
+      'tools, electronics, paper, papers, light, lights, lighting, odds, misc, miscellaneous, extras, navigation, where am i, other, ditty, ditty bag, accessories, gadgets, documents, power, photo, safety, before we go, why not, regrets, after last year, climbing, snow, tags',
+  },
+  totals:
+    'total, totals, sum, subtotal, sub total, all of it, grand total, adds up to, base weight, base, in all, all in, comes to, altogether, overall, total weight, pack weight, kitchen total, skin out, combined',
+
+  units: {
+    millilitre: 'millilitre, millilitres, milliliter, milliliters',
+    centilitre: 'centilitre, centilitres, centiliter, centiliters',
+    decilitre: 'decilitre, decilitres, deciliter, deciliters',
+    litre: 'litre, litres, liter, liters, ltr, ltrs',
+    'fluid-ounce': 'fluid ounce, fluid ounces, fl ounce, fl ounces',
+    cup: 'cup, cups',
+    pint: 'pint, pints',
+    quart: 'quart, quarts',
+    gallon: 'gallon, gallons',
+    gram: 'gram, grams, gramme, grammes',
+    kilogram: 'kilogram, kilograms, kilo, kilos',
+    ounce: 'ounce, ounces',
+    pound: 'pound, pounds',
+    millimetre: 'millimetre, millimetres, millimeter, millimeters',
+    centimetre: 'centimetre, centimetres, centimeter, centimeters',
+    metre: 'metre, metres, meter, meters',
+    inch: 'inch, inches',
+    foot: 'foot, feet',
+    'degree-c': 'degrees, degree, degrees c, celsius, below',
+    'degree-f': 'degrees f, fahrenheit',
+  },
+  us: 'us, u.s., american',
+  imperial: 'imperial, imp, imp., british, uk',
+  imperialSigns:
+    'litre, litres, aluminium, colour, enamelled, anodised, grey, metre, metres, paraffin, meths, torch, tyre, tyres, washing up, car park, whilst, favourite, billy can, head torch, rucksack, tin opener',
+
+  trip: {
+    people:
+      'people, persons, person, pax, p, students, climbers, hikers, scouts, paddlers, skiers, walkers, of us, adults, participants, friends, members, mates, campers, team members, folks, man, women, men, kids',
+    peopleBefore: 'for, party of, group of, team of, family of, crew of',
+    party: [
+      [1, 'solo, alone, on my own, just me, by myself, just me this time, one person, for one'],
+      [
+        2,
+        'the two of us, two of us, for two, as a couple, me and my wife, my wife and i, my partner and i, both of us, for the pair of us',
+      ],
+      [3, 'the three of us, three of us, for three'],
+      [4, 'the four of us, four of us, for four'],
+      [5, 'the five of us, five of us, for five'],
+      [6, 'the six of us, six of us, for six'],
+      [7, 'the seven of us, seven of us'],
+      [8, 'the eight of us, eight of us, for eight'],
+    ],
+    day: 'day, days, d',
+    night: 'night, nights, n',
+    week: 'week, weeks',
+    notDays:
+      'every, food, of food, between, resupply, last, lasts, ration, rations, per, ahead, worth, do, does, did, should do, for the can, see us through, ago, later, before, old, the size of, walking, on day, day of food, kit list, sites, on sites',
+    span: [
+      [1, 'day walk, day hike, day trip, day out'],
+      [2, 'overnighter, overnight, weekend, weekender, one night'],
+    ],
+    seasons: {
+      spring: 'spring',
+      summer: 'summer, high summer',
+      autumn: 'autumn, fall',
+      winter: 'winter, winters',
+    },
+    months: [
+      'january, jan',
+      'february, feb',
+      'march',
+      'april, apr',
+      'may',
+      'june, jun',
+      'july, jul',
+      'august, aug',
+      'september, sept, sep',
+      'october, oct',
+      'november, nov',
+      'december, dec',
+    ],
+    meltsSnow:
+      'melt snow, melting snow, snow to melt, melting pot, snow melting, snow melt, water from snow, comes out of a snowbank, snowmelt, melt water from snow, melt',
+    snow: {
+      new: 'new snow, fresh snow, powder, powder snow',
+      settled: 'settled snow, old snow, firn, corn snow',
+      'wind-packed': 'wind packed snow, wind slab, hard snow, windpacked',
+      packed: 'packed snow, pressed snow',
+    },
+    noSnow: 'no snow, without snow, no snow expected, snow free',
+    minus: 'minus, below zero, below, negative',
+    cold: 'low, lows, coldest, cold, expect, expected, forecast, at night, nights, night, overnight, down to, nights down to, temperature, temperatures, morning, frost, coldest_night, min',
+    rated:
+      'rated, rating, comfort, limit, sleeping bag, bag, quilt, bags, mat, pad, claim, duvet, boots, stove, works down to, sulks, liner, washed at, wash at',
+    altitude:
+      'camp, camps, high camp, top camp, pass, passes, altitude, elevation, above sea level, summit, high, up to, hut, asl, masl, base camp, plateau',
+    fireAllowed:
+      'fires allowed, fire allowed, fire is allowed, fires are allowed, open fire, campfire allowed, campfires allowed, fires ok, fires permitted',
+    fireForbidden:
+      'fire ban, no fires, no fire, fires forbidden, fires are banned, no open fire, no open fires, fires not allowed, no campfires, fires are not allowed, fire bans, total fire ban',
+    cookOnFire:
+      'cook on the fire, cook over fire, cook over a fire, over the fire, open fire the whole time, cooking on the fire, campfire cooking, cook on fire, on an open fire',
+    wind: 'windy, strong wind, exposed, gale, gales, storm, storms',
+    youth:
+      'scouts, scout, students, pupils, kids, children, patrol, troop, cubs, cadets, youth, school, year 9, class, guides, teenagers, young people, explorers',
+    scratch: 'from scratch, real cooking, frying, baking, bake, fry, fry up, stews',
+    simmer: 'simmer, simmering, pasta, rice, cook in the pot, one pot meals',
+    boilOnly:
+      'freeze dried, dehydrated, boil only, just boil, boil water, just add water, boiling water only, freezer bag',
+  },
+};

@@ -1,0 +1,6 @@
+import { de } from './de.js';
+import { en } from './en.js';
+import type { Words } from './words.js';
+
+/** Every language the reader knows. A further one is a file beside this and a line here. */
+export const LANGUAGES: readonly Words[] = [en, de];
