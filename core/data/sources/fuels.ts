@@ -12,6 +12,15 @@ export const FUEL_SOURCES: readonly Source[] = [
     note: 'Read from the data files of an open chemistry library.',
   },
   {
+    id: 'mcgarry-1983',
+    grade: 'published',
+    title: 'Correlation and Prediction of the Vapor Pressures of Pure Liquids over Large Pressure Ranges',
+    by: 'J. McGarry, Industrial & Engineering Chemistry Process Design and Development 22, 313–322',
+    year: 1983,
+    place: 'Constants of the Wagner equation',
+    note: 'Constants read from the data files of an open chemistry library; title and journal are from memory.',
+  },
+  {
     id: 'perry-handbook',
     grade: 'published',
     title: "Perry's Chemical Engineers' Handbook",

@@ -110,6 +110,11 @@ export const PRACTICE_SOURCES: readonly Source[] = [
     note: 'Practitioners give 10–53 g: 12 with a heat exchanger, 16 as a rule, 24 in a breeze, some 50 in wind.',
   },
   {
+    id: 'cp-alcohol-per-boil',
+    grade: 'common-practice',
+    title: 'Half a litre boiled on alcohol takes 15–30 mL of it',
+  },
+  {
     id: 'cp-gas-mixes',
     grade: 'common-practice',
     title: 'What the words for canister gas hold, by mass: isobutane mix 80 % isobutane and 20 % propane, and the like',
@@ -123,7 +128,7 @@ export const PRACTICE_SOURCES: readonly Source[] = [
   {
     id: 'cp-wind-factor',
     grade: 'common-practice',
-    title: 'An unscreened burner takes 1.3–1.7 times the fuel in a breeze, 2–3 times in wind',
+    title: 'An unscreened burner takes 1.2–1.7 times the fuel in a breeze, 2–3 times in wind',
     note: 'No published curve is trusted. Practitioners give twice without a screen, three times at a steady 8 km/h, a fifth more behind a good one.',
   },
   {

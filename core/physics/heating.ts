@@ -1,0 +1,207 @@
+import { WIND_FACTORS } from '../data/stoves.js';
+import type { Range } from '../model/finding.js';
+import type { Wind } from '../model/trip.js';
+import { solveRising } from './numeric.js';
+import { assertWithin } from './range.js';
+import { drySurfaceLossWPerM2, evaporationLossWPerM2, openSurfaceLossWPerM2 } from './surface-loss.js';
+import { enthalpyJPerKg, latentHeatVaporisationJPerKg } from './water.js';
+
+/** A flame under a pot. */
+export interface Flame {
+  /** Heat of the burning fuel, W, 1 to 100 000, on the lower heating value. */
+  readonly powerW: Range;
+  /** Share of it that ends up in a lidded pot in still air, above 0, to 1. */
+  readonly efficiency: Range;
+  /** Lower heating value of the fuel, J/kg, 1 to 60 million. */
+  readonly lowerHeatingValueJPerKg: number;
+  readonly wind: Wind;
+}
+
+/** The pot's surfaces that lose heat. */
+export interface PotSurfaces {
+  /** Free surface of the water, m², 0 to 5. */
+  readonly surfaceM2: number;
+  /** Wall in touch with the water, m², 0 to 10. */
+  readonly wallM2: number;
+  readonly lid: boolean;
+}
+
+export interface HeatingInput extends Flame, PotSurfaces {
+  /** Water in the pot, kg, 0 to 500. */
+  readonly massKg: number;
+  /** °C, 0 to 105. */
+  readonly fromC: number;
+  /** °C, `fromC` to 105. */
+  readonly toC: number;
+}
+
+/** The water gets there: what it takes. Or the flame is too weak: where it stalls. */
+export type Heating =
+  | {
+      readonly reaches: true;
+      /** What the water takes up, kJ; the same however it is heated. */
+      readonly waterKj: number;
+      /** What the pot loses to the air on the way, kJ. */
+      readonly lostKj: Range;
+      /** What the flame has to put into the pot, kJ: both together. */
+      readonly energyKj: Range;
+      readonly minutes: Range;
+      /** Fuel, g. */
+      readonly grams: Range;
+      /** Where the weakest flame of the range stalls, °C; null where it gets there too. */
+      readonly weakestStallsC: number | null;
+    }
+  | { readonly reaches: false; readonly stallsC: number };
+
+/** Steps of temperature in one heating: the loss changes little within one. */
+const STEPS = 60;
+
+/**
+ * Heats water: an energy balance over time. Into the pot goes power × efficiency ÷ wind; out goes the loss of the surface and
+ * the wall at each temperature (`surface-loss`); the rest warms the water, time = Σ ΔH/(P η − loss).
+ * A lid keeps evaporation in: the surface then loses what a dry one does. Wind multiplies the fuel (`cp-wind-factor`) and the
+ * loss of the surface. The efficiencies are of lidded pots, so a little of the wall's loss is counted twice: some 3 % on gas.
+ *
+ * low: strongest flame, best efficiency, least wind factor. high: the other way round. Where that flame is so weak that more than
+ * half of it is lost at `toC`, high is the flame that loses just half (or the likely one, if weaker): nobody waits longer.
+ * @throws RangeError outside the limits named at each field.
+ */
+export function heat(input: HeatingInput): Heating {
+  assertHeating(input);
+  const { massKg, fromC, toC, efficiency, powerW } = input;
+  const wind = WIND_FACTORS[input.wind];
+  const waterJ = massKg * (enthalpyJPerKg(toC) - enthalpyJPerKg(fromC));
+  const lossW = (tC: number): number => potLossW(input, tC);
+  const finalLossW = lossW(toC);
+
+  const share = divided(efficiency, wind.fuel);
+  const intoPotW = {
+    low: powerW.low * share.low,
+    likely: powerW.likely * share.likely,
+    high: powerW.high * share.high,
+  };
+  if (intoPotW.likely <= finalLossW) return { reaches: false, stallsC: stallsAt(lossW, intoPotW.likely, toC) };
+
+  const weakestW = Math.max(intoPotW.low, Math.min(intoPotW.likely, 2 * finalLossW));
+  const quick = warm(massKg, fromC, toC, intoPotW.high, lossW);
+  const likely = warm(massKg, fromC, toC, intoPotW.likely, lossW);
+  const slow = warm(massKg, fromC, toC, weakestW, lossW);
+  const energyJ = { low: waterJ + quick.lostJ, likely: waterJ + likely.lostJ, high: waterJ + slow.lostJ };
+  return {
+    reaches: true,
+    waterKj: waterJ / 1000,
+    lostKj: { low: quick.lostJ / 1000, likely: likely.lostJ / 1000, high: slow.lostJ / 1000 },
+    energyKj: { low: energyJ.low / 1000, likely: energyJ.likely / 1000, high: energyJ.high / 1000 },
+    minutes: { low: quick.seconds / 60, likely: likely.seconds / 60, high: slow.seconds / 60 },
+    grams: fuelGrams(energyJ, share, input.lowerHeatingValueJPerKg),
+    weakestStallsC: intoPotW.low <= finalLossW ? stallsAt(lossW, intoPotW.low, toC) : null,
+  };
+}
+
+export interface HoldingInput extends Flame, PotSurfaces {
+  /** °C, 0 to 105. */
+  readonly atC: number;
+  /** 0 to 1440. */
+  readonly minutes: number;
+}
+
+/**
+ * Keeps water hot: the flame turned down to what the pot loses. A real burner does not turn down that far on every pot, so this
+ * is the least. Steam leaves an open pot by the evaporation of `surface-loss`; under a lid none is counted.
+ * @throws RangeError outside the limits named at each field.
+ */
+export function hold(input: HoldingInput): {
+  readonly energyKj: number;
+  readonly grams: Range;
+  readonly steamKg: number;
+} {
+  assertFlame(input);
+  assertSurfaces(input);
+  assertWithin('The time', input.minutes, 0, 1440, ' min');
+  const wind = WIND_FACTORS[input.wind];
+  const seconds = input.minutes * 60;
+  const energyJ = potLossW(input, input.atC) * seconds;
+  const steamW = input.lid ? 0 : input.surfaceM2 * wind.surface * evaporationLossWPerM2(input.atC);
+  return {
+    energyKj: energyJ / 1000,
+    grams: fuelGrams(
+      { low: energyJ, likely: energyJ, high: energyJ },
+      divided(input.efficiency, wind.fuel),
+      input.lowerHeatingValueJPerKg,
+    ),
+    steamKg: (steamW * seconds) / latentHeatVaporisationJPerKg(input.atC),
+  };
+}
+
+/** W that a pot of water at a temperature loses to the air. @param tC 0 to 105 °C. */
+export function potLossW(pot: PotSurfaces & { readonly wind: Wind }, tC: number): number {
+  const surface = pot.lid ? drySurfaceLossWPerM2(tC) : openSurfaceLossWPerM2(tC);
+  return pot.surfaceM2 * WIND_FACTORS[pot.wind].surface * surface + pot.wallM2 * drySurfaceLossWPerM2(tC);
+}
+
+/** Fuel for heat into the pot, g: least energy at the best share, most at the worst. */
+export function fuelGrams(energyJ: Range, share: Range, lowerHeatingValueJPerKg: number): Range {
+  const grams = (joules: number, part: number): number => (1000 * joules) / (part * lowerHeatingValueJPerKg);
+  return {
+    low: grams(energyJ.low, share.high),
+    likely: grams(energyJ.likely, share.likely),
+    high: grams(energyJ.high, share.low),
+  };
+}
+
+/** A share with the wind on it: the worst of one by the worst of the other. */
+export function divided(share: Range, by: Range): Range {
+  return { low: share.low / by.high, likely: share.likely / by.likely, high: share.high / by.low };
+}
+
+/** Refuses a flame that is none. */
+export function assertFlame(flame: Flame): void {
+  assertRange('The power', flame.powerW, 1, 100_000, ' W');
+  assertRange('The efficiency', flame.efficiency, 0.001, 1, '');
+  assertWithin('The lower heating value', flame.lowerHeatingValueJPerKg, 1e6, 60e6, ' J/kg');
+}
+
+function assertRange(what: string, range: Range, least: number, most: number, unit: string): void {
+  assertWithin(`${what} (low)`, range.low, least, most, unit);
+  assertWithin(`${what} (likely)`, range.likely, range.low, most, unit);
+  assertWithin(`${what} (high)`, range.high, range.likely, most, unit);
+}
+
+function assertSurfaces(pot: PotSurfaces): void {
+  assertWithin('The surface', pot.surfaceM2, 0, 5, ' m²');
+  assertWithin('The wall', pot.wallM2, 0, 10, ' m²');
+}
+
+function assertHeating(input: HeatingInput): void {
+  assertFlame(input);
+  assertSurfaces(input);
+  assertWithin('The water', input.massKg, 0, 500, ' kg');
+  assertWithin('The end of heating', input.toC, 0, 105, ' °C');
+  assertWithin('The start of heating', input.fromC, 0, input.toC, ' °C');
+}
+
+/** Time and loss on the way from one temperature to another, with a flame stronger than the loss at its end. */
+function warm(
+  massKg: number,
+  fromC: number,
+  toC: number,
+  intoPotW: number,
+  lossW: (tC: number) => number,
+): { readonly seconds: number; readonly lostJ: number } {
+  const step = (toC - fromC) / STEPS;
+  let seconds = 0;
+  let lostJ = 0;
+  for (let i = 0; i < STEPS; i++) {
+    const startC = fromC + i * step;
+    const endC = i === STEPS - 1 ? toC : startC + step;
+    const stepLossW = lossW((startC + endC) / 2);
+    const stepSeconds = (massKg * (enthalpyJPerKg(endC) - enthalpyJPerKg(startC))) / (intoPotW - stepLossW);
+    seconds += stepSeconds;
+    lostJ += stepLossW * stepSeconds;
+  }
+  return { seconds, lostJ };
+}
+
+function stallsAt(lossW: (tC: number) => number, intoPotW: number, toC: number): number {
+  return solveRising(lossW, intoPotW, 0, toC);
+}
