@@ -52,11 +52,12 @@ export function checkList(
   const { reading } = corrected;
   const hasStove = reading.items.some((item) => item.kind === 'stove' && item.carried);
   const grounded = groundTrip(asked.trip, reading.trip, hasStove);
+  const { kit, problems } = kitFromReading(text, reading, isWinter(grounded));
   return conduct({
     reading,
     trip: grounded,
-    kit: kitFromReading(text, reading, isWinter(grounded)),
-    problems: [...asked.problems, ...corrected.problems],
+    kit,
+    problems: [...asked.problems, ...corrected.problems, ...problems],
     wording: { ...wording, units: options.units ?? reading.units },
   });
 }

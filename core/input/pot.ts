@@ -5,33 +5,18 @@ import type { Measure } from '../model/measure.js';
 import type { PotInput, StoveInput } from '../model/pot.js';
 import type { InputProblem } from '../model/report.js';
 import { parseMeasure } from '../reading/quantities/index.js';
-import { outOfLimits, type Limits } from './limits.js';
+import { outOfLimits, POT_LIMITS, STOVE_LIMITS, type Limits } from './limits.js';
 
 type Dimension = 'volume' | 'length' | 'mass';
 
-const POT = {
-  capacity: { dimension: 'volume', least: 30, most: 100_000, usual: [300, 12_000], unit: 'mL', than: 'any pot' },
-  diameter: { dimension: 'length', least: 30, most: 1000, usual: [70, 400], unit: 'mm', than: 'any pot' },
-  baseDiameter: { dimension: 'length', least: 20, most: 1000, usual: [60, 400], unit: 'mm', than: 'any pot' },
-  height: { dimension: 'length', least: 15, most: 1000, usual: [40, 350], unit: 'mm', than: 'any pot' },
-  earHeight: { dimension: 'length', least: 10, most: 1200, usual: [40, 400], unit: 'mm', than: 'any pot' },
-  mass: { dimension: 'mass', least: 5, most: 50_000, usual: [50, 3000], unit: 'g', than: 'any pot' },
-} as const satisfies Record<string, Limits & { dimension: Dimension }>;
-
-const STOVE = {
-  burnerDiameter: { dimension: 'length', least: 5, most: 800, usual: [20, 200], unit: 'mm', than: 'any burner' },
-  armInner: { dimension: 'length', least: 0, most: 1000, usual: [20, 200], unit: 'mm', than: 'any stove' },
-  armSpan: { dimension: 'length', least: 20, most: 1500, usual: [60, 400], unit: 'mm', than: 'any stove' },
-  height: { dimension: 'length', least: 5, most: 2000, usual: [30, 300], unit: 'mm', than: 'any stove' },
-  footDiameter: { dimension: 'length', least: 20, most: 2000, usual: [60, 400], unit: 'mm', than: 'any stove' },
-} as const satisfies Record<string, Limits & { dimension: Dimension }>;
+const DIMENSION: Readonly<Record<string, Dimension>> = { capacity: 'volume', mass: 'mass' };
 
 const ARMS: Limits = { least: 2, most: 12, usual: [3, 6], unit: '', than: 'any stove has' };
 const QUANTITY: Limits = { least: 1, most: 500, usual: [1, 20], unit: '', than: 'a kit has' };
 const POWER: Limits = { least: 50, most: 50_000, usual: [300, 10_000], unit: 'W', than: 'any camp stove gives' };
 
 /** A typed pot or stove with the grounds of its values. Lengths in mm, volumes in mL, masses in g, power in W. */
-export type GivenPot = { readonly [K in keyof typeof POT]: Given<number> } & {
+export type GivenPot = { readonly [K in keyof typeof POT_LIMITS]: Given<number> } & {
   readonly name: string;
   readonly material: Given<(typeof MATERIALS)[number]>;
   readonly lid: Given<boolean>;
@@ -39,7 +24,7 @@ export type GivenPot = { readonly [K in keyof typeof POT]: Given<number> } & {
   readonly handles: Given<number>;
   readonly quantity: Given<number>;
 };
-export type GivenStove = { readonly [K in keyof typeof STOVE]: Given<number> } & {
+export type GivenStove = { readonly [K in keyof typeof STOVE_LIMITS]: Given<number> } & {
   readonly type: Given<(typeof STOVE_TYPES)[number]>;
   readonly form: Given<(typeof STOVE_FORMS)[number]>;
   readonly armCount: Given<number>;
@@ -62,7 +47,7 @@ export function readPot(input: PotInput, locale?: string): { pot: GivenPot; prob
   const handles = words.handles;
   return {
     pot: {
-      ...measures(POT, input, 'pot', problems, locale),
+      ...measures(POT_LIMITS, input, 'pot', problems, locale),
       name: typeof input.name === 'string' && input.name.trim() !== '' ? input.name.trim().slice(0, 120) : 'the pot',
       material: typed(words.material),
       lid: typed(words.lid),
@@ -81,7 +66,7 @@ export function readStove(input: StoveInput, locale?: string): { stove: GivenSto
   const words = readWords(stoveShape, input, 'stove', problems);
   return {
     stove: {
-      ...measures(STOVE, input, 'stove', problems, locale),
+      ...measures(STOVE_LIMITS, input, 'stove', problems, locale),
       type: typed(words.type),
       form: typed(words.form),
       armCount: count(input.armCount, 'stove.armCount', ARMS, problems),
@@ -123,7 +108,7 @@ function readWords<S extends z.ZodMiniObject>(
   return read as z.infer<S>;
 }
 
-function measures<T extends Record<string, Limits & { dimension: Dimension }>>(
+function measures<T extends Record<string, Limits>>(
   fields: T,
   input: object,
   name: string,
@@ -132,7 +117,14 @@ function measures<T extends Record<string, Limits & { dimension: Dimension }>>(
 ): { [K in keyof T]: Given<number> } {
   const read: Record<string, Given<number>> = {};
   for (const [field, limits] of Object.entries(fields)) {
-    read[field] = measure((input as Record<string, unknown>)[field], `${name}.${field}`, limits, problems, locale);
+    read[field] = measure(
+      (input as Record<string, unknown>)[field],
+      `${name}.${field}`,
+      DIMENSION[field] ?? 'length',
+      limits,
+      problems,
+      locale,
+    );
   }
   return read as { [K in keyof T]: Given<number> };
 }
@@ -140,7 +132,8 @@ function measures<T extends Record<string, Limits & { dimension: Dimension }>>(
 function measure(
   input: unknown,
   field: string,
-  limits: Limits & { dimension: Dimension },
+  dimension: Dimension,
+  limits: Limits,
   problems: InputProblem[],
   locale: string | undefined,
 ): Given<number> {
@@ -150,7 +143,7 @@ function measure(
     typeof input === 'number'
       ? { value: input }
       : typeof input === 'string'
-        ? parseMeasure(input, limits.dimension, locale)
+        ? parseMeasure(input, dimension, locale)
         : null;
   if (parsed === null || !Number.isFinite(parsed.value)) {
     problems.push({

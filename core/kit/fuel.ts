@@ -1,7 +1,6 @@
 import { MISSING, valueOf, type Given } from '../model/given.js';
 import type { FuelType, Item } from '../model/item.js';
-import { netOfCanister } from '../physics/fuel.js';
-import { LIQUID_FUEL_DENSITY } from '../data/fuels.js';
+import { canisterNetG, liquidFuelG } from '../physics/fuel.js';
 
 /** A fuel bottle is filled to about three quarters; common practice. */
 const BOTTLE_FILL = 0.75;
@@ -11,7 +10,7 @@ export function netFuel(item: Item, type: FuelType | undefined): Given<number> {
   if (item.fuelMassG.grounds !== 'missing') return item.fuelMassG;
   const gross = valueOf(item.massG);
   if (type === 'gas') {
-    const net = gross === undefined ? undefined : netOfCanister(gross);
+    const net = gross === undefined ? undefined : canisterNetG(gross)?.likely;
     return net === undefined
       ? MISSING
       : {
@@ -22,12 +21,11 @@ export function netFuel(item: Item, type: FuelType | undefined): Given<number> {
         };
   }
   if (type === 'alcohol' || type === 'liquid-fuel') {
-    const density = LIQUID_FUEL_DENSITY[type];
     const volume = valueOf(item.fuelVolumeMl);
     if (volume !== undefined)
       return {
         grounds: 'worked-out',
-        value: (volume * density) / 1000,
+        value: liquidFuelG(type, volume),
         from: `${Math.round(volume)} mL`,
         cites: ['greet'],
       };
@@ -35,7 +33,7 @@ export function netFuel(item: Item, type: FuelType | undefined): Given<number> {
     if (bottle !== undefined) {
       return {
         grounds: 'assumed',
-        value: (bottle * BOTTLE_FILL * density) / 1000,
+        value: liquidFuelG(type, bottle * BOTTLE_FILL),
         because: `a bottle of ${Math.round(bottle)} mL is filled to about three quarters`,
         replaceWith: 'write how much fuel is in it',
       };

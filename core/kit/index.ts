@@ -3,8 +3,10 @@ import type { Evidence } from '../model/finding.js';
 import type { Item } from '../model/item.js';
 import type { Fuel, Kit, Piece, Stove, Thing, Vessel } from '../model/kit.js';
 import type { Reading } from '../model/reading.js';
+import type { InputProblem } from '../model/report.js';
 import type { GivenPot, GivenStove } from '../input/pot.js';
 import { netFuel } from './fuel.js';
+import { withinLimits } from './limits.js';
 import { capacityOf, eachOf } from './vessel.js';
 
 const VESSELS = new Set<Item['kind']>(['pot', 'mug', 'kettle', 'pan']);
@@ -16,10 +18,18 @@ const NO_ARMS = {
   powerW: MISSING,
 } as const;
 
-/** Sorts what is carried by what it is for. `winter` chooses between alternatives by season. */
-export function kitFromReading(text: string, reading: Reading, winter: boolean): Kit {
+/**
+ * Sorts what is carried by what it is for. `winter` chooses between alternatives by season.
+ * A figure that no such thing can have is left out and told.
+ */
+export function kitFromReading(
+  text: string,
+  reading: Reading,
+  winter: boolean,
+): { kit: Kit; problems: InputProblem[] } {
+  const problems: InputProblem[] = [];
   const carried = reading.items
-    .map((item, index) => ({ item, thing: thingOf(text, reading, item, index) }))
+    .map((item, index) => ({ item: withinLimits(item, problems), thing: thingOf(text, reading, item, index) }))
     .filter(({ item }) => item.carried && (item.onlyIn === undefined || (item.onlyIn === 'winter') === winter));
   const of = (...kinds: Item['kind'][]) => carried.filter(({ item }) => kinds.includes(item.kind));
   const pieces = (...kinds: Item['kind'][]) => of(...kinds).map(({ item, thing }) => pieceOf(item, thing));
@@ -37,7 +47,7 @@ export function kitFromReading(text: string, reading: Reading, winter: boolean):
     .flatMap(({ item, thing }) => vesselsOf(item, thing, integratedLines.has(item.line)))
     .sort((a, b) => (valueOf(b.capacityMl) ?? -1) - (valueOf(a.capacityMl) ?? -1));
   const lidded = vessels.map((vessel) => withLid(vessel, lids, vessels));
-  return {
+  const kit: Kit = {
     onePot: false,
     vessels: lidded,
     pots: cookedIn(lidded),
@@ -49,6 +59,7 @@ export function kitFromReading(text: string, reading: Reading, winter: boolean):
     eatWare: pieces('bowl', 'mug'),
     gear: pieces('utensil', 'other-cook'),
   };
+  return { kit, problems };
 }
 
 /** A kit of one typed pot and, where it was typed, its stove. */
