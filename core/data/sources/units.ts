@@ -35,7 +35,7 @@ export const UNIT_SOURCES: readonly Source[] = [
     note: 'Household measures of food labels only: the cup there is 240 mL.',
   },
   {
-    id: 'metric-cup',
+    id: 'cp-metric-cup',
     grade: 'common-practice',
     title: 'Metric cup of 250 mL in Australian, New Zealand and Canadian kitchens',
     note: 'From memory.',

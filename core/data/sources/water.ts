@@ -45,6 +45,14 @@ export const WATER_SOURCES: readonly Source[] = [
     note: 'Rows seen in the tests of an open library.',
   },
   {
+    id: 'us-atmosphere-1976',
+    grade: 'published',
+    title: 'U.S. Standard Atmosphere, 1976',
+    by: 'NOAA, NASA and US Air Force',
+    year: 1976,
+    note: 'The same as ISO 2533 up to 32 km. Rows seen in the tests of an open library.',
+  },
+  {
     id: 'usda-home-canning',
     grade: 'published',
     title: 'Complete Guide to Home Canning',
