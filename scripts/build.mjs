@@ -1,0 +1,85 @@
+/**
+ * node scripts/build.mjs [folder]: everything that is shipped, into dist/ or the folder given. The same sources give the same bytes.
+ *
+ *   core/              ESM for Node and browsers, with types
+ *   widget/            ESM, one file that needs nothing else
+ *   demo/              the page with the widget and a demo list
+ *   chrome/ firefox/   the extension, unpacked and readable, and a zip of each
+ */
+import { execFileSync } from 'node:child_process';
+import { cpSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build as bundle } from 'esbuild';
+import { zipSync } from 'fflate';
+import { filesIn, ROOT } from './files.mjs';
+import { BROWSERS, manifestFor } from './manifest.mjs';
+
+/** @type {import('esbuild').BuildOptions} */
+const COMMON = {
+  absWorkingDir: ROOT,
+  bundle: true,
+  format: 'esm',
+  target: ['es2022', 'chrome120', 'firefox128', 'safari16.4'],
+  platform: 'browser',
+  charset: 'utf8',
+  legalComments: 'none',
+  logLevel: 'warning',
+};
+
+/** Zip entries cannot go without a time: this one says nothing, and is the same wherever it is built. */
+const NO_TIME = new Date(1980, 0, 1);
+
+/**
+ * @param {string} out folder to write to; what stands in it is removed
+ * @param {{ types?: boolean }} options types: false leaves out the declarations, which take most of the time
+ */
+export async function build(out = path.join(ROOT, 'dist'), { types = true } = {}) {
+  rmSync(out, { recursive: true, force: true });
+  const to = (/** @type {string[]} */ ...parts) => path.join(out, ...parts);
+  const from = (/** @type {string[]} */ ...parts) => path.join(ROOT, ...parts);
+
+  await bundle({ ...COMMON, entryPoints: ['core/index.ts', 'core/schema.ts'], outdir: to('core') });
+  await bundle({ ...COMMON, entryPoints: ['widget/index.ts'], outdir: to('widget'), minify: true });
+  if (types) {
+    const tsc = from('node_modules/typescript/bin/tsc');
+    execFileSync(process.execPath, [tsc, '-p', from('tsconfig.build.json'), '--outDir', out], { stdio: 'inherit' });
+  }
+
+  cpSync(from('widget/demo'), to('demo'), { recursive: true });
+  cpSync(to('widget/index.js'), to('demo/brimwise.js'));
+
+  const { version } = readJson(from('package.json'));
+  const manifest = readJson(from('manifest.json'));
+  for (const browser of BROWSERS) {
+    await bundle({
+      ...COMMON,
+      entryPoints: ['extension/background.ts', 'extension/popup/popup.ts'],
+      outbase: 'extension',
+      outdir: to(browser),
+      splitting: true,
+      chunkNames: 'shared/[name]-[hash]',
+    });
+    for (const asset of filesIn(from('extension')).filter(isAsset)) {
+      cpSync(from('extension', asset), to(browser, asset));
+    }
+    writeFileSync(to(browser, 'manifest.json'), JSON.stringify(manifestFor(browser, manifest, version), null, 2) + '\n');
+    writeFileSync(to(`brimwise-${version}-${browser}.zip`), zip(to(browser)));
+  }
+}
+
+/** Pages, styles, pictures and texts of the extension go along as they are. */
+function isAsset(/** @type {string} */ file) {
+  return /\.(html|css|png|svg)$/.test(file) || file.startsWith('_locales/');
+}
+
+function readJson(/** @type {string} */ file) {
+  return JSON.parse(readFileSync(file, 'utf8'));
+}
+
+function zip(/** @type {string} */ folder) {
+  const entries = filesIn(folder).map((file) => [file, readFileSync(path.join(folder, file))]);
+  return zipSync(Object.fromEntries(entries), { level: 9, mtime: NO_TIME });
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) await build(process.argv[2] && path.resolve(process.argv[2]));

@@ -1,0 +1,54 @@
+import { readFile } from 'node:fs/promises';
+import { createServer } from 'node:http';
+import path from 'node:path';
+
+/** @type {Record<string, string>} */
+const TYPES = {
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
+  '.txt': 'text/plain; charset=utf-8',
+};
+
+/**
+ * Serves the files of a folder to this machine alone.
+ * @param {string} folder
+ * @param {number} [port] the port to prefer; any free one where it is taken or left out
+ * @returns {Promise<{ address: string, close: () => void }>}
+ */
+export async function serve(folder, port = 0) {
+  const server = createServer((request, response) => {
+    const { pathname } = new URL(request.url ?? '/', 'http://localhost');
+    const file = path.join(folder, decodeURIComponent(pathname.endsWith('/') ? `${pathname}index.html` : pathname));
+    const inside = file.startsWith(path.join(folder, path.sep));
+    (inside ? readFile(file) : Promise.reject(new Error('outside'))).then(
+      (bytes) => response.writeHead(200, { 'content-type': TYPES[path.extname(file)] ?? 'application/octet-stream' }).end(bytes),
+      () => response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('Not found'),
+    );
+  });
+  await listen(server, port).catch((error) => {
+    if (error.code !== 'EADDRINUSE') throw error;
+    return listen(server, 0);
+  });
+  const bound = /** @type {import('node:net').AddressInfo} */ (server.address());
+  return {
+    address: `http://localhost:${bound.port}/`,
+    close() {
+      server.close();
+      server.closeAllConnections();
+    },
+  };
+}
+
+/** @param {import('node:http').Server} server @param {number} port */
+function listen(server, port) {
+  return new Promise((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(port, 'localhost', () => {
+      server.off('error', reject);
+      resolve(undefined);
+    });
+  });
+}
