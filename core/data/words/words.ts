@@ -131,6 +131,10 @@ export interface Words {
   readonly tails: Forms;
   /** Words that, right before the name of a thing, make it something else that is not kit: housse de (popote), bag for. */
   readonly heads: Forms;
+  /** Words after which a thing is only mentioned: for (the stove), in (the pot), fits (the mug). */
+  readonly asides: Forms;
+  /** True where the main noun comes first (bouteille d'alcool), so that a noun after it only describes it. */
+  readonly headFirst?: true;
   /** Words that turn any fuel, can or bottle of the same clause to another use: lantern, lamp, car, spray, food, wipes, pee. */
   readonly otherUse: Forms;
   /** Words for food and drink as served, which turn a vessel beside them into a measure: soup, noodles, tea, jam. */
