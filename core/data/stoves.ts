@@ -1,5 +1,5 @@
 import type { Range } from '../model/finding.js';
-import type { StoveType } from '../model/item.js';
+import type { FuelType, StoveType } from '../model/item.js';
 import type { SourceId } from '../model/source.js';
 import type { Wind } from '../model/trip.js';
 
@@ -13,6 +13,7 @@ export type HeatSource = StoveType | 'fire';
 export const BASE_CLASS_MM = { slimUnder: 80, wideFrom: 160 } as const;
 
 export interface HeatSourceData {
+  readonly fuel: FuelType;
   /** Heat of the burning fuel, W, on the lower heating value. */
   readonly powerW: Range;
   /** Share of that heat which ends up in a lidded pot in still air, by how wide its base is. */
@@ -31,6 +32,7 @@ export const HEAT_SOURCES: Readonly<Record<HeatSource, HeatSourceData>> = {
   // González 2010: 120 mm kettle 45–55 % on a low to medium flame, 30–45 % above it, 29 % at worst; 200 mm pot 50–62 %.
   // A slim pot has the flame of the kettle's worse half. ENARGAS 2020 (52 %) and Kadam & Shete 2017 (29.6–53.2 %) lie inside.
   gas: {
+    fuel: 'gas',
     powerW: { low: 1500, likely: 2200, high: 3000 },
     efficiency: {
       slim: { low: 0.29, likely: 0.37, high: 0.45 },
@@ -40,12 +42,14 @@ export const HEAT_SOURCES: Readonly<Record<HeatSource, HeatSourceData>> = {
     cites: ['gonzalez-2010', 'enargas-2020', 'kadam-shete'],
   },
   integrated: {
+    fuel: 'gas',
     powerW: { low: 1200, likely: 1600, high: 2200 },
     efficiency: { slim: LOCKED_ON, narrow: LOCKED_ON, wide: LOCKED_ON },
     cites: ['enargas-2020', 'gonzalez-2010', 'wang-2022', 'cp-heat-exchanger'],
   },
   // Ikpambese 2014: kerosene 36–38 %; spread as on gas.
   'liquid-fuel': {
+    fuel: 'liquid-fuel',
     powerW: { low: 1500, likely: 2500, high: 3000 },
     efficiency: {
       slim: { low: 0.25, likely: 0.33, high: 0.4 },
@@ -56,6 +60,7 @@ export const HEAT_SOURCES: Readonly<Record<HeatSource, HeatSourceData>> = {
   },
   // Boiling Point no. 12: 60 % with a shield of its own as the upper bound; 15–30 mL to half a litre is 30–59 %.
   alcohol: {
+    fuel: 'alcohol',
     powerW: { low: 400, likely: 700, high: 1400 },
     efficiency: {
       slim: { low: 0.2, likely: 0.3, high: 0.45 },
@@ -66,6 +71,7 @@ export const HEAT_SOURCES: Readonly<Record<HeatSource, HeatSourceData>> = {
   },
   // One to two tablets of 14 g for 0.45–0.5 L.
   'solid-fuel': {
+    fuel: 'solid-fuel',
     powerW: { low: 400, likely: 600, high: 800 },
     efficiency: {
       slim: { low: 0.2, likely: 0.28, high: 0.4 },
@@ -76,6 +82,7 @@ export const HEAT_SOURCES: Readonly<Record<HeatSource, HeatSourceData>> = {
   },
   // Water Boiling Test 4.2.3, Table 1: 19 and 28 % with steam counted, 12 and 21 % without.
   wood: {
+    fuel: 'wood',
     powerW: { low: 2000, likely: 3000, high: 6600 },
     efficiency: {
       slim: { low: 0.1, likely: 0.15, high: 0.21 },
@@ -86,6 +93,7 @@ export const HEAT_SOURCES: Readonly<Record<HeatSource, HeatSourceData>> = {
   },
   // 7–12 % in the field, 10–15 % ordinary, 15 % with a lid, 20–30 % well tended and shielded.
   fire: {
+    fuel: 'wood',
     powerW: { low: 3000, likely: 6000, high: 10000 },
     efficiency: {
       slim: { low: 0.05, likely: 0.1, high: 0.2 },

@@ -1,9 +1,11 @@
 import { BASE_CLASS_MM, HEAT_SOURCES, type HeatSource } from '../data/stoves.js';
 import type { Range } from '../model/finding.js';
+import type { FuelType } from '../model/item.js';
 import type { SourceId } from '../model/source.js';
 import { assertWithin } from './range.js';
 
 export interface Burner {
+  readonly fuel: FuelType;
   /** Heat of the burning fuel, W, on the lower heating value. */
   readonly powerW: Range;
   /** Share of it that ends up in a lidded pot in still air, 0 to 1. */
@@ -17,13 +19,13 @@ export interface Burner {
  * @param baseMm 20 to 1000 mm; where it is left out, the range spans every width and the likely value is a narrow pot's.
  */
 export function burnerFor(source: HeatSource, baseMm?: number): Burner {
-  const { powerW, efficiency, cites } = HEAT_SOURCES[source];
+  const { fuel, powerW, efficiency, cites } = HEAT_SOURCES[source];
   if (baseMm === undefined) {
     const { slim, narrow, wide } = efficiency;
-    return { powerW, efficiency: { low: slim.low, likely: narrow.likely, high: wide.high }, cites };
+    return { fuel, powerW, efficiency: { low: slim.low, likely: narrow.likely, high: wide.high }, cites };
   }
   assertWithin('The base of the pot', baseMm, 20, 1000, ' mm');
-  return { powerW, efficiency: efficiency[baseClass(baseMm)], cites };
+  return { fuel, powerW, efficiency: efficiency[baseClass(baseMm)], cites };
 }
 
 function baseClass(baseMm: number): 'slim' | 'narrow' | 'wide' {

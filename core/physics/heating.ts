@@ -53,17 +53,20 @@ export type Heating =
     }
   | { readonly reaches: false; readonly stallsC: number };
 
-/** Steps of temperature in one heating: the loss changes little within one. */
+/** How many times the likely time a flame may take and still count. */
+const PATIENCE = 3;
+
+/** Steps of temperature in one heating. */
 const STEPS = 60;
 
 /**
  * Heats water: an energy balance over time. Into the pot goes power × efficiency ÷ wind; out goes the loss of the surface and
- * the wall at each temperature (`surface-loss`); the rest warms the water, time = Σ ΔH/(P η − loss).
+ * the wall at each temperature (`surface-loss`); the rest warms the water, time = ∫ dH/(P η − loss).
  * A lid keeps evaporation in: the surface then loses what a dry one does. Wind multiplies the fuel (`cp-wind-factor`) and the
  * loss of the surface. The efficiencies are of lidded pots, so a little of the wall's loss is counted twice: some 3 % on gas.
  *
- * low: strongest flame, best efficiency, least wind factor. high: the other way round. Where that flame is so weak that more than
- * half of it is lost at `toC`, high is the flame that loses just half (or the likely one, if weaker): nobody waits longer.
+ * low: strongest flame, best efficiency, least wind factor. high: the other way round; where that flame stalls or takes over three
+ * times as long as the likely one, the weakest flame between the two that does not: nobody waits longer.
  * @throws RangeError outside the limits named at each field.
  */
 export function heat(input: HeatingInput): Heating {
@@ -75,27 +78,65 @@ export function heat(input: HeatingInput): Heating {
   const finalLossW = lossW(toC);
 
   const share = divided(efficiency, wind.fuel);
-  const intoPotW = {
-    low: powerW.low * share.low,
-    likely: powerW.likely * share.likely,
-    high: powerW.high * share.high,
+  const flames: Record<keyof Range, Fire> = {
+    low: { watts: powerW.low, share: share.low },
+    likely: { watts: powerW.likely, share: share.likely },
+    high: { watts: powerW.high, share: share.high },
   };
-  if (intoPotW.likely <= finalLossW) return { reaches: false, stallsC: stallsAt(lossW, intoPotW.likely, toC) };
+  if (intoPotW(flames.likely) <= finalLossW)
+    return { reaches: false, stallsC: stallsAt(lossW, intoPotW(flames.likely), toC) };
 
-  const weakestW = Math.max(intoPotW.low, Math.min(intoPotW.likely, 2 * finalLossW));
-  const quick = warm(massKg, fromC, toC, intoPotW.high, lossW);
-  const likely = warm(massKg, fromC, toC, intoPotW.likely, lossW);
-  const slow = warm(massKg, fromC, toC, weakestW, lossW);
-  const energyJ = { low: waterJ + quick.lostJ, likely: waterJ + likely.lostJ, high: waterJ + slow.lostJ };
+  const run = (fire: Fire): Run => warm(massKg, fromC, toC, intoPotW(fire), lossW);
+  const likely = run(flames.likely);
+  const patient = (fire: Fire): boolean =>
+    intoPotW(fire) > finalLossW && run(fire).seconds <= PATIENCE * likely.seconds;
+  const weakest = patient(flames.low) ? flames.low : weakestBetween(flames.low, flames.likely, patient);
+  const [quick, slow] = [run(flames.high), run(weakest)];
+  const grams = (fire: Fire, { lostJ }: Run): number =>
+    (1000 * (waterJ + lostJ)) / (fire.share * input.lowerHeatingValueJPerKg);
   return {
     reaches: true,
     waterKj: waterJ / 1000,
     lostKj: { low: quick.lostJ / 1000, likely: likely.lostJ / 1000, high: slow.lostJ / 1000 },
-    energyKj: { low: energyJ.low / 1000, likely: energyJ.likely / 1000, high: energyJ.high / 1000 },
+    energyKj: {
+      low: (waterJ + quick.lostJ) / 1000,
+      likely: (waterJ + likely.lostJ) / 1000,
+      high: (waterJ + slow.lostJ) / 1000,
+    },
     minutes: { low: quick.seconds / 60, likely: likely.seconds / 60, high: slow.seconds / 60 },
-    grams: fuelGrams(energyJ, share, input.lowerHeatingValueJPerKg),
-    weakestStallsC: intoPotW.low <= finalLossW ? stallsAt(lossW, intoPotW.low, toC) : null,
+    grams: { low: grams(flames.high, quick), likely: grams(flames.likely, likely), high: grams(weakest, slow) },
+    weakestStallsC: intoPotW(flames.low) <= finalLossW ? stallsAt(lossW, intoPotW(flames.low), toC) : null,
   };
+}
+
+/** One flame out of the range: its power and the share of it that the pot gets, wind counted. */
+interface Fire {
+  readonly watts: number;
+  readonly share: number;
+}
+
+interface Run {
+  readonly seconds: number;
+  readonly lostJ: number;
+}
+
+function intoPotW({ watts, share }: Fire): number {
+  return watts * share;
+}
+
+/** The flame nearest to the weak one, on the way to the strong one, that still passes; the strong one does. */
+function weakestBetween(weak: Fire, strong: Fire, passes: (fire: Fire) => boolean): Fire {
+  const at = (part: number): Fire => ({
+    watts: weak.watts + part * (strong.watts - weak.watts),
+    share: weak.share + part * (strong.share - weak.share),
+  });
+  let [fails, holds] = [0, 1];
+  for (let i = 0; i < 40; i++) {
+    const middle = (fails + holds) / 2;
+    if (passes(at(middle))) holds = middle;
+    else fails = middle;
+  }
+  return at(holds);
 }
 
 export interface HoldingInput extends Flame, PotSurfaces {
@@ -180,26 +221,22 @@ function assertHeating(input: HeatingInput): void {
   assertWithin('The start of heating', input.fromC, 0, input.toC, ' °C');
 }
 
-/** Time and loss on the way from one temperature to another, with a flame stronger than the loss at its end. */
-function warm(
-  massKg: number,
-  fromC: number,
-  toC: number,
-  intoPotW: number,
-  lossW: (tC: number) => number,
-): { readonly seconds: number; readonly lostJ: number } {
+/** Time and loss on the way from one temperature to another, with a flame stronger than the loss at its end; within a step the loss rises evenly. */
+function warm(massKg: number, fromC: number, toC: number, intoPotW: number, lossW: (tC: number) => number): Run {
   const step = (toC - fromC) / STEPS;
   let seconds = 0;
-  let lostJ = 0;
   for (let i = 0; i < STEPS; i++) {
     const startC = fromC + i * step;
     const endC = i === STEPS - 1 ? toC : startC + step;
-    const stepLossW = lossW((startC + endC) / 2);
-    const stepSeconds = (massKg * (enthalpyJPerKg(endC) - enthalpyJPerKg(startC))) / (intoPotW - stepLossW);
-    seconds += stepSeconds;
-    lostJ += stepLossW * stepSeconds;
+    const gainedJ = massKg * (enthalpyJPerKg(endC) - enthalpyJPerKg(startC));
+    seconds += gainedJ / logarithmicMean(intoPotW - lossW(startC), intoPotW - lossW(endC));
   }
-  return { seconds, lostJ };
+  return { seconds, lostJ: intoPotW * seconds - massKg * (enthalpyJPerKg(toC) - enthalpyJPerKg(fromC)) };
+}
+
+/** What a rate that falls evenly from a to b amounts to: (a − b)/ln(a/b). The time grows without end as b goes to 0. */
+function logarithmicMean(a: number, b: number): number {
+  return a - b < 1e-6 * a ? (a + b) / 2 : (a - b) / Math.log(a / b);
 }
 
 function stallsAt(lossW: (tC: number) => number, intoPotW: number, toC: number): number {
