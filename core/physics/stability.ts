@@ -2,6 +2,9 @@ import { solveRising } from './numeric.js';
 import { assertWithin } from './range.js';
 import { densityKgPerM3 } from './water.js';
 
+/** Depth, mm, under which a film of water is none. */
+const LEAST_FILL_MM = 0.01;
+
 const rad = (degrees: number): number => (degrees * Math.PI) / 180;
 const deg = (radians: number): number => (radians * 180) / Math.PI;
 
@@ -10,7 +13,7 @@ const deg = (radians: number): number => (radians * 180) / Math.PI;
  * Surface clear of the base: x = r² tan a/(4h), z = h/2 + r² tan² a/(8h); where part of the base falls dry, the wedge left on the
  * low side. Exact; the pot is taken as tall enough not to spill.
  * Geometry of the obliquely truncated cylinder.
- * @param radiusMm 1 to 1000. @param fillMm depth when upright, above 0 to 2000. @param tiltDeg 0 to 89.
+ * @param radiusMm 1 to 1000. @param fillMm depth when upright, 0.01 to 2000. @param tiltDeg 0 to 89.
  */
 export function liquidCentroid(
   radiusMm: number,
@@ -18,16 +21,15 @@ export function liquidCentroid(
   tiltDeg: number,
 ): { readonly xMm: number; readonly zMm: number } {
   assertWithin('The radius', radiusMm, 1, 1000, ' mm');
-  assertWithin('The fill height', fillMm, 0.01, 2000, ' mm');
+  assertWithin('The fill height', fillMm, LEAST_FILL_MM, 2000, ' mm');
   assertWithin('The tilt', tiltDeg, 0, 89, '°');
   const slope = Math.tan(rad(tiltDeg));
   const rise = virtualRiseMm(radiusMm, fillMm);
   if (slope * radiusMm <= fillMm) return { xMm: rise * slope, zMm: fillMm / 2 + (rise * slope ** 2) / 2 };
-  const volume = fillMm * Math.PI;
-  const wedge = (phi: number): Moments => wedgeMoments(phi);
-  const wet = solveRising((phi) => wedge(phi).volume * slope * radiusMm, volume, 0, Math.PI);
-  const { volume: v, x, z } = wedge(wet);
-  return { xMm: (radiusMm * x) / v, zMm: (radiusMm * slope * z) / v };
+  // V = r³ tan a × wedge = π r² h.
+  const wet = solveRising((phi) => wedgeMoments(phi).volume, (Math.PI * fillMm) / (radiusMm * slope), 0, Math.PI);
+  const { volume, x, z } = wedgeMoments(wet);
+  return { xMm: (radiusMm * x) / volume, zMm: (radiusMm * slope * z) / volume };
 }
 
 interface Moments {
@@ -50,11 +52,11 @@ function wedgeMoments(phi: number): Moments {
 
 /**
  * How much a free round surface raises the centre of a liquid that can run, mm: I/V = r²/(4h), whatever the liquid weighs.
- * Ship Stability for Masters and Mates, "free surface". @param radiusMm 1 to 1000. @param fillMm above 0 to 2000.
+ * Ship Stability for Masters and Mates, "free surface". @param radiusMm 1 to 1000. @param fillMm 0.01 to 2000.
  */
 export function virtualRiseMm(radiusMm: number, fillMm: number): number {
   assertWithin('The radius', radiusMm, 1, 1000, ' mm');
-  assertWithin('The fill height', fillMm, 0.01, 2000, ' mm');
+  assertWithin('The fill height', fillMm, LEAST_FILL_MM, 2000, ' mm');
   return radiusMm ** 2 / (4 * fillMm);
 }
 
@@ -73,7 +75,7 @@ export function supportRadiusMm(circleRadiusMm: number, supports: number): numbe
 export interface TipInput {
   /** Inside radius at the waterline, mm, 1 to 1000. */
   readonly radiusMm: number;
-  /** Depth of the water, mm, 0 to 2000. */
+  /** Depth of the water, mm, 0 to 2000; under 0.01 it is none. */
   readonly fillMm: number;
   /** From the axis to the edge it tips over, mm, 0 to 1000. */
   readonly edgeMm: number;
@@ -99,11 +101,12 @@ export function tipAngleDeg(input: TipInput): number {
   assertWithin('The stand', standMm, 0, 2000, ' mm');
   assertWithin('The mass of the pot', potMassKg, 0, 100, ' kg');
   assertWithin('The centre of the pot', potCentreMm, 0, 2000, ' mm');
-  const waterKg = waterMassKg(radiusMm, fillMm);
+  const wet = fillMm >= LEAST_FILL_MM;
+  const waterKg = wet ? waterMassKg(radiusMm, fillMm) : 0;
   const totalKg = waterKg + potMassKg;
   if (totalKg === 0) throw new RangeError('The pot and the water weigh 0 kg: nothing is there to tip.');
   const centreOver = (tiltDeg: number): number => {
-    const water = fillMm > 0 ? liquidCentroid(radiusMm, fillMm, tiltDeg) : { xMm: 0, zMm: 0 };
+    const water = wet ? liquidCentroid(radiusMm, fillMm, tiltDeg) : { xMm: 0, zMm: 0 };
     const x = (waterKg * water.xMm) / totalKg;
     const z = (waterKg * water.zMm + potMassKg * potCentreMm) / totalKg;
     return x + (z + standMm) * Math.tan(rad(tiltDeg));
@@ -137,7 +140,7 @@ export function spillAngleDeg(pot: {
 export interface HungInput {
   /** Height of the bail's ears above the base, mm, 0 to 3000. */
   readonly earMm: number;
-  /** Depth of the water, mm, above 0 to 2000. */
+  /** Depth of the water, mm, 0.01 to 2000. */
   readonly fillMm: number;
   /** Inside radius at the waterline, mm, 1 to 1000. */
   readonly radiusMm: number;
@@ -155,9 +158,9 @@ export interface HungInput {
 export function hungMetacentricMm(input: HungInput): number {
   const { earMm, fillMm, radiusMm, potMassKg = 0, potCentreMm = fillMm / 2 } = input;
   assertWithin('The height of the ears', earMm, 0, 3000, ' mm');
+  const waterMm = earMm - fillMm / 2 - virtualRiseMm(radiusMm, fillMm);
   assertWithin('The mass of the pot', potMassKg, 0, 100, ' kg');
   assertWithin('The centre of the pot', potCentreMm, 0, 2000, ' mm');
-  const waterMm = earMm - fillMm / 2 - virtualRiseMm(radiusMm, fillMm);
   const waterKg = waterMassKg(radiusMm, fillMm);
   return (waterKg * waterMm + potMassKg * (earMm - potCentreMm)) / (waterKg + potMassKg);
 }
