@@ -54,7 +54,7 @@ export async function build(out = path.join(ROOT, 'dist'), { types = true } = {}
   for (const browser of BROWSERS) {
     await bundle({
       ...COMMON,
-      entryPoints: ['extension/background.ts', 'extension/popup/popup.ts'],
+      entryPoints: ['extension/background.ts', 'extension/popup/popup.ts', 'extension/panel/panel.ts'],
       outbase: 'extension',
       outdir: to(browser),
       splitting: true,
@@ -68,9 +68,9 @@ export async function build(out = path.join(ROOT, 'dist'), { types = true } = {}
   }
 }
 
-/** Pages, styles, pictures and texts of the extension go along as they are. */
+/** Pages, styles, icons and texts of the extension go along as they are. */
 function isAsset(/** @type {string} */ file) {
-  return /\.(html|css|png|svg)$/.test(file) || file.startsWith('_locales/');
+  return /\.(html|css|png)$/.test(file) || file.startsWith('_locales/');
 }
 
 function readJson(/** @type {string} */ file) {

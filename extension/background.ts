@@ -1,0 +1,6 @@
+/** Wiring only. Every listener is registered at the top level: the browser may stop this at any time and wake it for an event. */
+import { onInstalled, onSelectionItem } from './browser.js';
+import { addMenu, giveSecondOpinion } from './menu.js';
+
+onInstalled(addMenu);
+onSelectionItem(giveSecondOpinion);

@@ -1,0 +1,81 @@
+/** The one file that touches the browser's API. */
+import browser, { type Menus } from 'webextension-polyfill';
+
+/** A click on the menu item over a selection. */
+export interface SelectionClick {
+  readonly tabId: number;
+  readonly windowId: number;
+  readonly frameId: number;
+  /** The selection as the browser tells it; some lose its line breaks. */
+  readonly selectionText: string;
+}
+
+/** A text of _locales. */
+export function message(name: string, ...details: string[]): string {
+  return browser.i18n.getMessage(name, details);
+}
+
+export function onInstalled(listener: () => void): void {
+  browser.runtime.onInstalled.addListener(listener);
+}
+
+/** Puts an item into the menu over a selection. */
+export function addSelectionItem(id: string, title: string): void {
+  browser.contextMenus.create({ id, title, contexts: ['selection'] });
+}
+
+export function onSelectionItem(listener: (click: SelectionClick) => Promise<void>): void {
+  browser.contextMenus.onClicked.addListener(async ({ frameId = 0, selectionText = '' }: Menus.OnClickData, tab) => {
+    if (tab?.id !== undefined && tab.windowId !== undefined) {
+      await listener({ tabId: tab.id, windowId: tab.windowId, frameId, selectionText });
+    }
+  });
+}
+
+/** Runs a function that stands alone in a frame of the page; it rejects where the browser lets nobody in. */
+export async function runInPage<T>(tabId: number, frameId: number, func: () => T): Promise<T> {
+  const [outcome] = await browser.scripting.executeScript({ target: { tabId, frameIds: [frameId] }, func });
+  return outcome?.result as T;
+}
+
+/** Chrome's side panel, which the polyfill does not know. */
+interface SidePanel {
+  open(where: { windowId: number }): Promise<void>;
+}
+
+/**
+ * Opens the panel beside the page. The browser allows it only within the click itself: call it before anything is waited for.
+ * It rejects where there is no such panel.
+ */
+export async function openPanel(windowId: number): Promise<void> {
+  const { sidePanel } = browser as { sidePanel?: SidePanel };
+  if (sidePanel) await sidePanel.open({ windowId });
+  else await browser.sidebarAction.open();
+}
+
+/** Opens a page of the extension in a tab. */
+export async function openTab(page: string): Promise<void> {
+  await browser.tabs.create({ url: browser.runtime.getURL(page) });
+}
+
+/** Kept while the browser runs; where there is no such store, until it is removed. */
+const area = () => browser.storage.session ?? browser.storage.local;
+
+export async function readStored(key: string): Promise<unknown> {
+  return (await area().get(key))[key];
+}
+
+/** It rejects where the store is full or refused. */
+export async function store(key: string, value: unknown): Promise<void> {
+  await area().set({ [key]: value });
+}
+
+export async function removeStored(key: string): Promise<void> {
+  await area().remove(key);
+}
+
+export function onStored(key: string, listener: () => void): void {
+  area().onChanged.addListener((changes) => {
+    if (changes[key]?.newValue !== undefined) listener();
+  });
+}

@@ -1,0 +1,109 @@
+/**
+ * What is selected in the page, as text: one line for each block, list item, table row and line break, a tab between the cells of a row.
+ *
+ * It runs in the page, in a world of its own, and is sent there as source: it stands alone, with no import and nothing from outside its braces.
+ */
+export function readSelection(): string {
+  const lines: string[] = [];
+  let line = '';
+  let cells = 0;
+
+  const field = focused();
+  if (field instanceof HTMLTextAreaElement || (field instanceof HTMLInputElement && isReadable(field))) {
+    const { value, selectionStart, selectionEnd } = field;
+    if (selectionStart !== selectionEnd) return value.slice(selectionStart ?? 0, selectionEnd ?? 0);
+  }
+  for (const range of ranges()) visit(range.commonAncestorContainer, range);
+  endLine();
+  return lines.join('\n');
+
+  /** The focused element, looked for through open shadow roots. */
+  function focused(): Element | null {
+    let active = document.activeElement;
+    while (active?.shadowRoot?.activeElement) active = active.shadowRoot.activeElement;
+    return active;
+  }
+
+  function ranges(): Range[] {
+    const selection = document.getSelection();
+    if (!selection) return [];
+    const plain = Array.from({ length: selection.rangeCount }, (_, index) => selection.getRangeAt(index));
+    if (plain.some((range) => !range.collapsed) || !('getComposedRanges' in selection)) return plain;
+    // A selection inside a shadow root looks collapsed from outside.
+    const shadowRoots = Array.from(document.querySelectorAll('*'), (element) => element.shadowRoot).filter(
+      (root) => root !== null,
+    );
+    return selection.getComposedRanges({ shadowRoots }).map(({ startContainer, startOffset, endContainer, endOffset }) => {
+      const range = document.createRange();
+      range.setStart(startContainer, startOffset);
+      range.setEnd(endContainer, endOffset);
+      return range;
+    });
+  }
+
+  /** Adds what of the node is in the range; all of it where there is none. */
+  function visit(node: Node, range?: Range): void {
+    if (range && !range.intersectsNode(node)) return;
+    if (node instanceof Text) addText(node, range);
+    else if (node instanceof Element) visitElement(node, range);
+    else for (const child of node.childNodes) visit(child, range);
+  }
+
+  function visitElement(element: Element, range?: Range): void {
+    const { display } = getComputedStyle(element);
+    if (display === 'none') return;
+    const isCell = display === 'table-cell';
+    const isBlock = !isCell && !display.startsWith('inline') && display !== 'contents' && !display.startsWith('ruby');
+    if (isBlock || element.localName === 'br') endLine();
+    if (isCell) {
+      const before = element.previousElementSibling;
+      if (before && (!range || range.intersectsNode(before))) line = `${line.trimEnd()}\t`;
+      cells += 1;
+    }
+    if (element instanceof HTMLInputElement || element instanceof HTMLTextAreaElement) {
+      if (isReadable(element)) line += element.value.replaceAll('\n', ' ');
+    } else if (element instanceof HTMLSelectElement) {
+      line += Array.from(element.selectedOptions, (option) => option.text).join(' ');
+    } else if (element.shadowRoot) {
+      for (const child of element.shadowRoot.childNodes) visit(child);
+    } else if (element instanceof HTMLSlotElement && element.assignedNodes().length > 0) {
+      for (const child of element.assignedNodes()) visit(child);
+    } else {
+      for (const child of element.childNodes) visit(child, range);
+    }
+    if (isCell) cells -= 1;
+    if (isBlock) endLine();
+  }
+
+  function addText(node: Text, range?: Range): void {
+    const style = node.parentElement && getComputedStyle(node.parentElement);
+    if (style && style.visibility !== 'visible') return;
+    const from = range?.startContainer === node ? range.startOffset : 0;
+    const to = range?.endContainer === node ? range.endOffset : node.length;
+    const [first = '', ...rest] = /^(pre|break)/.test(style?.whiteSpace ?? '')
+      ? node.data.slice(from, to).split('\n')
+      : [node.data.slice(from, to).replace(/[ \t\r\n\f]+/g, ' ')];
+    append(first);
+    for (const next of rest) {
+      endLine();
+      append(next);
+    }
+  }
+
+  function append(text: string): void {
+    line += line === '' || /\s$/.test(line) ? text.trimStart() : text;
+  }
+
+  /** Ends the line; within a cell a line break is a space, for the row is the line. */
+  function endLine(): void {
+    if (cells > 0) append(' ');
+    else {
+      if (line.trim() !== '') lines.push(line.trimEnd());
+      line = '';
+    }
+  }
+
+  function isReadable(input: HTMLInputElement | HTMLTextAreaElement): boolean {
+    return ['text', 'search', 'number', 'textarea'].includes(input.type);
+  }
+}

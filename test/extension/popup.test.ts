@@ -1,0 +1,73 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import type { AxeResults } from 'axe-core';
+import type { Page } from 'puppeteer-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { ROOT } from '../../scripts/files.mjs';
+import { launchExtended, openPopup, watch, type Extended } from './chromium.js';
+
+const LIST = readFileSync(path.join(ROOT, 'test', 'lists', 'solo-simmer-small', 'list.txt'), 'utf8');
+const AXE = readFileSync(path.join(ROOT, 'node_modules', 'axe-core', 'axe.min.js'), 'utf8');
+
+describe('the popup in Chromium', () => {
+  let chromium: Extended;
+  let page: Page;
+  let popup: Page;
+
+  beforeAll(async () => {
+    chromium = await launchExtended();
+    page = await chromium.browser.newPage();
+  });
+  afterAll(() => chromium.browser.close());
+  afterEach(async () => {
+    if (!popup.isClosed()) await popup.close();
+    await (await chromium.worker()).evaluate(() => chrome.storage.session.clear());
+  });
+
+  const open = async () => (popup = await openPopup(chromium, page));
+  const typed = () => popup.$eval('>>> textarea', (area) => area.value);
+
+  it('opens ready to type: keys go into the list with nothing clicked', async () => {
+    await open();
+    await popup.keyboard.type('Pot 1');
+    expect(await typed()).toBe('Pot 1');
+  });
+
+  it('keeps the draft when it is closed in mid-word', async () => {
+    await open();
+    await popup.keyboard.type('Pot 600 ml\nstove, screws on the canis');
+    await popup.close();
+    await open();
+    expect(await typed()).toBe('Pot 600 ml\nstove, screws on the canis');
+    await popup.keyboard.type('ter');
+    expect(await typed()).toContain('canister');
+  });
+
+  it('says in one sentence that a draft is not kept, and leaves the text', async () => {
+    await open();
+    await popup.evaluate(async () => {
+      const { QUOTA_BYTES } = chrome.storage.session;
+      const used = await chrome.storage.session.getBytesInUse(null);
+      await chrome.storage.session.set({ ballast: 'x'.repeat(QUOTA_BYTES - used - 200) });
+    });
+    await popup.keyboard.type('Pot 600 ml, and a line of some length to go with it');
+    const notice = await popup.waitForSelector('#notice:not(:empty)');
+    expect(await notice?.evaluate((element) => element.textContent)).toMatch(/^The browser keeps no draft \(.*\)\. Copy the text/);
+    expect(await typed()).toContain('Pot 600 ml, and a line');
+  });
+
+  it('shows the findings of a list, with no message, no request but for its own files, and nothing axe minds', async () => {
+    await open();
+    const { complaints, requests } = watch(popup);
+    await popup.reload();
+    await popup.waitForFunction(() => document.activeElement?.localName === 'brimwise-check');
+    await popup.keyboard.sendCharacter(LIST);
+    await popup.waitForSelector('>>> h2');
+    expect(complaints).toEqual([]);
+    expect(requests.length).toBeGreaterThan(2);
+    expect(requests.filter((url) => !url.startsWith(`chrome-extension://${chromium.id}/`))).toEqual([]);
+    await popup.evaluate(AXE);
+    const { violations } = (await popup.evaluate('axe.run()')) as AxeResults;
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+  });
+});

@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config';
+
+/** The built page and extension in real browsers; run the build first. One browser at a time: they are large. */
+export default defineConfig({
+  test: {
+    include: ['test/extension/**/*.test.ts'],
+    fileParallelism: false,
+    testTimeout: 30_000,
+    hookTimeout: 60_000,
+  },
+});

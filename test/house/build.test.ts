@@ -1,0 +1,56 @@
+import { createHash } from 'node:crypto';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { build } from '../../scripts/build.mjs';
+import { filesIn, ROOT } from '../../scripts/files.mjs';
+
+/** What a page that embeds the widget loads, zipped; a house limit. */
+const WIDGET_LIMIT_BYTES = 40 * 1024;
+
+const folder = mkdtempSync(path.join(tmpdir(), 'brimwise-build-'));
+const hashes = (out: string) =>
+  Object.fromEntries(
+    filesIn(out).map((file) => [file, createHash('sha256').update(readFileSync(path.join(out, file))).digest('hex')]),
+  );
+
+describe('the build', () => {
+  const [first, second] = [path.join(folder, 'a'), path.join(folder, 'b', 'deeper')];
+  beforeAll(async () => {
+    await build(first, { types: false });
+    await build(second, { types: false });
+  });
+  afterAll(() => rmSync(folder, { recursive: true }));
+
+  it('gives the same bytes twice, in whatever folder', () => {
+    expect(hashes(second)).toEqual(hashes(first));
+  });
+
+  it('leaves no path of the machine in what is shipped', () => {
+    const naming = filesIn(first).filter((file) => readFileSync(path.join(first, file), 'latin1').includes(ROOT));
+    expect(naming).toEqual([]);
+  });
+
+  it('keeps the widget in one file, small enough for a blog post', () => {
+    const widget = readFileSync(path.join(first, 'widget', 'index.js'));
+    expect(widget.toString()).not.toMatch(/\bimport\s*[("'{*]/);
+    expect(gzipSync(widget, { level: 9 }).length).toBeLessThanOrEqual(WIDGET_LIMIT_BYTES);
+  });
+
+  it('fetches nothing: no address of another machine and no way to call one', () => {
+    for (const file of filesIn(first).filter((name) => name.endsWith('.js'))) {
+      const text = readFileSync(path.join(first, file), 'utf8');
+      expect(text, file).not.toMatch(/\b(fetch|XMLHttpRequest|WebSocket|EventSource|sendBeacon|importScripts)\s*\(/);
+    }
+  });
+
+  it('writes the types beside the doors that package.json names', () => {
+    const { exports } = JSON.parse(readFileSync(path.join(ROOT, 'package.json'), 'utf8')) as {
+      exports: Record<string, Record<string, string>>;
+    };
+    const named = Object.values(exports).flatMap((door) => Object.values(door));
+    expect(named.filter((file) => !existsSync(path.join(ROOT, file)))).toEqual([]);
+  });
+});

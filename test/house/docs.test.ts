@@ -1,0 +1,38 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { CHECKS, checkList, remark } from '../../core/index.js';
+import { renderReadme } from '../../scripts/docs.mjs';
+import { filesIn, ROOT } from '../../scripts/files.mjs';
+
+const readme = readFileSync(path.join(ROOT, 'README.md'), 'utf8');
+
+describe('README and core', () => {
+  it('are in step: `npm run docs` changes nothing', () => {
+    expect(renderReadme({ CHECKS, checkList, remark })).toBe(readme);
+  });
+
+  it('README names every check once', () => {
+    for (const { title } of CHECKS) expect(readme.split(`\n| ${title} |`).length - 1, title).toBe(1);
+  });
+});
+
+describe('the list of checks', () => {
+  it('is the folder of checks', () => {
+    const files = filesIn(path.join(ROOT, 'core', 'checks')).filter((file) => file !== 'index.ts');
+    expect(CHECKS.map(({ id }) => `${id}.ts`).sort()).toEqual(files);
+  });
+
+  it('has a test for each', () => {
+    const tests = filesIn(path.join(ROOT, 'test', 'core', 'checks'));
+    expect(CHECKS.map(({ id }) => `${id}.test.ts`).filter((file) => !tests.includes(file))).toEqual([]);
+  });
+
+  it('never calls a thing safe, scores it or shouts', () => {
+    for (const { id, title, asks, costs, messages } of CHECKS) {
+      for (const words of [title, asks, costs, ...Object.values(messages)]) {
+        expect(words, id).not.toMatch(/\bsafe(ly|ty)?\b|!|\bshould\b|\bmust\b|\d\s?\/\s?10\b/i);
+      }
+    }
+  });
+});
