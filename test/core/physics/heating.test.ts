@@ -22,6 +22,8 @@ const same = (value: number): { low: number; likely: number; high: number } => (
   high: value,
 });
 
+const ENDS = ['low', 'likely', 'high'] as const;
+
 /** A litre from 20 °C to the boil in a pot that loses nothing. */
 const tight: HeatingInput = {
   massKg: 1,
@@ -49,8 +51,8 @@ describe('heat where nothing is lost', () => {
 
   it('puts into the pot what the water takes', () => {
     expect(heating.waterKj).toBeCloseTo(waterJ / 1000, 9);
-    for (const kj of Object.values(heating.energyKj)) expect(kj).toBeCloseTo(waterJ / 1000, 6);
-    for (const kj of Object.values(heating.lostKj)) expect(kj).toBeCloseTo(0, 6);
+    for (const end of ENDS) expect(heating.energyKj[end]).toBeCloseTo(waterJ / 1000, 6);
+    for (const end of ENDS) expect(heating.lostKj[end]).toBeCloseTo(0, 6);
   });
 
   it('takes energy ÷ (power × efficiency): least from the strongest flame, most from the weakest', () => {
@@ -164,6 +166,23 @@ describe('what a pot loses', () => {
   it('a lossy pot takes longer than the flame alone would', () => {
     expect(reached(open).minutes.likely).toBeGreaterThan(reached(tight).minutes.likely * 1.05);
     expect(reached(open).lostKj.likely).toBeGreaterThan(20);
+  });
+  it('what the flame puts in and the water does not take up is lost', () => {
+    const { energyKj, lostKj, waterKj, minutes } = reached(open);
+    const flameW = { low: 3000 * 0.6, likely: 2000 * 0.5, high: 1500 * 0.3 };
+    const time = { low: minutes.low, likely: minutes.likely, high: minutes.high };
+    for (const end of ENDS) {
+      expect(energyKj[end]).toBeCloseTo((flameW[end] * time[end] * 60) / 1000, 6);
+      expect(lostKj[end]).toBeCloseTo(energyKj[end] - waterKj, 6);
+    }
+  });
+  it('a flame that barely wins takes longer and longer: the time grows by as much with each tenth it comes closer', () => {
+    const seconds = (over: number): number =>
+      60 *
+      reached({ ...open, powerW: same(potLossW(open, open.toC) * (1 + over)), efficiency: same(1) }).minutes.likely;
+    const [far, near, nearer] = [seconds(1e-4), seconds(1e-6), seconds(1e-8)];
+    expect(near - far).toBeGreaterThan(20);
+    expect((nearer - near) / (near - far)).toBeCloseTo(1, 1);
   });
 });
 

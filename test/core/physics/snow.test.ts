@@ -51,7 +51,7 @@ describe('meltSnow', () => {
 
   it('takes the heat of the snow, by the flame', () => {
     const { energyKj, minutes, grams } = meltSnow(input);
-    for (const kj of Object.values(energyKj)) expect(kj).toBeCloseTo(joules / 1000, 1);
+    for (const end of ['low', 'likely', 'high'] as const) expect(energyKj[end]).toBeCloseTo(joules / 1000, 1);
     expect(minutes.low).toBeCloseTo(joules / (3000 * 0.6 * 60), 3);
     expect(minutes.likely).toBeCloseTo(joules / (2000 * 0.5 * 60), 3);
     expect(minutes.high).toBeCloseTo(joules / (1500 * 0.4 * 60), 3);

@@ -24,6 +24,18 @@ describe('liquidCentroid', () => {
     expect(zMm).toBeCloseTo((3 * Math.PI * radius * tan(tilt)) / 32, 6);
   });
 
+  // Worked out apart from this code, by quadrature over the wetted part of the base.
+  it.each([
+    [60, 20, 40, 28.333358, 19.680088],
+    [60, 20, 30, 23.315049, 16.180883],
+    [50, 5, 60, 37.815895, 14.602396],
+    [80, 30, 25, 24.487322, 20.630935],
+  ])('r = %d, h = %d, tilt %d°', (radius, fill, tilt, x, z) => {
+    const { xMm, zMm } = liquidCentroid(radius, fill, tilt);
+    expect(xMm).toBeCloseTo(x, 5);
+    expect(zMm).toBeCloseTo(z, 5);
+  });
+
   refuses('a radius', (r) => liquidCentroid(r, 100, 10), { least: 1, most: 1000, unit: ' mm', says: 'The radius' });
   refuses('a fill', (h) => liquidCentroid(70, h, 10), {
     least: 0.01,
@@ -165,6 +177,16 @@ describe('spillAngleDeg', () => {
       (Math.atan(120 / 70) * 180) / Math.PI,
       6,
     );
+  });
+
+  // Worked out apart from this code, by quadrature.
+  it.each([
+    [140, 120, 40, 50.560413],
+    [140, 120, 12, 71.205176],
+    [180, 60, 20, 25.3036],
+    [95, 142, 50, 63.765689],
+  ])('of less than half a pot: Ø %d × %d mm, %d mm deep', (rimMm, heightMm, fillMm, degrees) => {
+    expect(spillAngleDeg({ rimMm, heightMm, fillMm })).toBeCloseTo(degrees, 5);
   });
 
   refuses('a rim', (rimMm) => spillAngleDeg({ ...pot, rimMm }), {

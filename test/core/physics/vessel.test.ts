@@ -75,6 +75,23 @@ describe('a rounded base', () => {
   });
 });
 
+describe('a rounded base on a slanting wall', () => {
+  // Worked out apart from this code, by summing slices: mL and mm² up to a height.
+  it.each([
+    [140, 100, 80, 20, 80, 899.102, 33628.34],
+    [140, 100, 80, 20, 8, 52.5264, 5012.04],
+    [90, 130, 110, 25, 110, 984.7541, 41173.26],
+    [90, 130, 110, 25, 20, 180.9512, 10680.09],
+  ])(
+    'rim %d, base %d, height %d, edge %d, filled to %d mm',
+    (rimMm, baseMm, heightMm, edgeRadiusMm, fillMm, ml, mm2) => {
+      const shape: Round = { kind: 'round', rimMm, baseMm, heightMm, edgeRadiusMm };
+      expect(filledMl(shape, fillMm)).toBeCloseTo(ml, 3);
+      expect(wetWallM2(shape, fillMm) * 1e6).toBeCloseTo(mm2, 1);
+    },
+  );
+});
+
 describe('a tin', () => {
   it('holds l × w × h', () => expect(volumeMl(tin)).toBe(960));
   it('has l × w for a surface and its four sides for a wall', () => {
