@@ -1,0 +1,91 @@
+import type { ColumnMeaning, UnitName } from '../../data/words/words.js';
+import { UNITS, unitByName, unitBySymbol, type Unit } from '../quantities/units.js';
+import type { Dictionary } from '../text/lexicon.js';
+import { findTerms, type Term } from '../text/terms.js';
+import { tokenise, type Token } from '../text/tokens.js';
+import type { Cell, Column } from './rows.js';
+
+/** A mass needs no more than its unit to be a column of masses. */
+const OF_DIMENSION: Readonly<Record<string, ColumnMeaning>> = {
+  mass: 'mass',
+  ounce: 'mass',
+  volume: 'capacity',
+  length: 'size',
+};
+
+/** Reads a cell as the head of a column; undefined where it is none. */
+export function columnOf(text: string, cell: Cell, dictionary: Dictionary): Column | undefined {
+  if (cell.end - cell.start > 40) return undefined;
+  const tokens = tokenise(text, cell.start, cell.end, true).filter((token) => token.fold !== '*');
+  const head = text.slice(cell.start, cell.end);
+  if (tokens.some((token) => token.type === 'number')) return undefined;
+  const terms = findTerms(tokens, dictionary);
+  const unit = unitIn(tokens, terms);
+  const columns = terms.filter((term) => term.role === 'column');
+  const first = tokens.findIndex((token) => token.type === 'word' || token.fold === '#');
+  const lead = columns.find((term) => term.first === first);
+  const covered = columns.filter((term) => term.value !== 'ignore' || term.first === first);
+  if (lead === undefined) {
+    if (unit !== undefined && tokens.filter((token) => token.type === 'word').length <= 2)
+      return { meaning: OF_DIMENSION[unit.dimension] ?? 'ignore', unit, head };
+    return undefined;
+  }
+  const words = tokens.filter((token) => token.type === 'word').length;
+  if (words > 4 && lead.last - lead.first < 1) return undefined;
+  let meaning = lead.value as ColumnMeaning;
+  const each = covered.some((term) => term.value === 'each');
+  const total = covered.some((term) => term.value === 'total');
+  const massy =
+    covered.some((term) => term.value === 'mass') ||
+    (unit !== undefined && (unit.dimension === 'mass' || unit.dimension === 'ounce'));
+  if ((massy || meaning === 'each') && each) meaning = 'each';
+  else if (massy && total) meaning = 'total';
+  else if (massy && (meaning === 'quantity' || meaning === 'unit' || meaning === 'size' || meaning === 'item'))
+    meaning = 'mass';
+  return unit === undefined ? { meaning, head } : { meaning, unit, head };
+}
+
+/** The unit that a head names: "Weight (g)", "oz ea", "weight_kg". */
+export function unitIn(tokens: readonly Token[], terms: readonly Term[]): Unit | undefined {
+  for (const [i, token] of tokens.entries()) {
+    const term = terms.find((t) => t.role === 'unit' && t.first === i);
+    if (term !== undefined) {
+      const unit = unitByName(term.value as UnitName);
+      if (unit.dimension !== 'temperature') return unit;
+    }
+    if (token.type !== 'word') continue;
+    if (token.fold === 'fl') return UNITS.floz;
+    const unit = unitBySymbol(token.fold);
+    if (
+      unit !== undefined &&
+      unit.dimension !== 'other' &&
+      unit.dimension !== 'temperature' &&
+      token.fold !== 'in' &&
+      token.fold !== 'm' &&
+      token.fold !== 'pt'
+    )
+      return unit;
+  }
+  return undefined;
+}
+
+/** The columns that a row heads; undefined where it is no head. `sure` where the format itself says it is one. */
+export function columnsOf(
+  text: string,
+  cells: readonly Cell[],
+  dictionary: Dictionary,
+  sure: boolean,
+): (Column | undefined)[] | undefined {
+  if (cells.length < 2) return undefined;
+  const columns = cells.map((cell) => columnOf(text, cell, dictionary));
+  const named = columns.filter((column) => column !== undefined).length;
+  const filled = cells.filter((cell) => cell.end > cell.start).length;
+  return sure || (named >= 2 && named * 2 >= filled) ? columns : undefined;
+}
+
+/** Where no head names the column of the things: the first that no other meaning has taken. */
+export function withItemColumn(columns: readonly (Column | undefined)[]): (Column | undefined)[] {
+  if (columns.some((column) => column?.meaning === 'item')) return [...columns];
+  const at = columns.findIndex((column) => column === undefined || column.meaning === 'notes');
+  return columns.map((column, i) => (i === at ? { meaning: 'item', head: '' } : column));
+}

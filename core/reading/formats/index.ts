@@ -1,0 +1,178 @@
+import type { Dictionary } from '../text/lexicon.js';
+import { countOf, delimited, piped, spaced } from './cells.js';
+import { columnsOf, withItemColumn } from './columns.js';
+import { htmlRows, isHtml } from './html.js';
+import { LONGEST_LINE, trim } from './lines.js';
+import { plainRow } from './plain.js';
+import type { Cell, Column, Row, SourceLine } from './rows.js';
+
+/** Parts the lines of a text into rows, in the form it is written in. */
+export function rowsOf(text: string, lines: readonly SourceLine[], dictionary: Dictionary): Row[] {
+  const capped = lines.map((line) =>
+    line.end - line.start > LONGEST_LINE ? { ...line, end: line.start + LONGEST_LINE } : line,
+  );
+  if (isHtml(text)) return htmlRows(text, capped, dictionary);
+  const delimiter = delimiterOf(text, capped);
+  const rows: Row[] = [];
+  let table: Table | undefined;
+  for (let i = 0; i < capped.length; i++) {
+    const line = capped[i];
+    if (line === undefined) continue;
+    const cut = cellsOf(text, line, capped[i - 1], capped[i + 1], delimiter);
+    if (cut === undefined) {
+      const aligned = alignedHead(text, line, dictionary);
+      if (aligned !== undefined) {
+        table = { columns: withItemColumn(aligned.columns), by: 'place', starts: aligned.starts, line };
+        rows.push({ ...plainRow(text, line, undefined), type: 'columns' });
+        continue;
+      }
+      if (table?.by === 'place') {
+        const cells = byPlace(text, line, table);
+        if (cells !== undefined) {
+          rows.push({ line: line.number, type: 'item', cells, level: 0, bullet: true, quoted: false });
+          continue;
+        }
+        if (line.end > line.start) table = undefined;
+      } else table = undefined;
+      rows.push(plainRow(text, line, capped[i + 1]));
+      continue;
+    }
+    if (table?.by !== cut.by) table = undefined;
+    if (cut.rule) {
+      rows.push({ line: line.number, type: 'rule', cells: [], level: 0, bullet: false, quoted: false });
+      continue;
+    }
+    const after = capped[i + 1];
+    const headed = cut.by === 'pipe' && after !== undefined && isDelimiterRow(text, after);
+    const columns = columnsOf(text, cut.cells, dictionary, headed);
+    if (columns !== undefined) {
+      table = { columns: withItemColumn(columns), by: cut.by, starts: [], line };
+      rows.push({ line: line.number, type: 'columns', cells: cut.cells, level: 0, bullet: false, quoted: false });
+      continue;
+    }
+    table ??= { columns: [], by: cut.by, starts: [], line };
+    const known = table.columns;
+    rows.push({
+      line: line.number,
+      type: 'item',
+      cells: withColumns(cut.cells, known),
+      level: 0,
+      bullet: true,
+      quoted: false,
+    });
+  }
+  return rows;
+}
+
+interface Table {
+  readonly columns: readonly (Column | undefined)[];
+  readonly by: 'pipe' | 'tab' | 'comma' | 'place';
+  /** Of columns told apart by place: where each begins in its line. */
+  readonly starts: readonly number[];
+  readonly line: SourceLine;
+}
+
+export function withColumns(cells: readonly Cell[], columns: readonly (Column | undefined)[]): Cell[] {
+  return cells.map((cell, i) => {
+    const column = columns[i];
+    return column === undefined ? cell : { ...cell, column };
+  });
+}
+
+interface Cut {
+  readonly cells: readonly Cell[];
+  readonly by: 'pipe' | 'tab' | 'comma';
+  readonly rule: boolean;
+}
+
+function cellsOf(
+  text: string,
+  line: SourceLine,
+  before: SourceLine | undefined,
+  after: SourceLine | undefined,
+  delimiter: ',' | ';' | undefined,
+): Cut | undefined {
+  if (line.end === line.start) return undefined;
+  const pipes = countOf(text, line.start, line.end, '|');
+  if (pipes > 0) {
+    if (isDelimiterRow(text, line)) return { cells: [], by: 'pipe', rule: true };
+    const [start] = trim(text, line.start, line.end);
+    const neighbour = [before, after].some(
+      (other) => other !== undefined && countOf(text, other.start, other.end, '|', 3) > 0,
+    );
+    if (
+      text[start] === '|' ||
+      (neighbour && pipes > 1) ||
+      (pipes > 0 && after !== undefined && isDelimiterRow(text, after)) ||
+      (pipes > 0 && before !== undefined && isDelimiterRow(text, before))
+    )
+      return { cells: piped(text, line.start, line.end), by: 'pipe', rule: false };
+  }
+  const [, end] = trim(text, line.start, line.end);
+  if (countOf(text, line.start, end, '\t') > 0) {
+    const cells = delimited(text, line.start, line.end, '\t');
+    const [start] = trim(text, line.start, line.end);
+    const indented = countOf(text, start, end, '\t') === 0;
+    const neighbour = [before, after].some(
+      (other) => other !== undefined && countOf(text, trim(text, other.start, other.end)[0], other.end, '\t', 2) > 0,
+    );
+    if (!indented || (neighbour && text[line.end - 1] === '\t')) return { cells, by: 'tab', rule: false };
+  }
+  if (delimiter !== undefined)
+    return { cells: delimited(text, line.start, line.end, delimiter), by: 'comma', rule: false };
+  return undefined;
+}
+
+function isDelimiterRow(text: string, line: SourceLine): boolean {
+  const [start, end] = trim(text, line.start, line.end);
+  if (end - start < 3 || end - start > 2000) return false;
+  let dashes = 0;
+  for (let at = start; at < end; at++) {
+    const char = text[at] ?? '';
+    if (char === '-') dashes++;
+    else if (!'|:+ ='.includes(char)) return false;
+  }
+  return dashes > 2 && (countOf(text, start, end, '|') > 0 || countOf(text, start, end, '+') > 1);
+}
+
+/** The mark that parts the fields, where nearly every line has as many of it: a file of comma-separated values. */
+function delimiterOf(text: string, lines: readonly SourceLine[]): ',' | ';' | undefined {
+  const full = lines.filter((line) => line.end > line.start).slice(0, 200);
+  if (full.length < 3) return undefined;
+  for (const mark of [';', ','] as const) {
+    const counts = full.map((line) => countOf(text, line.start, line.end, mark));
+    const usual = counts[0] ?? 0;
+    if (usual < 2) continue;
+    const alike = counts.filter((count) => Math.abs(count - usual) <= (mark === ';' ? 1 : 0)).length;
+    if (alike * 10 >= full.length * 8) return mark;
+  }
+  return undefined;
+}
+
+/** A head set in columns by wide gaps: "ITEM    NO.   SIZE   WEIGHT". */
+function alignedHead(
+  text: string,
+  line: SourceLine,
+  dictionary: Dictionary,
+): { columns: (Column | undefined)[]; starts: number[] } | undefined {
+  if (line.end - line.start > 200) return undefined;
+  const cells = spaced(text, line.start, line.end);
+  if (cells.length < 3) return undefined;
+  const columns = columnsOf(text, cells, dictionary, false);
+  return columns === undefined ? undefined : { columns, starts: cells.map((cell) => cell.start - line.start) };
+}
+
+/** Cells of a line under such a head: each belongs to the column that begins nearest to it. */
+function byPlace(text: string, line: SourceLine, table: Table): Cell[] | undefined {
+  const cells = spaced(text, line.start, line.end);
+  if (cells.length < 2) return undefined;
+  const placed: Cell[] = [];
+  for (const cell of cells) {
+    let best = 0;
+    const middle = (i: number) => Math.abs((table.starts[i] ?? 0) - (cell.start - line.start));
+    for (let i = 1; i < table.starts.length; i++) if (middle(i) < middle(best)) best = i;
+    const column = table.columns[best];
+    placed.push(column === undefined ? cell : { ...cell, column });
+  }
+  return placed;
+}

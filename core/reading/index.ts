@@ -1,0 +1,204 @@
+import type { Item } from '../model/item.js';
+import type { Line, LineUse, Reading } from '../model/reading.js';
+import { rowsOf } from './formats/index.js';
+import { LONGEST_LINE, splitLines } from './formats/lines.js';
+import type { Row, SourceLine } from './formats/rows.js';
+import type { Draft } from './items/draft.js';
+import { applyFigures, figuresOf, wordCells, type ColumnFigures } from './items/columns.js';
+import type { Context } from './items/context.js';
+import { draftsOf, fill } from './items/index.js';
+import type { Order } from './items/size.js';
+import { stretchOf, type Stretch } from './items/stretch.js';
+import { languagesIn } from './languages.js';
+import { systemOf, usualMassUnit } from './usual-units.js';
+import { refine } from './refine.js';
+import { isHeading, isTotal, Sections } from './sections.js';
+import { Dictionary } from './text/lexicon.js';
+import { gather, readTrip } from './trip.js';
+
+export interface ReadOptions {
+  /** BCP 47 tag that settles a doubtful language and its pints. */
+  readonly locale?: string;
+}
+
+/** Reads a text as a kit list. Never throws, on any string; the same text gives the same reading. */
+export function readList(text: string, options: ReadOptions = {}): Reading {
+  const lines = splitLines(text);
+  const { spoken, read } = languagesIn(text, options.locale);
+  const dictionary = new Dictionary(read);
+  const rows = rowsOf(text, lines, dictionary);
+  const system = systemOf(text, rows, dictionary, options.locale);
+  const context = {
+    decimal: dictionary.decimal,
+    system: system.system === 'metric' ? 'us' : system.system,
+    systemKnown: system.known,
+  } as const;
+  const stretches = rows.map((row) => stretchOf(text, row, wordCells(row), dictionary, context));
+  const usual = usualMassUnit(stretches);
+  const reader = new Reader(text, lines, dictionary, usual);
+  for (const [i, stretch] of stretches.entries()) reader.read(stretch, rows, i);
+  const items = refine(reader.items, reader.stretches);
+  return {
+    items,
+    lines: reader.lines(items),
+    trip: reader.trip.hints,
+    languages: spoken,
+    units: system.system,
+    notes: notesOf(lines, reader),
+  };
+}
+
+class Reader {
+  readonly items: Draft[] = [];
+  readonly stretches: Stretch[] = [];
+  readonly trip = gather();
+  private readonly sections = new Sections();
+  private readonly order: Order = { heightFirst: false };
+  private readonly uses = new Map<number, { use: LineUse; because?: string }>();
+  private readonly text: string;
+  private readonly source: readonly SourceLine[];
+  private readonly dictionary: Dictionary;
+  private readonly massUnit: ReturnType<typeof usualMassUnit>;
+
+  constructor(
+    text: string,
+    source: readonly SourceLine[],
+    dictionary: Dictionary,
+    massUnit: ReturnType<typeof usualMassUnit>,
+  ) {
+    this.text = text;
+    this.source = source;
+    this.dictionary = dictionary;
+    this.massUnit = massUnit;
+  }
+
+  read(stretch: Stretch, rows: readonly Row[], index: number): void {
+    const { row } = stretch;
+    if (row.type === 'rule') return;
+    if (row.type === 'columns') {
+      this.mark(row, 'not-cook-kit', 'the heads of columns');
+      return;
+    }
+    if (isTotal(stretch)) {
+      this.mark(row, 'not-cook-kit', 'a total');
+      return;
+    }
+    if (this.isHead(stretch, rows, index)) {
+      const plain = row.type !== 'heading';
+      this.sections.open(stretch, plain ? 10 + Math.min(row.level, 40) : row.level, plain);
+      const told = readTrip(stretch, false, this.trip);
+      this.mark(row, told ? 'used' : 'not-cook-kit', told ? undefined : 'a heading');
+      if (stretch.measures.length === 0 && !stretch.tokens.some((token) => token.fold === '–' || token.fold === '-'))
+        return;
+    } else this.sections.pass(row.bullet, row.level);
+    this.readThings(stretch);
+  }
+
+  private readThings(stretch: Stretch): void {
+    const { row } = stretch;
+    const lent = this.sections.lend();
+    const context: Context = {
+      ...lent,
+      headFirst: this.dictionary.languages[0]?.headFirst ?? false,
+      bulleted: row.bullet,
+      cooks: lent.section === 'cook' || lent.section === 'fuel',
+    };
+    const figures =
+      row.cells.length > 1 ? figuresOf(this.text, row, this.dictionary, context.massUnit ?? this.massUnit) : {};
+    const { drafts, parts } = draftsOf(stretch, context);
+    applyFigures(drafts, figures);
+    for (const draft of drafts) fill(stretch, draft, parts, context, this.order);
+    for (const draft of drafts) {
+      this.items.push(draft);
+      this.stretches.push(stretch);
+    }
+    const told = readTrip(stretch, drafts.length > 0, this.trip);
+    if (drafts.length > 0 || told) this.mark(row, 'used');
+    else this.mark(row, 'not-cook-kit', this.because(stretch, figures));
+  }
+
+  private because(_stretch: Stretch, _figures: ColumnFigures): string {
+    return 'nothing here names cook kit';
+  }
+
+  private isHead(stretch: Stretch, rows: readonly Row[], index: number): boolean {
+    const next = rows.slice(index + 1, index + 3).find((row) => row.type !== 'rule');
+    const nextKind =
+      next === undefined || next.line > stretch.row.line + 2 ? undefined : next.bullet ? 'bullet' : 'plain';
+    const before = rows[index - 1];
+    if (stretch.row.cells.length > 1) return this.isTableHead(stretch);
+    return isHeading(stretch, {
+      next: nextKind,
+      nextLevel: next?.level ?? 0,
+      parted: before === undefined || before.type === 'rule',
+    });
+  }
+
+  /** A row of a table whose first words are a section's name, with at most a sum beside it. */
+  private isTableHead(stretch: Stretch): boolean {
+    const filled = stretch.row.cells.filter(
+      (cell) =>
+        cell.end > cell.start && !/^[-–—\s*]*$/.test(this.text.slice(cell.start, Math.min(cell.end, cell.start + 20))),
+    );
+    const quantity = filled.some((cell) => cell.column?.meaning === 'quantity' || cell.column?.meaning === 'each');
+    const words = new Set(stretch.cellOf);
+    if (quantity || words.size !== 1 || filled.length > 2) return false;
+    const first = stretch.tokens.findIndex((token) => token.type === 'word');
+    const bold =
+      stretch.text.slice(stretch.row.cells[0]?.start ?? 0, stretch.row.cells.at(-1)?.end ?? 0).includes('**') ||
+      stretch.text.slice((stretch.tokens[0]?.start ?? 0) - 3, stretch.tokens[0]?.start ?? 0) === '<b>';
+    const section = stretch.terms.some((term) => term.role === 'section' && term.first === first);
+    return (
+      bold ||
+      (section &&
+        stretch.row.cells.length > filled.length &&
+        !stretch.terms.some(
+          (term) => term.role === 'kind' && term.many !== true && term.first === first && filled.length > 1,
+        ))
+    );
+  }
+
+  private mark(row: Row, use: LineUse, because?: string): void {
+    const known = this.uses.get(row.line);
+    if (known?.use === 'used') return;
+    this.uses.set(row.line, because === undefined ? { use } : { use, because });
+  }
+
+  lines(items: readonly Item[]): Line[] {
+    const used = new Set(items.map((item) => item.line));
+    return this.source.map(({ number, start, end }) => {
+      const span = [start, end] as const;
+      if (isBlank(this.text, start, end)) return { number, span, use: 'blank' };
+      if (end - start > LONGEST_LINE)
+        return {
+          number,
+          span,
+          use: 'not-understood',
+          because: `only its first ${LONGEST_LINE.toLocaleString('en').replace(',', ' ')} characters were read`,
+        };
+      const known = used.has(number) ? ({ use: 'used' } as const) : this.uses.get(number);
+      return { number, span, ...(known ?? { use: 'not-cook-kit', because: 'nothing here names cook kit' }) };
+    });
+  }
+}
+
+function isBlank(text: string, start: number, end: number): boolean {
+  for (let at = start; at < end && at < start + LONGEST_LINE; at++)
+    if (text.charCodeAt(at) > 32 && text.charCodeAt(at) !== 160 && text.charCodeAt(at) !== 0x3000) return false;
+  return true;
+}
+
+/** More things than this on one line of a text of few lines: its breaks were lost on the way. */
+const FLATTENED = 5;
+
+function notesOf(lines: readonly SourceLine[], reader: Reader): string[] {
+  const notes: string[] = [];
+  const count = new Map<number, number>();
+  for (const item of reader.items) count.set(item.line, (count.get(item.line) ?? 0) + 1);
+  const most = Math.max(0, ...count.values());
+  if (most >= FLATTENED && most * 2 > reader.items.length)
+    notes.push('The list came as one line; its things were told apart by their figures.');
+  if (lines.some((line) => line.end - line.start > LONGEST_LINE))
+    notes.push('A line is longer than any list; only its beginning was read.');
+  return notes;
+}

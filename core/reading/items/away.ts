@@ -1,0 +1,42 @@
+import type { AwayReason } from '../../data/words/words.js';
+import type { Context } from './context.js';
+import type { Draft } from './draft.js';
+import { termsOf, type Stretch } from './stretch.js';
+import { clauseOf } from './things.js';
+
+export const AWAY: Readonly<Record<AwayReason, string>> = {
+  left: 'it is said to stay behind',
+  wished: 'it is wished for, not owned',
+  replaced: 'it is said to be replaced or gone',
+  forbidden: 'it is said to be forbidden',
+  unneeded: 'it is said not to be needed',
+  compared: 'it is only compared with',
+};
+
+/** Whether a thing that is named is in the kit. */
+export function readCarried(stretch: Stretch, draft: Draft, context: Context): void {
+  const because = reason(stretch, draft, context);
+  if (because === undefined) return;
+  draft.carried = false;
+  draft.notCarriedBecause = because;
+}
+
+function reason(stretch: Stretch, draft: Draft, context: Context): string | undefined {
+  if (stretch.struck[draft.noun[0]] === true) return 'struck through';
+  if (draft.quantity.grounds === 'stated' && draft.quantity.value === 0) return 'its count is nought';
+  if (draft.thing?.denied === true) return 'the line says there is none';
+  if (context.away !== undefined) return context.away;
+  const place = { first: Math.max(0, draft.noun[0]), last: Math.max(0, draft.noun[1]) };
+  const clause = clauseOf(stretch, place);
+  const whole = stretch.row.bullet;
+  const term = termsOf(stretch, 'away').find(
+    (word) =>
+      (word.first >= clause.from && word.last < clause.to) ||
+      (whole &&
+        Math.abs(word.first - clause.to) <= 1 &&
+        stretch.cellOf[word.first] === stretch.cellOf[place.first] &&
+        word.first >= clause.to) ||
+      (whole && stretch.cellOf[word.first] !== stretch.cellOf[place.first]),
+  );
+  return term === undefined ? undefined : AWAY[term.value as AwayReason];
+}

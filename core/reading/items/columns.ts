@@ -1,0 +1,121 @@
+import type { Span } from '../../model/span.js';
+import type { Cell, Row } from '../formats/rows.js';
+import { unitAfter, valueBefore } from '../quantities/measures.js';
+import { unitBySymbol, UNITS, type Unit } from '../quantities/units.js';
+import type { Dictionary } from '../text/lexicon.js';
+import { findTerms, type Term } from '../text/terms.js';
+import { tokenise, type Token } from '../text/tokens.js';
+import { isMissing, stated, type Draft } from './draft.js';
+
+interface Figure {
+  readonly value: number;
+  readonly span: Span;
+}
+
+/** What the columns of figures of a table row say. */
+export interface ColumnFigures {
+  readonly quantity?: Figure;
+  readonly perPerson?: true;
+  readonly each?: Figure;
+  readonly total?: Figure;
+  readonly mass?: Figure;
+}
+
+/** Columns that are read here as figures; the others are read as words. */
+const FIGURES = new Set(['quantity', 'each', 'total', 'mass', 'unit']);
+
+/** The cells whose words tell of the thing. */
+export function wordCells(row: Row): Cell[] {
+  return row.cells.filter(
+    (cell) =>
+      cell.end > cell.start &&
+      !(
+        cell.column !== undefined &&
+        (FIGURES.has(cell.column.meaning) || cell.column.meaning === 'ignore' || cell.column.meaning === 'owner')
+      ),
+  );
+}
+
+export function figuresOf(text: string, row: Row, dictionary: Dictionary, massUnit: Unit | undefined): ColumnFigures {
+  const figures: { -readonly [K in keyof ColumnFigures]: ColumnFigures[K] } = {};
+  const unitCell = row.cells.find((cell) => cell.column?.meaning === 'unit');
+  const rowUnit =
+    unitCell === undefined ? undefined : unitBySymbol(text.slice(unitCell.start, unitCell.end).trim().toLowerCase());
+  for (const cell of row.cells) {
+    const { column } = cell;
+    if (column === undefined || cell.end <= cell.start) continue;
+    if (column.meaning === 'quantity') {
+      const tokens = tokenise(text, cell.start, cell.end, true);
+      const terms = findTerms(tokens, dictionary);
+      const at = tokens.findIndex((token) => token.number?.whole === true);
+      const token = tokens[at];
+      const word = terms.find((term) => term.role === 'number' && Number.isInteger(term.value));
+      if (figures.quantity === undefined && token?.number !== undefined)
+        figures.quantity = { value: token.number.value, span: [token.start, token.end] };
+      else if (figures.quantity === undefined && word !== undefined)
+        figures.quantity = {
+          value: Number(word.value),
+          span: [tokens[word.first]?.start ?? 0, tokens[word.last]?.end ?? 0],
+        };
+    } else if (column.meaning === 'each' || column.meaning === 'total' || column.meaning === 'mass') {
+      const figure = massOf(text, cell, dictionary, column.unit ?? rowUnit ?? massUnit);
+      if (figure !== undefined && figures[column.meaning] === undefined) figures[column.meaning] = figure;
+    }
+  }
+  return figures;
+}
+
+/** The mass of a cell, g; undefined without a number or any unit. */
+function massOf(text: string, cell: Cell, dictionary: Dictionary, headUnit: Unit | undefined): Figure | undefined {
+  const tokens = tokenise(text, cell.start, cell.end, true).filter((token) => token.fold !== '*' && token.fold !== '~');
+  const terms = findTerms(tokens, dictionary);
+  const units = new Map<number, Term>(terms.filter((term) => term.role === 'unit').map((term) => [term.first, term]));
+  const at = tokens.findIndex((token) => token.number !== undefined);
+  const first = tokens[at];
+  if (first?.number === undefined || Number.isNaN(first.number.value)) return undefined;
+  const found = unitAfter(tokens, at, units, false);
+  const unit = found?.unit ?? headUnit;
+  if (unit === undefined || (unit.dimension !== 'mass' && unit.dimension !== 'ounce')) return undefined;
+  let value = valueBefore(first.number, unit);
+  let last = found?.last ?? at;
+  const next = tokens[at + 1];
+  if (
+    found === undefined &&
+    next?.number !== undefined &&
+    first.number.whole &&
+    first.number.digits <= 3 &&
+    next.number.whole &&
+    next.number.digits === 3 &&
+    tokens.length === 2
+  ) {
+    value = value * 1000 + next.number.value;
+    last = at + 1;
+  }
+  let grams = value * unit.factor;
+  const more = found === undefined ? undefined : tokens[found.last + 1];
+  if (unit.id === 'lb' && more?.number !== undefined && found !== undefined) {
+    grams += more.number.value * UNITS.oz.factor;
+    last = unitAfter(tokens, found.last + 1, units, false)?.last ?? found.last + 1;
+  }
+  return { value: grams, span: [first.start, (tokens[last] as Token).end] };
+}
+
+/** Gives the figures of the columns to the thing of the row; a mass stands with the first of several. */
+export function applyFigures(drafts: readonly Draft[], figures: ColumnFigures): void {
+  for (const draft of drafts)
+    if (figures.quantity !== undefined) draft.quantity = stated(figures.quantity.value, figures.quantity.span);
+  const [draft] = drafts;
+  if (draft === undefined || !isMissing(draft.massG)) return;
+  const mass = figures.each ?? figures.mass ?? figures.total;
+  if (mass === undefined || mass.value <= 0) return;
+  draft.massG = stated(mass.value, mass.span);
+  if (figures.each !== undefined) draft.massBasis = 'each';
+  else if (figures.mass === undefined) draft.massBasis = 'line';
+  else if (
+    figures.total !== undefined &&
+    figures.quantity !== undefined &&
+    figures.quantity.value > 1 &&
+    Math.abs(figures.total.value - figures.mass.value * figures.quantity.value) < 0.02 * figures.total.value
+  )
+    draft.massBasis = 'each';
+}

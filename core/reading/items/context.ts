@@ -1,0 +1,25 @@
+import type { SectionMeaning } from '../../data/words/words.js';
+import type { FuelType, ItemKind, StoveType } from '../../model/item.js';
+import type { Unit } from '../quantities/units.js';
+
+/** What the rows before lend to a row. */
+export interface Context {
+  readonly section?: SectionMeaning;
+  /** The thing that the heading names: what follows tells of it. */
+  readonly kind?: ItemKind;
+  /** The words of that heading. */
+  readonly kindSpan?: readonly [number, number];
+  /** Unit of the figures that show none. */
+  readonly massUnit?: Unit;
+  readonly perPerson: boolean;
+  /** Why nothing of this section is in the kit. */
+  readonly away?: string;
+  readonly stoveType?: StoveType;
+  readonly fuelType?: FuelType;
+  /** Languages that put the main noun first ("bouteille d'alcool"). */
+  readonly headFirst: boolean;
+  /** The row has a bullet or stands in a table. */
+  readonly bulleted: boolean;
+  /** Anything in the text is about cooking. */
+  readonly cooks: boolean;
+}

@@ -1,0 +1,131 @@
+import type { Context } from './context.js';
+import { readCarried } from './away.js';
+import { draftOf, spanOf, type Draft } from './draft.js';
+import { readMass } from './mass.js';
+import { readQuantity } from './quantity.js';
+import { readSizes, type Order } from './size.js';
+import type { Stretch } from './stretch.js';
+import { clauseOf, thingsOf, type Thing } from './things.js';
+import { readFuelWords, readRole, readTraits } from './traits.js';
+import { readVolume } from './volume.js';
+
+/** The things of a row as drafts, with nothing read of them yet but what they are and which tokens tell of them. */
+export function draftsOf(stretch: Stretch, context: Context): { drafts: Draft[]; parts: Thing[] } {
+  const things = thingsOf(stretch, context);
+  const parts = things.filter((thing) => thing.partOf !== undefined);
+  const mains = withoutLabels(
+    stretch,
+    things.filter((thing) => thing.partOf === undefined),
+    context,
+  );
+  const drafts: Draft[] = [];
+  for (const [i, thing] of mains.entries()) {
+    const from = startOf(stretch, mains[i - 1], thing, mains[i + 1], context);
+    const next = mains[i + 1];
+    const to =
+      next === undefined
+        ? endOf(stretch, thing, context)
+        : Math.min(startOf(stretch, thing, next, mains[i + 2], context), endOf(stretch, thing, context));
+    const span = spanOf(stretch, thing.term.first, thing.term.last);
+    drafts.push(
+      draftOf(thing.kind, stretch.row.line, span, thing, from, Math.max(to, thing.term.last + 1), [
+        thing.sorts[0]?.first ?? thing.term.first,
+        thing.term.last,
+      ]),
+    );
+  }
+  return { drafts, parts };
+}
+
+/** Reads everything that the tokens of a draft tell. The order matters: what one reader takes, the next does not see. */
+export function fill(stretch: Stretch, draft: Draft, parts: readonly Thing[], context: Context, order: Order): void {
+  readFuelWords(stretch, draft, context);
+  readVolume(stretch, draft);
+  readMass(stretch, draft);
+  readSizes(stretch, draft, order);
+  readTraits(stretch, draft, parts);
+  readQuantity(stretch, draft, context);
+  readRole(stretch, draft);
+  readCarried(stretch, draft, context);
+}
+
+/** "Stove: a small gas stove", "Fuel: one 4 oz canister": the first word is a label. In running prose a thing needs a figure of its own. */
+function withoutLabels(stretch: Stretch, things: readonly Thing[], context: Context): Thing[] {
+  return things.filter((thing, i) => {
+    const next = things[i + 1];
+    const sign = stretch.tokens[thing.term.last + 1]?.fold;
+    if (sign === ':' && next !== undefined && next.kind === thing.kind) return false;
+    if (i > 0 && isRepeat(stretch, things.slice(0, i), thing)) return false;
+    return context.bulleted || isPlainLine(stretch) || hasFigure(stretch, thing, next);
+  });
+}
+
+/** A later sentence that names a thing again and gives no figure adds nothing. */
+function isRepeat(stretch: Stretch, before: readonly Thing[], thing: Thing): boolean {
+  const clause = clauseOf(stretch, thing.term);
+  const first = before[0];
+  if (first === undefined || clause.from <= first.term.last || (stretch.tokens[clause.from]?.gap ?? 0) === 2)
+    return false;
+  if (stretch.cellOf[clause.from] !== stretch.cellOf[first.term.first]) return false;
+  return (
+    !stretch.measures.some(
+      (measure) => measure.first >= clause.from && measure.last < clause.to && measure.unit.dimension !== 'other',
+    ) && !thing.denied
+  );
+}
+
+const PLAIN = 90;
+
+/** A line short enough to be one of a list rather than running prose. */
+function isPlainLine(stretch: Stretch): boolean {
+  const first = stretch.tokens[0];
+  const last = stretch.tokens.at(-1);
+  if (first === undefined || last === undefined) return true;
+  const sentences = stretch.breaks.filter(
+    (strength, i) => strength === 2 && stretch.tokens[i - 1]?.fold === '.',
+  ).length;
+  return last.end - first.start <= PLAIN && sentences < 2;
+}
+
+function hasFigure(stretch: Stretch, thing: Thing, next: Thing | undefined): boolean {
+  const clause = clauseOf(stretch, thing.term);
+  const to = next !== undefined && next.term.first < clause.to ? next.term.first : clause.to;
+  return stretch.measures.some((measure) => {
+    if (measure.unit.dimension === 'other' || measure.unit.dimension === 'temperature') return false;
+    return (
+      (measure.last < thing.term.first && measure.last >= thing.term.first - 4 && measure.first >= clause.from) ||
+      (measure.first > thing.term.last && measure.first < to && measure.first - thing.term.last <= 6)
+    );
+  });
+}
+
+function startOf(
+  stretch: Stretch,
+  previous: Thing | undefined,
+  thing: Thing,
+  next: Thing | undefined,
+  context: Context,
+): number {
+  const noun = thing.sorts[0]?.first ?? thing.term.first;
+  if (previous === undefined) return context.bulleted || isPlainLine(stretch) ? 0 : clauseOf(stretch, thing.term).from;
+  const least = previous.term.last + 1;
+  let at = noun;
+  while (at > least && (stretch.breaks[at] ?? 0) === 0) at--;
+  const before = stretch.measures.filter((measure) => measure.first >= at && measure.last < noun);
+  const last = before.at(-1);
+  if (last === undefined) return at;
+  const end = next?.sorts[0]?.first ?? next?.term.first ?? stretch.tokens.length;
+  const again = stretch.measures.some(
+    (measure) =>
+      measure.first > thing.term.last &&
+      measure.first < end &&
+      measure.unit.dimension === last.unit.dimension &&
+      measure.joined !== 'times',
+  );
+  const gap = (stretch.tokens[last.last + 1]?.gap ?? 1) === 2;
+  return again || gap ? last.last + 1 : at;
+}
+
+function endOf(stretch: Stretch, thing: Thing, context: Context): number {
+  return context.bulleted || isPlainLine(stretch) ? stretch.tokens.length : clauseOf(stretch, thing.term).to;
+}

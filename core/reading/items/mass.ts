@@ -1,0 +1,119 @@
+import type { Measure } from '../quantities/measures.js';
+import { UNITS } from '../quantities/units.js';
+import { assumed, bareOf, isMissing, measuresOf, near, spanOf, stated, within, type Draft } from './draft.js';
+import { isRate } from './volume.js';
+import { namesContainer, ouncesAreVolume } from './volume.js';
+import type { Stretch } from './stretch.js';
+
+/** Gross masses of full cans of gas, g: common practice. A single figure between these is what the scale says. */
+const GROSS: readonly (readonly [number, number])[] = [
+  [175, 215],
+  [340, 400],
+  [620, 700],
+];
+const gross = (g: number) => GROSS.some(([least, most]) => g >= least && g <= most);
+
+export function gramsOf(measure: Measure): number {
+  const value = measure.values[0] ?? 0;
+  return measure.unit.dimension === 'ounce' ? value * UNITS.oz.factor : value;
+}
+
+/** Reads what a thing weighs; of gas and tablets, what is in it. */
+export function readMass(stretch: Stretch, draft: Draft): void {
+  const masses = measuresOf(stretch, draft).filter(
+    (measure) =>
+      (measure.unit.dimension === 'mass' ||
+        (measure.unit.dimension === 'ounce' && !ouncesAreVolume(stretch, draft, measure))) &&
+      !isRate(stretch, measure),
+  );
+  if (draft.kind === 'fuel' && !isLiquid(draft) && !isEmptyBottle(stretch, draft))
+    return readFuelMass(stretch, draft, masses);
+  const [first] = masses;
+  if (first === undefined) return;
+  for (const measure of masses) draft.taken.add(measure.first);
+  if (!isMissing(draft.massG)) return;
+  draft.massG = stated(
+    gramsOf(first),
+    spanOf(stretch, first.first, first.last),
+    first.joined === 'range' ? first.values[1] : undefined,
+  );
+  const basis = basisOf(stretch, first);
+  if (basis !== undefined) draft.massBasis = basis;
+}
+
+function isLiquid(draft: Draft): boolean {
+  return (
+    draft.fuelType.grounds !== 'missing' &&
+    (draft.fuelType.value === 'alcohol' || draft.fuelType.value === 'liquid-fuel')
+  );
+}
+
+function isEmptyBottle(stretch: Stretch, draft: Draft): boolean {
+  return (
+    draft.capacitiesMl.length > 0 ||
+    (namesContainer(stretch, draft) && within(stretch, draft, 'kind').some((term) => term.value === 'bottle'))
+  );
+}
+
+/** "230 g can": the figure of the name is the gas in it; "(384 g full)" is what the scale says. */
+function readFuelMass(stretch: Stretch, draft: Draft, masses: readonly Measure[]): void {
+  const column = !isMissing(draft.massG);
+  for (const measure of masses) {
+    draft.taken.add(measure.first);
+    const grams = gramsOf(measure);
+    const span = spanOf(stretch, measure.first, measure.last);
+    const isNet = near(stretch, 'net', measure.first, measure.last, 1) !== undefined;
+    const weighed = near(stretch, 'gross', measure.first, measure.last, 2) !== undefined && masses.length > 1;
+    const named = measure.last < draft.noun[0];
+    const first = measure === masses[0];
+    const isGross =
+      !isNet &&
+      !named &&
+      (weighed ||
+        (!first && !isMissing(draft.fuelMassG)) ||
+        (gross(grams) && !column) ||
+        (weighedAlone(stretch, measure) && !column));
+    if (isGross) {
+      if (isMissing(draft.massG)) {
+        draft.massG = stated(grams, span);
+        const basis = basisOf(stretch, measure);
+        if (basis !== undefined) draft.massBasis = basis;
+      }
+    } else if (isMissing(draft.fuelMassG)) draft.fuelMassG = stated(grams, span);
+  }
+  if (isMissing(draft.fuelMassG)) readBareNet(stretch, draft);
+}
+
+/** A figure with tenths of an ounce comes off a scale: cans are named by whole ones. */
+function weighedAlone(stretch: Stretch, measure: Measure): boolean {
+  const number = stretch.tokens[measure.first]?.number;
+  return (
+    measure.unit.dimension === 'ounce' &&
+    number !== undefined &&
+    !number.whole &&
+    !(number.digits < 3 && number.value < 1)
+  );
+}
+
+/** "Gas 230", "110 can": cans are named by the grams of gas in them. */
+function readBareNet(stretch: Stretch, draft: Draft): void {
+  if (draft.fuelType.grounds !== 'missing' && draft.fuelType.value !== 'gas') return;
+  for (const number of bareOf(stretch, draft)) {
+    if (!number.number.whole || number.value < 90 || number.value > 500) continue;
+    draft.taken.add(number.at);
+    draft.fuelMassG = assumed(
+      number.value,
+      'a bare number beside a gas can is taken as grams of gas',
+      `write the unit: ${number.value} g`,
+      spanOf(stretch, number.at, number.at),
+    );
+    return;
+  }
+}
+
+/** Whether a mass is of one piece or of the row, by the word beside it. */
+export function basisOf(stretch: Stretch, measure: Measure): 'each' | 'line' | undefined {
+  if (near(stretch, 'together', measure.first, measure.last, 1) !== undefined) return 'line';
+  if (near(stretch, 'each', measure.first, measure.last, 1) !== undefined) return 'each';
+  return undefined;
+}

@@ -1,0 +1,194 @@
+import { findMeasures, type Bare, type Measure, type MeasureContext } from '../quantities/measures.js';
+import type { Cell, Row } from '../formats/rows.js';
+import type { Dictionary, Role } from '../text/lexicon.js';
+import { findTerms, type Term } from '../text/terms.js';
+import { tokenise, type Token } from '../text/tokens.js';
+
+/** One row, read into tokens, terms and quantities: what all readers of items look at. */
+export interface Stretch {
+  readonly text: string;
+  readonly row: Row;
+  readonly tokens: readonly Token[];
+  readonly terms: readonly Term[];
+  readonly measures: readonly Measure[];
+  readonly bare: readonly Bare[];
+  /** Of each token: the index of its cell. */
+  readonly cellOf: readonly number[];
+  /** Of each token: struck through. */
+  readonly struck: readonly boolean[];
+  /** Of each token: how strongly it is parted from the one before: 0 not, 1 a comma or the like, 2 a sentence or a cell. */
+  readonly breaks: readonly Break[];
+}
+export type Break = 0 | 1 | 2;
+
+/** Reads some cells of a row, in order, as one stretch. */
+export function stretchOf(
+  text: string,
+  row: Row,
+  cells: readonly Cell[],
+  dictionary: Dictionary,
+  context: MeasureContext,
+): Stretch {
+  const tokens: Token[] = [];
+  const cellOf: number[] = [];
+  const struck: boolean[] = [];
+  for (const cell of cells) {
+    const index = row.cells.indexOf(cell);
+    const marked = withoutMarks(text, tokenise(text, cell.start, cell.end, true));
+    for (const [i, token] of marked.tokens.entries()) {
+      tokens.push(i === 0 && tokens.length > 0 ? { ...token, gap: 2 } : token);
+      cellOf.push(index);
+      struck.push(marked.struck[i] ?? false);
+    }
+  }
+  const terms = findTerms(tokens, dictionary);
+  const { measures, bare } = findMeasures(tokens, terms, context);
+  const breaks = breaksOf(text, tokens, terms, measures, cellOf);
+  return { text, row, tokens, terms, measures, bare, cellOf, struck, breaks };
+}
+
+export function termsOf(stretch: Stretch, role: Role): Term[] {
+  return stretch.terms.filter((term) => term.role === role);
+}
+
+/** Takes out addresses, pictures, footnote marks and emphasis; tells what is struck through. */
+function withoutMarks(text: string, tokens: readonly Token[]): { tokens: Token[]; struck: boolean[] } {
+  const kept: Token[] = [];
+  const struck: boolean[] = [];
+  let strike = false;
+  let gap: Token['gap'] = 0;
+  for (let i = 0; i < tokens.length; i++) {
+    const token = tokens[i];
+    if (token === undefined) continue;
+    const next = tokens[i + 1];
+    const glued = next?.gap === 0 ? next.fold : '';
+    const skipTo = (end: number) => {
+      i = end - 1;
+      gap = Math.max(gap, token.gap) as Token['gap'];
+    };
+    if (token.fold === '~' && glued === '~') {
+      strike = !strike && struckAhead(tokens, i + 2);
+      skipTo(i + 2);
+      continue;
+    }
+    if (token.fold === '!' && glued === '[') {
+      skipTo(afterTarget(tokens, i + 1));
+      continue;
+    }
+    if (token.fold === ']' && glued === '(' && isTarget(text, tokens, i + 1)) {
+      skipTo(closing(tokens, i + 1));
+      continue;
+    }
+    if (token.fold === '[' || token.fold === ']' || token.fold === '`' || (token.fold === '^' && token.gap === 0)) {
+      if (token.fold === '[') {
+        const end = isNote(tokens, i);
+        if (end > i) {
+          skipTo(end);
+          continue;
+        }
+      }
+      gap = Math.max(gap, token.gap) as Token['gap'];
+      continue;
+    }
+    if (
+      (token.fold === '*' || token.fold === '_') &&
+      !(tokens[i - 1]?.type === 'number' && next?.type === 'number') &&
+      (token.fold === '*' || glued === '_' || token.gap > 0 || i === 0 || next === undefined || next.gap > 0)
+    ) {
+      gap = Math.max(gap, token.gap) as Token['gap'];
+      continue;
+    }
+    if ((token.fold === 'http' || token.fold === 'https' || token.fold === 'www') && (glued === ':' || glued === '.')) {
+      let end = i + 1;
+      while (end < tokens.length && tokens[end]?.gap === 0) end++;
+      skipTo(end);
+      continue;
+    }
+    kept.push(gap > token.gap ? { ...token, gap } : token);
+    struck.push(strike);
+    gap = 0;
+  }
+  return { tokens: kept, struck };
+}
+
+function struckAhead(tokens: readonly Token[], from: number): boolean {
+  for (let i = from; i + 1 < tokens.length && i < from + 200; i++)
+    if (tokens[i]?.fold === '~' && tokens[i + 1]?.fold === '~') return true;
+  return false;
+}
+
+/** "[text](target)": after a target no blank stands inside, or it looks like an address. */
+function isTarget(text: string, tokens: readonly Token[], open: number): boolean {
+  const end = closing(tokens, open);
+  const inner = text.slice(tokens[open]?.end ?? 0, tokens[end - 1]?.start ?? 0);
+  return inner.startsWith('#') || inner.includes('/') || inner.includes('.');
+}
+
+function closing(tokens: readonly Token[], open: number): number {
+  let depth = 0;
+  for (let i = open; i < tokens.length && i < open + 200; i++) {
+    if (tokens[i]?.fold === '(') depth++;
+    if (tokens[i]?.fold === ')' && --depth === 0) return i + 1;
+  }
+  return open + 1;
+}
+
+function afterTarget(tokens: readonly Token[], open: number): number {
+  for (let i = open; i < tokens.length && i < open + 200; i++)
+    if (tokens[i]?.fold === ']') return tokens[i + 1]?.fold === '(' ? closing(tokens, i + 1) : i + 1;
+  return open + 1;
+}
+
+/** "[^a]", "[2/3]": a footnote mark or the tally of a list. */
+function isNote(tokens: readonly Token[], open: number): number {
+  for (let i = open + 1; i < tokens.length && i < open + 5; i++) {
+    if (tokens[i]?.fold === ']')
+      return tokens.slice(open + 1, i).some((token) => token.fold === '^' || token.type === 'number') ? i + 1 : open;
+    if (tokens[i]?.type === 'word' && tokens[open + 1]?.fold !== '^') return open;
+  }
+  return open;
+}
+
+const PARTS = ',;/|•+&()[]{}:=!?–→><';
+
+function breaksOf(
+  text: string,
+  tokens: readonly Token[],
+  terms: readonly Term[],
+  measures: readonly Measure[],
+  cellOf: readonly number[],
+): Break[] {
+  const breaks: Break[] = tokens.map((token, i) => (i > 0 && (token.gap === 2 || cellOf[i] !== cellOf[i - 1]) ? 2 : 0));
+  const inside = new Set<number>();
+  for (const measure of measures) for (let i = measure.first + 1; i <= measure.last; i++) inside.add(i);
+  const mark = (i: number, strength: Break) => {
+    if (i < breaks.length) breaks[i] = Math.max(breaks[i] ?? 0, strength) as Break;
+  };
+  for (const [i, token] of tokens.entries()) {
+    if (token.type !== 'sign' || inside.has(i)) continue;
+    const next = tokens[i + 1];
+    if (token.fold === '.') {
+      if (next !== undefined && (next.gap > 0 || next.fold === '.') && endsSentence(text, tokens, i)) mark(i + 1, 2);
+    } else if (PARTS.includes(token.fold)) {
+      mark(i, 1);
+      mark(i + 1, (token.fold === '!' || token.fold === '?' || token.fold === ';') && (next?.gap ?? 0) > 0 ? 2 : 1);
+    } else if (token.fold === '-' && token.gap > 0 && (next?.gap ?? 0) > 0) mark(i + 1, 1);
+  }
+  for (const term of terms)
+    if ((term.role === 'and' || term.role === 'with' || term.role === 'or') && !inside.has(term.first))
+      mark(term.first, 1);
+  return breaks;
+}
+
+/** A full stop ends a sentence before a capital, a digit, or a script without capitals; not after a short form. */
+function endsSentence(text: string, tokens: readonly Token[], at: number): boolean {
+  const before = tokens[at - 1];
+  const next = tokens[at + 1];
+  if (next === undefined) return true;
+  if (next.fold === '.') return true;
+  if (before?.type === 'word' && before.fold.length <= 2 && before.fold.charCodeAt(0) < 0x2e80) return false;
+  const first = text.charAt(next.start);
+  return (
+    next.type === 'number' || first !== first.toLowerCase() || first.charCodeAt(0) >= 0x2e80 || next.type === 'sign'
+  );
+}

@@ -1,0 +1,258 @@
+import type { ItemKind } from '../../model/item.js';
+import type { Term } from '../text/terms.js';
+import type { Context } from './context.js';
+import { termsOf, type Stretch } from './stretch.js';
+
+/** A noun that stands for a thing of the list, with what it is taken for. */
+export interface Thing {
+  readonly term: Term;
+  readonly kind: ItemKind;
+  readonly many: boolean;
+  /** "no lid", "without windscreen", "pan? no". */
+  readonly denied: boolean;
+  /** It only tells something of the thing before it: its lid. */
+  readonly partOf?: Thing;
+  /** Nouns right before it that only say what sort it is: gas (canister). */
+  readonly sorts: readonly Term[];
+}
+
+const VESSELS: readonly ItemKind[] = ['pot', 'mug', 'kettle', 'pan', 'bowl', 'bottle', 'bladder'];
+export const isVessel = (kind: ItemKind): boolean => VESSELS.includes(kind);
+
+/** The things that a row names, in order. */
+export function thingsOf(stretch: Stretch, context: Context): Thing[] {
+  const nouns = stretch.terms
+    .filter((term) => term.role === 'kind' || term.role === 'container' || term.role === 'notKit')
+    .sort((a, b) => a.first - b.first);
+  const things: Thing[] = [];
+  let sorts: Term[] = [];
+  for (const [i, term] of nouns.entries()) {
+    const after = nouns[i + 1];
+    if (term.role === 'notKit' || isUnit(stretch, term)) {
+      sorts = [];
+      continue;
+    }
+    if (after !== undefined && adjacent(stretch, term, after) && !context.headFirst) {
+      sorts.push(term);
+      continue;
+    }
+    const kind = kindOf(stretch, term, sorts, context);
+    const own = sorts;
+    sorts = [];
+    if (kind === undefined || hasTail(stretch, term) || isAside(stretch, term, things, context)) continue;
+    const denied = isDenied(stretch, term);
+    const owner = things.findLast((thing) => thing.partOf === undefined);
+    const part = owner !== undefined && isPartOf(stretch, term, kind, owner, denied) ? owner : undefined;
+    things.push({
+      term,
+      kind,
+      many: term.many ?? false,
+      denied,
+      sorts: own,
+      ...(part === undefined ? {} : { partOf: part }),
+    });
+  }
+  return things;
+}
+
+function isUnit(stretch: Stretch, term: Term): boolean {
+  return stretch.measures.some((measure) => {
+    if (term.first <= measure.first || term.last > measure.last) return false;
+    return measure.unit.id !== 'cup' || !isCupsThemselves(stretch, measure.first, term);
+  });
+}
+
+/** "4 cups" on their own are cups to drink from; "3 cup kettle", "holds 4 cups" and "rice, 4 cups" are a measure. */
+function isCupsThemselves(stretch: Stretch, first: number, term: Term): boolean {
+  const number = stretch.tokens[first]?.number;
+  if (number?.whole !== true || term.value !== 'mug') return false;
+  return (
+    !stretch.terms.some(
+      (other) =>
+        other !== term &&
+        (other.role === 'kind' ||
+          other.role === 'holds' ||
+          other.role === 'food' ||
+          other.role === 'rate' ||
+          other.role === 'container') &&
+        other.last < first,
+    ) &&
+    !stretch.terms.some(
+      (other) => other.role === 'kind' && other.first > term.last && (stretch.breaks[other.first] ?? 0) === 0,
+    )
+  );
+}
+
+function adjacent(stretch: Stretch, a: Term, b: Term): boolean {
+  const token = stretch.tokens[b.first];
+  return (
+    b.first === a.last + 1 &&
+    token !== undefined &&
+    token.gap < 2 &&
+    (stretch.breaks[b.first] ?? 0) < 1 &&
+    b.role !== 'notKit'
+  );
+}
+
+/** What a noun is taken for, containers by what is in them; undefined for none of ours. */
+function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], context: Context): ItemKind | undefined {
+  const clause = clauseOf(stretch, term);
+  const has = (role: Term['role']) =>
+    stretch.terms.some((other) => other.role === role && other.first >= clause.from && other.last < clause.to);
+  const about = context.section;
+  const elsewhere =
+    about === 'food' ||
+    about === 'car' ||
+    about === 'play' ||
+    about === 'medicine' ||
+    about === 'wash' ||
+    about === 'clothes';
+  if (term.role === 'kind') {
+    const kind = term.value as ItemKind;
+    if (kind === 'fuel' && (has('otherUse') || elsewhere || (about === 'other' && !has('pieces') && !context.cooks)))
+      return undefined;
+    if (about === 'food' || about === 'car' || about === 'play') return undefined;
+    if (kind === 'bottle' && has('otherUse')) return undefined;
+    if ((kind === 'bottle' || kind === 'bladder') && namesFuel(stretch, term, sorts, clause)) return 'fuel';
+    if ((about === 'wash' || about === 'medicine') && kind !== 'stove' && kind !== 'pot')
+      return kind === 'mug' && about === 'wash' ? 'mug' : undefined;
+    if (
+      isVessel(kind) &&
+      stretch.terms.some(
+        (other) =>
+          other.role === 'food' &&
+          (other.first === term.last + 1 || other.last === term.first - 1) &&
+          kind !== 'mug' &&
+          kind !== 'kettle',
+      )
+    )
+      return undefined;
+    return kind;
+  }
+  if (has('otherUse') || has('food') || elsewhere) return undefined;
+  if (term.value === 'soft')
+    return (has('water') || about === 'water') && hasVolume(stretch, clause)
+      ? 'bladder'
+      : has('water') && about === 'water'
+        ? 'bladder'
+        : undefined;
+  if (term.value === 'rigid') return namesFuel(stretch, term, sorts, clause) ? 'fuel' : undefined;
+  if (namesFuel(stretch, term, sorts, clause)) return 'fuel';
+  const measured = stretch.measures.some(
+    (measure) =>
+      measure.last < term.first &&
+      measure.last >= term.first - 2 &&
+      (measure.unit.dimension === 'mass' || measure.unit.dimension === 'ounce'),
+  );
+  const bare = stretch.bare.some((number) => number.at === term.first - 1 && number.value >= 90 && number.value <= 500);
+  return measured || bare || (about === 'cook' && longName(stretch, term)) || about === 'fuel' ? 'fuel' : undefined;
+}
+
+/** canister, cartridge: words that alone mean gas; a can or tank does not. */
+function longName(stretch: Stretch, term: Term): boolean {
+  return (stretch.tokens[term.first]?.fold.length ?? 0) > 5;
+}
+
+function namesFuel(stretch: Stretch, term: Term, sorts: readonly Term[], clause: Clause): boolean {
+  if (sorts.some((sort) => sort.value === 'fuel')) return true;
+  return (
+    stretch.terms.some(
+      (other) =>
+        other.role === 'fuelTypes' &&
+        other.first >= clause.from &&
+        other.last < clause.to &&
+        other.first !== term.first &&
+        other.value !== 'wood',
+    ) ||
+    stretch.terms.some((other) => other.role === 'fuelTypes' && other.first === term.first && other.last === term.last)
+  );
+}
+
+interface Clause {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The sentence or cell that a term stands in. */
+export function clauseOf(stretch: Stretch, term: { readonly first: number; readonly last: number }): Clause {
+  let from = term.first;
+  while (from > 0 && (stretch.breaks[from] ?? 0) < 2) from--;
+  let to = term.last + 1;
+  while (to < stretch.tokens.length && (stretch.breaks[to] ?? 0) < 2) to++;
+  return { from, to };
+}
+
+function hasVolume(stretch: Stretch, clause: Clause): boolean {
+  return stretch.measures.some(
+    (measure) => measure.unit.dimension === 'volume' && measure.first >= clause.from && measure.last < clause.to,
+  );
+}
+
+/** (pot) scrubber, (stove) bag: the word right after makes it something else. */
+function hasTail(stretch: Stretch, term: Term): boolean {
+  return stretch.terms.some((other) => {
+    if (other.role !== 'tails' || other.first < term.last) return false;
+    const between = other.first - term.last;
+    const hyphen =
+      between === 2 && stretch.tokens[term.last + 1]?.fold === '-' && stretch.tokens[term.last + 1]?.gap === 0;
+    return (between === 1 || hyphen) && (stretch.breaks[other.first] ?? 0) === 0;
+  });
+}
+
+/** After "for", "in", "on": only mentioned. Not at the head of its row, and not with figures of its own before it. */
+function isAside(stretch: Stretch, term: Term, things: readonly Thing[], context: Context): boolean {
+  for (let at = term.first - 1; at >= Math.max(0, term.first - 4); at--) {
+    if ((stretch.breaks[at + 1] ?? 0) > 0 || stretch.tokens[at]?.type !== 'word') return false;
+    const aside = stretch.terms.find((other) => other.role === 'asides' && other.last === at);
+    if (aside !== undefined) return things.length > 0 || aside.first > 0 || !context.bulleted;
+    if (stretch.terms.some((other) => other.role === 'heads' && other.last === at)) return true;
+  }
+  return false;
+}
+
+/** "no windscreen", "without a lid"; "pan? no"; "lid missing". */
+function isDenied(stretch: Stretch, term: Term): boolean {
+  const no = termsOf(stretch, 'no');
+  for (const word of no) {
+    const gap = term.first - word.last - 1;
+    if (gap >= 0 && gap <= 3 && !spanBreaks(stretch, word.first + 1, term.first)) return true;
+    if (word.first > term.last && word.first - term.last <= 3 && answers(stretch, term, word)) return true;
+  }
+  return termsOf(stretch, 'missing').some(
+    (word) =>
+      word.first === term.last + 1 || (word.first === term.last + 2 && stretch.tokens[term.last + 1]?.type === 'sign'),
+  );
+}
+
+/** "pan? no", "windscreen: no, …", "lid: none". */
+function answers(stretch: Stretch, term: Term, no: Term): boolean {
+  const sign = stretch.tokens[term.last + 1]?.fold ?? '';
+  if (sign === '' || !'?:!,(•'.includes(sign)) return false;
+  const next = stretch.tokens[no.last + 1];
+  return next === undefined || (stretch.breaks[no.last + 1] ?? 0) > 0 || next.type === 'sign';
+}
+
+function spanBreaks(stretch: Stretch, from: number, to: number): boolean {
+  for (let at = from; at <= to; at++) if ((stretch.breaks[at] ?? 0) > 0) return true;
+  return false;
+}
+
+/** A lid named after its vessel is part of it, unless it has a mass or a count of its own. */
+function isPartOf(stretch: Stretch, term: Term, kind: ItemKind, owner: Thing, denied: boolean): boolean {
+  if (kind !== 'lid' || !(isVessel(owner.kind) || owner.kind === 'stove')) return false;
+  if (denied) return true;
+  const weighed = stretch.measures.find((measure) => measure.first > term.last && measure.first <= term.last + 3);
+  return !(
+    weighed !== undefined &&
+    weighed.unit.dimension !== 'volume' &&
+    weighed.unit.dimension !== 'length' &&
+    !spansThing(stretch, term.last, weighed.first)
+  );
+}
+
+function spansThing(stretch: Stretch, from: number, to: number): boolean {
+  return (
+    stretch.terms.some((term) => term.role === 'kind' && term.first > from && term.first < to) ||
+    (stretch.breaks[to] ?? 0) > 1
+  );
+}

@@ -1,0 +1,122 @@
+import type { FuelType, GasMix, GearRole, Material, StoveForm, StoveType } from '../../model/item.js';
+import type { Term } from '../text/terms.js';
+import type { Context } from './context.js';
+import { assumed, isMissing, spanOf, stated, within, type Draft } from './draft.js';
+import { termsOf, type Stretch } from './stretch.js';
+import { isVessel, type Thing } from './things.js';
+
+const FUEL_OF_STOVE: Readonly<Partial<Record<StoveType, FuelType>>> = {
+  gas: 'gas',
+  alcohol: 'alcohol',
+  'liquid-fuel': 'liquid-fuel',
+  'solid-fuel': 'solid-fuel',
+  wood: 'wood',
+};
+
+/** Reads what burns in it: of a stove its type and form, of fuel its type and mix. */
+export function readFuelWords(stretch: Stretch, draft: Draft, context: Context): void {
+  if (draft.kind === 'stove') {
+    const types = within(stretch, draft, 'stoveTypes');
+    const best = types.find((term) => term.value === 'integrated') ?? nearest(types, draft);
+    if (best !== undefined) draft.stoveType = stated(best.value as StoveType, termSpan(stretch, best));
+    else if (context.stoveType !== undefined)
+      draft.stoveType = assumed(context.stoveType, 'the heading says so', 'write what it burns');
+    const form = nearest(within(stretch, draft, 'stoveForms'), draft);
+    if (form !== undefined) draft.stoveForm = stated(form.value as StoveForm, termSpan(stretch, form));
+    return;
+  }
+  if (draft.kind !== 'fuel') return;
+  const type = nearest(within(stretch, draft, 'fuelTypes'), draft);
+  if (type !== undefined) draft.fuelType = stated(type.value as FuelType, termSpan(stretch, type));
+  else if (isCan(stretch, draft)) draft.fuelType = assumed('gas', 'cans and canisters hold gas', 'write what is in it');
+  else if (context.fuelType !== undefined)
+    draft.fuelType = assumed(context.fuelType, 'the heading says so', 'write what is in it');
+  const mix = nearest(within(stretch, draft, 'gasMixes'), draft);
+  if (mix !== undefined) draft.gasMix = stated(mix.value as GasMix, termSpan(stretch, mix));
+}
+
+export function fuelOfStove(type: StoveType): FuelType | undefined {
+  return FUEL_OF_STOVE[type];
+}
+
+function isCan(stretch: Stretch, draft: Draft): boolean {
+  return stretch.terms.some(
+    (term) =>
+      term.role === 'stoveTypes' && term.value === 'gas' && term.first >= draft.noun[0] && term.last <= draft.noun[1],
+  );
+}
+
+function nearest(terms: readonly Term[], draft: Draft): Term | undefined {
+  const distance = (term: Term) =>
+    term.last < draft.noun[0] ? draft.noun[0] - term.last : term.first > draft.noun[1] ? term.first - draft.noun[1] : 0;
+  return [...terms].sort((a, b) => distance(a) - distance(b))[0];
+}
+
+export function termSpan(
+  stretch: Stretch,
+  term: { readonly first: number; readonly last: number },
+): readonly [number, number] {
+  return spanOf(stretch, term.first, term.last);
+}
+
+/** Reads material, lid, bail and handles. */
+export function readTraits(stretch: Stretch, draft: Draft, parts: readonly Thing[]): void {
+  readMaterial(stretch, draft);
+  if (!(isVessel(draft.kind) || draft.kind === 'stove' || draft.kind === 'other-cook')) return;
+  const lid = parts.find((part) => part.partOf === draft.thing);
+  if (lid !== undefined) draft.lid = stated(!lid.denied, termSpan(stretch, lid.term));
+  else {
+    const lidded = within(stretch, draft, 'lidded')[0];
+    if (lidded !== undefined) draft.lid = stated(true, termSpan(stretch, lidded));
+  }
+  draft.bail = traitOf(stretch, draft, 'bail') ?? draft.bail;
+  draft.handles = traitOf(stretch, draft, 'handles') ?? draft.handles;
+}
+
+function traitOf(stretch: Stretch, draft: Draft, role: 'bail' | 'handles'): Draft['bail'] | undefined {
+  for (const term of within(stretch, draft, role)) {
+    if (term.first >= draft.noun[0] && term.last <= draft.noun[1]) continue;
+    if (
+      role === 'handles' &&
+      termsOf(stretch, 'bail').some((bail) => bail.first <= term.first && bail.last >= term.last)
+    )
+      continue;
+    const next = stretch.tokens[term.last + 1]?.fold;
+    if (role === 'bail' && next === 'hole') continue;
+    if (termsOf(stretch, 'missing').some((word) => word.first === term.last + 1)) continue;
+    const no = termsOf(stretch, 'no').some(
+      (word) =>
+        term.first - word.last >= 1 && term.first - word.last <= 3 && !broken(stretch, word.last + 1, term.first),
+    );
+    return stated(!no, termSpan(stretch, term));
+  }
+  return undefined;
+}
+
+function broken(stretch: Stretch, from: number, to: number): boolean {
+  for (let at = from; at <= to; at++) if ((stretch.breaks[at] ?? 0) > 0) return true;
+  return false;
+}
+
+function readMaterial(stretch: Stretch, draft: Draft): void {
+  if (!isMissing(draft.material)) return;
+  for (const term of within(stretch, draft, 'materials')) {
+    if (draft.kind === 'fuel' && (term.value === 'wood' || term.value === 'metal')) continue;
+    const burns = stretch.terms.some(
+      (other) =>
+        (other.role === 'stoveTypes' || other.role === 'fuelTypes') &&
+        other.first <= term.first &&
+        other.last >= term.last,
+    );
+    if (burns && (draft.kind === 'stove' || draft.kind === 'fuel')) continue;
+    draft.material = stated(term.value as Material, termSpan(stretch, term));
+    return;
+  }
+}
+
+/** What an other-cook item is there for. */
+export function readRole(stretch: Stretch, draft: Draft): void {
+  if (draft.kind !== 'other-cook') return;
+  const term = termsOf(stretch, 'roles').find((role) => role.first >= draft.noun[0] && role.last <= draft.noun[1]);
+  if (term !== undefined) draft.role = term.value as GearRole;
+}

@@ -1,0 +1,209 @@
+import type { Given } from '../../model/given.js';
+import { FLUID_OUNCE_ML, IMPERIAL_FLUID_OUNCE_ML } from '../quantities/units.js';
+import type { Measure } from '../quantities/measures.js';
+import { assumed, bareOf, isMissing, measuresOf, near, spanOf, stated, within, type Draft } from './draft.js';
+import type { Stretch } from './stretch.js';
+import { isVessel } from './things.js';
+
+/** Whether ounces at this place are a volume: before the noun of a vessel, or too many to be its mass. */
+export function ouncesAreVolume(stretch: Stretch, draft: Draft, measure: Measure): boolean {
+  if (!(isVessel(draft.kind) || isLiquidFuel(draft) || draft.kind === 'other-cook')) return false;
+  const [noun, last] = draft.noun;
+  const value = measure.values[0] ?? 0;
+  const others = measuresOf(stretch, draft);
+  if (others.some((other) => other !== measure && other.unit.dimension === 'volume')) return false;
+  if (near(stretch, 'weighs', measure.first, measure.last, 1) !== undefined) return false;
+  if (measure.last < noun) return true;
+  const ounces = others.filter((other) => other.unit.dimension === 'ounce');
+  const weighed = others.some((other) => other.unit.dimension === 'mass') || !isMissing(draft.massG);
+  const first = ounces[0] === measure;
+  if (ounces.length > 1 || weighed) return first && draft.kind !== 'pan';
+  if (!Number.isInteger(value)) return false;
+  const before = stretch.tokens[measure.first - 1]?.fold ?? '';
+  const set =
+    before === '-' ||
+    before === '–' ||
+    before === ':' ||
+    before === '.' ||
+    (stretch.tokens[measure.first]?.gap ?? 0) > 1;
+  if (set && !(value >= 16 && draft.kind !== 'kettle')) return false;
+  const least =
+    draft.kind === 'pot' || draft.kind === 'kettle' ? 16 : draft.kind === 'pan' ? 1000 : draft.kind === 'fuel' ? 1 : 8;
+  return (
+    value >= least ||
+    (measure.first === last + 1 &&
+      value >= 8 &&
+      draft.kind !== 'pot' &&
+      draft.kind !== 'kettle' &&
+      draft.kind !== 'pan')
+  );
+}
+
+function isLiquidFuel(draft: Draft): boolean {
+  return (
+    draft.kind === 'fuel' &&
+    draft.fuelType.grounds !== 'missing' &&
+    (draft.fuelType.value === 'alcohol' || draft.fuelType.value === 'liquid-fuel')
+  );
+}
+
+/** Reads what a thing holds. */
+export function readVolume(stretch: Stretch, draft: Draft): void {
+  const volumes = measuresOf(stretch, draft).filter(
+    (measure) =>
+      measure.unit.dimension === 'volume' ||
+      (measure.unit.dimension === 'ounce' && ouncesAreVolume(stretch, draft, measure)),
+  );
+  const holds = isVessel(draft.kind) || draft.kind === 'fuel' || draft.kind === 'stove' || draft.kind === 'other-cook';
+  if (!holds) return;
+  const own = volumes.filter((measure) => !isRate(stretch, measure));
+  const found: { given: Given<number>[]; measure: Measure }[] = [];
+  for (const measure of own) {
+    const given = givenOf(stretch, measure);
+    draft.taken.add(measure.first);
+    const value = given[0]?.grounds === 'stated' ? given[0].value : 0;
+    const previous = found.at(-1);
+    if (previous !== undefined) {
+      const same = previous.given.some(
+        (other) => other.grounds === 'stated' && Math.abs(other.value - value) <= 0.04 * other.value,
+      );
+      const measured = near(stretch, 'holds', measure.first, measure.last, 1) !== undefined;
+      const beside = isBeside(stretch, previous.measure, measure);
+      if (same && !measured) {
+        if (measure.unit.metric === true && previous.measure.unit.metric !== true) previous.given = given;
+        continue;
+      }
+      if (measured && !beside) {
+        previous.given = given;
+        continue;
+      }
+      if (!beside) continue;
+    }
+    found.push({ given, measure });
+  }
+  const capacities = found.flatMap((one) => one.given);
+  if (capacities.length === 0) {
+    readBareVolume(stretch, draft);
+    return;
+  }
+  keepCapacities(stretch, draft, capacities);
+}
+
+function keepCapacities(stretch: Stretch, draft: Draft, capacities: Given<number>[]): void {
+  if (draft.kind !== 'fuel') {
+    if (draft.kind === 'stove' && !(draft.stoveType.grounds !== 'missing' && draft.stoveType.value === 'integrated'))
+      return;
+    draft.capacitiesMl = capacities;
+    return;
+  }
+  const [first] = capacities;
+  if (first === undefined) return;
+  if (namesContainer(stretch, draft)) draft.capacitiesMl = capacities;
+  else if (draft.fuelType.grounds !== 'missing' && draft.fuelType.value === 'gas' && first.grounds === 'stated')
+    draft.fuelMassG = assumed(
+      first.value,
+      'a gas can is sold by grams; the millilitres are taken as grams',
+      'write the grams: 230 g',
+      first.span,
+    );
+  else draft.fuelVolumeMl = first;
+}
+
+/** Whether the noun is of a bottle rather than of what is in it. */
+export function namesContainer(stretch: Stretch, draft: Draft): boolean {
+  const words = stretch.tokens.slice(Math.max(0, draft.noun[0]), draft.noun[1] + 1);
+  const terms = stretch.terms.filter(
+    (term) =>
+      (term.role === 'container' || (term.role === 'kind' && (term.value === 'bottle' || term.value === 'bladder'))) &&
+      term.first >= draft.noun[0] &&
+      term.last <= draft.noun[1],
+  );
+  if (terms.length > 0 && words.length > 0) return true;
+  if (draft.thing === undefined || draft.thing.term.role !== 'kind' || draft.thing.term.value !== 'fuel')
+    return draft.thing !== undefined;
+  return !stretch.terms.some(
+    (term) => term.role === 'fuelTypes' && term.first === draft.noun[0] && term.last === draft.noun[1],
+  );
+}
+
+function givenOf(stretch: Stretch, measure: Measure): Given<number>[] {
+  const factor =
+    measure.unit.dimension === 'ounce' ? (measure.system === 'imperial' ? IMPERIAL_FLUID_OUNCE_ML : FLUID_OUNCE_ML) : 1;
+  const values = measure.values.map((value) => value * factor);
+  if (measure.joined === 'range')
+    return [stated(values[0] ?? 0, spanOf(stretch, measure.first, measure.last), values[1])];
+  if (values.length === 1) return [stated(values[0] ?? 0, spanOf(stretch, measure.first, measure.last))];
+  return values.map((value, i) => {
+    const at = measure.at[i] ?? measure.first;
+    return stated(value, spanOf(stretch, at, i === values.length - 1 ? measure.last : at));
+  });
+}
+
+/** "0.19 l a day", "2 cups of water": an amount, no size of a thing. */
+export function isRate(stretch: Stretch, measure: Measure): boolean {
+  const after = stretch.terms.find(
+    (term) =>
+      term.role === 'rate' &&
+      term.first > measure.last &&
+      term.first <= measure.last + 2 &&
+      (stretch.breaks[term.first] ?? 0) < 2,
+  );
+  return after !== undefined || stretch.terms.some((term) => term.role === 'rate' && term.last === measure.first - 1);
+}
+
+/** Joined to the one before by +, / or "and": another vessel of the set. */
+function isBeside(stretch: Stretch, a: Measure, b: Measure): boolean {
+  if (b.first - a.last > 3) return false;
+  for (let at = a.last + 1; at < b.first; at++) {
+    const fold = stretch.tokens[at]?.fold ?? '';
+    if (
+      fold === '+' ||
+      fold === '/' ||
+      fold === '&' ||
+      stretch.terms.some((term) => term.role === 'and' && term.first === at)
+    )
+      return true;
+  }
+  return false;
+}
+
+/** "Ti 750 pot": a number without a unit, of the size of a capacity. A guess, and shown as one. */
+function readBareVolume(stretch: Stretch, draft: Draft): void {
+  if (draft.kind !== 'pot' && draft.kind !== 'mug' && draft.kind !== 'kettle' && draft.kind !== 'bottle') return;
+  if (measuresOf(stretch, draft).some((measure) => measure.unit.dimension === 'length' && measure.joined === 'times'))
+    return;
+  for (const number of bareOf(stretch, draft)) {
+    const { value } = number;
+    const close = Math.abs(number.at - draft.noun[0]) <= 4 || Math.abs(number.at - draft.noun[1]) <= 4;
+    const before = stretch.tokens[number.at - 1]?.fold ?? '';
+    if (
+      !close ||
+      before === '×' ||
+      before === 'x' ||
+      before === 'ø' ||
+      before === '=' ||
+      within(stretch, draft, 'dimension').some((term) => term.last === number.at - 1)
+    )
+      continue;
+    const span = spanOf(stretch, number.at, number.at);
+    if (number.number.whole && value >= 300 && value <= 6000) {
+      draft.taken.add(number.at);
+      draft.capacitiesMl = [
+        assumed(value, 'a bare number beside a vessel is taken as millilitres', `write the unit: ${value} ml`, span),
+      ];
+      return;
+    }
+    if (!number.number.whole && value >= 0.3 && value <= 6) {
+      draft.taken.add(number.at);
+      draft.capacitiesMl = [
+        assumed(
+          Math.round(value * 1000),
+          'a bare number beside a vessel is taken as litres',
+          `write the unit: ${value} l`,
+          span,
+        ),
+      ];
+      return;
+    }
+  }
+}

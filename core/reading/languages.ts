@@ -1,0 +1,30 @@
+import { endingLanguages, languagesOf, languageTags } from './text/lexicon.js';
+import { tokenise } from './text/tokens.js';
+
+/** As much of a text as tells its language. */
+const SAMPLE = 12_000;
+/** A language with less than this share of the best one's score is not spoken here. */
+const LEAST_SHARE = 0.3;
+
+/** The languages of a text, the likeliest first; English, whose words travel, always last. */
+export function languagesIn(text: string, locale: string | undefined): { spoken: string[]; read: string[] } {
+  const scores = new Map<string, number>(languageTags().map((tag) => [tag, 0]));
+  const add = (tag: string, score: number) => scores.set(tag, (scores.get(tag) ?? 0) + score);
+  for (const token of tokenise(text, 0, Math.min(text.length, SAMPLE), true)) {
+    if (token.type !== 'word') continue;
+    const known = languagesOf(token.fold);
+    for (const tag of known) add(tag, 1 / known.length);
+    if (known.length === 0) for (const tag of endingLanguages(token.fold)) add(tag, 1);
+    const kana = token.fold.charCodeAt(0);
+    if (kana >= 0x3040 && kana < 0x3100) add('ja', 0.2);
+  }
+  const base = locale?.split('-')[0];
+  const ranked = [...scores].sort((a, b) => b[1] - a[1] || Number(b[0] === base) - Number(a[0] === base));
+  const best = ranked[0]?.[1] ?? 0;
+  const spoken = ranked.filter(([, score]) => score > 0 && score >= best * LEAST_SHARE).map(([tag]) => tag);
+  const first = spoken.length > 0 ? spoken : [base !== undefined && scores.has(base) ? base : 'en'];
+  return {
+    spoken,
+    read: [...first.filter((tag) => tag !== 'en' || first[0] === 'en'), ...(first[0] === 'en' ? [] : ['en'])],
+  };
+}

@@ -1,0 +1,177 @@
+import type { AwayReason, SectionMeaning } from '../data/words/words.js';
+import type { FuelType, ItemKind, StoveType } from '../model/item.js';
+import { unitIn } from './formats/columns.js';
+import { AWAY } from './items/away.js';
+import type { Context } from './items/context.js';
+import { termsOf, type Stretch } from './items/stretch.js';
+import type { Unit } from './quantities/units.js';
+
+/** Longest line that can be a heading, in words. */
+const LONGEST = 14;
+
+interface Level extends Partial<
+  Pick<Context, 'section' | 'kind' | 'kindSpan' | 'massUnit' | 'away' | 'stoveType' | 'fuelType'>
+> {
+  readonly level: number;
+  readonly perPerson: boolean;
+  /** A plain line, no marked heading: it ends with its list. */
+  readonly plain: boolean;
+  listed: boolean;
+}
+
+/** Follows the headings of a text, and says what they lend to a row. */
+export class Sections {
+  private stack: Level[] = [];
+
+  /** Takes a heading. */
+  open(stretch: Stretch, level: number, plain: boolean): void {
+    while (this.stack.length > 0 && (this.stack.at(-1)?.level ?? 0) >= level) this.stack.pop();
+    this.stack.push(levelOf(stretch, level, plain));
+  }
+
+  /** Takes note of a row that is no heading: a list under a plain heading ends with the next paragraph. */
+  pass(bullet: boolean, level: number): void {
+    const top = this.stack.at(-1);
+    if (top === undefined || !top.plain) return;
+    if (bullet && level >= top.level - 10) top.listed = true;
+    else if (top.listed) this.stack.pop();
+  }
+
+  /** What the headings lend. The nearest that says something wins. */
+  lend(): Pick<
+    Context,
+    'section' | 'kind' | 'kindSpan' | 'massUnit' | 'away' | 'stoveType' | 'fuelType' | 'perPerson'
+  > {
+    const lent: { -readonly [K in keyof Context]?: Context[K] } = {};
+    for (const level of this.stack) {
+      if (level.section !== undefined) lent.section = level.section;
+      else if (!level.plain && level === this.stack[0]) delete lent.section;
+      for (const key of ['massUnit', 'away', 'stoveType', 'fuelType'] as const)
+        if (level[key] !== undefined) Object.assign(lent, { [key]: level[key] });
+    }
+    const top = this.stack.at(-1);
+    if (top?.kind !== undefined && top.kindSpan !== undefined) {
+      lent.kind = top.kind;
+      lent.kindSpan = top.kindSpan;
+    }
+    return { ...lent, perPerson: this.stack.some((level) => level.perPerson) };
+  }
+}
+
+function levelOf(stretch: Stretch, level: number, plain: boolean): Level {
+  const { terms, tokens } = stretch;
+  const first = tokens.findIndex((token) => token.type === 'word');
+  const word = (term: { readonly first: number }) =>
+    term.first === first || (term.first <= first + 1 && tokens.length <= 6);
+  const section = terms
+    .filter((term) => term.role === 'section' && word(term))
+    .sort((a, b) => b.last - b.first - (a.last - a.first) || a.first - b.first)[0];
+  const away = terms.find((term) => term.role === 'away');
+  const things = terms.filter((term) => term.role === 'kind');
+  const kind = things.length === 1 && things[0]?.many !== true ? things[0] : undefined;
+  const stove = terms.find((term) => term.role === 'stoveTypes');
+  const fuel = terms.find((term) => term.role === 'fuelTypes');
+  const person = terms.some(
+    (term) => term.role === 'perPerson' && (term.last > term.first || (tokens[term.first]?.fold.length ?? 0) > 6),
+  );
+  const unit: Unit | undefined = tokens.some((token) => token.type === 'number') ? undefined : unitIn(tokens, terms);
+  const massUnit = unit?.dimension === 'mass' || unit?.dimension === 'ounce' ? unit : unitAfterNumbers(stretch);
+  return {
+    level,
+    plain,
+    listed: false,
+    perPerson: person,
+    ...(section === undefined ? {} : { section: section.value as SectionMeaning }),
+    ...(away === undefined ? {} : { away: AWAY[away.value as AwayReason] }),
+    ...(kind === undefined
+      ? {}
+      : {
+          kind: kind.value as ItemKind,
+          kindSpan: [tokens[kind.first]?.start ?? 0, tokens[kind.last]?.end ?? 0] as const,
+        }),
+    ...(stove === undefined ? {} : { stoveType: stove.value as StoveType }),
+    ...(fuel === undefined ? {} : { fuelType: fuel.value as FuelType }),
+    ...(massUnit === undefined ? {} : { massUnit }),
+  };
+}
+
+/** "…, ounces from the kitchen scale": a unit word that belongs to no number. */
+function unitAfterNumbers(stretch: Stretch): Unit | undefined {
+  const word = termsOf(stretch, 'unit').find(
+    (term) => !stretch.measures.some((measure) => measure.first < term.first && measure.last >= term.first),
+  );
+  if (word === undefined) return undefined;
+  const unit = unitIn(stretch.tokens.slice(word.first, word.last + 1), []);
+  const named =
+    unit ??
+    (word.value === 'ounce' || word.value === 'gram'
+      ? unitIn(stretch.tokens.slice(word.first, word.last + 1), [{ ...word, first: 0, last: 0 }])
+      : undefined);
+  return named?.dimension === 'mass' || named?.dimension === 'ounce' ? named : undefined;
+}
+
+export interface HeadingContext {
+  /** The next row that is not blank. */
+  readonly next: 'bullet' | 'plain' | undefined;
+  readonly nextLevel: number;
+  /** A blank line stands before. */
+  readonly parted: boolean;
+}
+
+/** Whether a row that no mark makes a heading is one. */
+export function isHeading(stretch: Stretch, around: HeadingContext): boolean {
+  const { row, tokens } = stretch;
+  if (row.type === 'heading') return true;
+  const words = tokens.filter((token) => token.type === 'word').length;
+  if (words === 0 || words > LONGEST || stretch.row.cells.length > 1) return false;
+  const weighed = stretch.measures.some(
+    (measure) => measure.unit.dimension !== 'other' && measure.unit.dimension !== 'temperature',
+  );
+  const colon = tokens.at(-1)?.fold === ':';
+  const first = tokens.findIndex((token) => token.type === 'word');
+  const section = stretch.terms.some(
+    (term) => term.role === 'section' && term.first === first && term.last - term.first + 1 >= words - 1,
+  );
+  if (row.bullet) return colon && words <= 4 && !weighed && around.next === 'bullet' && around.nextLevel > row.level;
+  const told = stretch.terms.some(
+    (term) =>
+      (term.role === 'section' && term.first <= first + 1) ||
+      term.role === 'away' ||
+      (term.role === 'perPerson' && term.last > term.first),
+  );
+  if (weighed && !(section || (told && colon))) return false;
+  if (colon) return true;
+  const capitals = isCapitals(stretch);
+  if (
+    around.next === 'bullet' &&
+    (told || words <= 6) &&
+    !stretch.tokens.some((token) => token.type === 'number' && !around.parted)
+  )
+    return true;
+  if (!around.parted) return section && capitals;
+  return (
+    section ||
+    (capitals && words <= 5) ||
+    (told && words <= 4) ||
+    (around.next === 'plain' && words <= 3 && tokens.length <= 4 && tokens.every((token) => token.type === 'word'))
+  );
+}
+
+function isCapitals(stretch: Stretch): boolean {
+  const first = stretch.tokens[0];
+  const last = stretch.tokens.at(-1);
+  if (first === undefined || last === undefined) return false;
+  const own = stretch.text.slice(first.start, last.end);
+  return own === own.toUpperCase() && own !== own.toLowerCase();
+}
+
+/** A row that sums up: "TOTAL 4479 g", "Adds up to 20.5 oz", a section's own sum. */
+export function isTotal(stretch: Stretch): boolean {
+  const first = stretch.tokens.findIndex((token) => token.type === 'word');
+  const total = termsOf(stretch, 'totals').find((term) => term.first <= first + 1);
+  if (total === undefined) return false;
+  const things = stretch.terms.filter((term) => term.role === 'kind' && term.first > total.last);
+  return total.first === first
+    ? things.length === 0 || total.last + 1 >= things[0]!.first
+    : things.length === 0 && stretch.terms.some((term) => term.role === 'section' && term.first === first);
+}

@@ -1,0 +1,309 @@
+/**
+ * Folded codes of one stretch of text: lower case, no accents, ASCII digits and quotes, entities decoded. `from` and `to`
+ * lead each code back to the UTF-16 offsets it was read from, so that every span is one into the text as pasted.
+ * The buffers are shared and good until the next call of `fold`.
+ */
+export interface Folded {
+  codes: Uint16Array;
+  from: Uint32Array;
+  to: Uint32Array;
+  length: number;
+}
+
+/** Stands where a tag was: parts words, is no word itself. */
+export const TAG = 1;
+/** Stands for emoji and other pictures. */
+export const PICTURE = 2;
+
+const DIAMETER = 'ø'.charCodeAt(0);
+const SAME = new Map<string, string>([
+  ["'", '\u2018\u2019\u02bc\u00b4\u2032`\u201b'],
+  ['"', '\u201c\u201d\u201e\u201f\u2033\u00ab\u00bb\u300c\u300d\uff02'],
+  ['-', '\u2010\u2011'],
+  ['\u2013', '\u2012\u2014\u2015'],
+  ['\u00d7', '\u2715\u2716\u2a2f'],
+  ['\u2022', '\u30fb\u00b7\u2023\u25e6\u25aa\u25cf\u25cb\u25a0\u25a1\u2219\u204c'],
+  ['ø', '\u2300\u2205\u03c6\u03a6'],
+  [',', '\u3001'],
+  ['.', '\u3002'],
+  ['~', '\u301c'],
+  [' ', '\t\u3000\u2003\u2002'],
+  ['\u00a0', '\u202f\u2007\u2009'],
+  ['(', '\u3010'],
+  [')', '\u3011'],
+]);
+const LONGER = new Map<number, string>(
+  Object.entries({
+    ß: 'ss',
+    æ: 'ae',
+    Æ: 'ae',
+    œ: 'oe',
+    Œ: 'oe',
+    ł: 'l',
+    Ł: 'l',
+    đ: 'd',
+    ı: 'i',
+    ð: 'd',
+    þ: 'th',
+    '㎖': 'ml',
+    ℓ: 'l',
+    '㎝': 'cm',
+    '㎜': 'mm',
+    '㎏': 'kg',
+    '㎎': 'mg',
+    '㏄': 'cc',
+    '㎗': 'dl',
+    '…': '...',
+    '℃': '°c',
+    '℉': '°f',
+    '³': '3',
+    '²': '2',
+    ﬁ: 'fi',
+    ﬂ: 'fl',
+  }).map(([char, to]) => [char.charCodeAt(0), to]),
+);
+const ENTITIES = new Map<string, string>(
+  Object.entries({
+    nbsp: '\u00a0',
+    amp: '&',
+    lt: '<',
+    gt: '>',
+    quot: '"',
+    apos: "'",
+    times: '×',
+    Oslash: 'Ø',
+    oslash: 'ø',
+    auml: 'ä',
+    ouml: 'ö',
+    uuml: 'ü',
+    Auml: 'Ä',
+    Ouml: 'Ö',
+    Uuml: 'Ü',
+    szlig: 'ß',
+    eacute: 'é',
+    egrave: 'è',
+    ecirc: 'ê',
+    agrave: 'à',
+    acirc: 'â',
+    aacute: 'á',
+    iacute: 'í',
+    oacute: 'ó',
+    uacute: 'ú',
+    ntilde: 'ñ',
+    ccedil: 'ç',
+    ocirc: 'ô',
+    ugrave: 'ù',
+    ucirc: 'û',
+    icirc: 'î',
+    euml: 'ë',
+    iuml: 'ï',
+    atilde: 'ã',
+    otilde: 'õ',
+    aring: 'å',
+    aelig: 'æ',
+    AElig: 'Æ',
+    Aring: 'Å',
+    Eacute: 'É',
+    ndash: '–',
+    mdash: '—',
+    hellip: '…',
+    frac12: '½',
+    frac14: '¼',
+    frac34: '¾',
+    deg: '°',
+    rsquo: '’',
+    lsquo: '‘',
+    rdquo: '”',
+    ldquo: '“',
+    prime: '′',
+    Prime: '″',
+    bull: '•',
+    middot: '·',
+    minus: '−',
+    euro: '€',
+    pound: '£',
+    thinsp: '\u2009',
+    ensp: ' ',
+    emsp: ' ',
+    shy: '\u00ad',
+    plusmn: '±',
+    laquo: '«',
+    raquo: '»',
+    check: '✓',
+    reg: '®',
+    copy: '©',
+    trade: '™',
+    sup3: '³',
+    sup2: '²',
+  }),
+);
+
+const TO = table();
+
+/** One folded code for each UTF-16 unit; 0 drops it. */
+function table(): Uint16Array {
+  const codes = new Uint16Array(65536);
+  for (let code = 0; code < 65536; code++) codes[code] = code;
+  const fold = (from: number, to: number) => {
+    for (let code = from; code <= to; code++) {
+      const char = String.fromCharCode(code);
+      const plain = char.normalize('NFKD').toLowerCase();
+      if (plain.length > 0 && !plain.startsWith(' ')) codes[code] = plain.charCodeAt(0);
+    }
+  };
+  for (let code = 0; code < 32; code++) codes[code] = 32;
+  fold(65, 90);
+  fold(0xc0, 0x24f);
+  fold(0x370, 0x52f);
+  fold(0x1e00, 0x1eff);
+  fold(0xff01, 0xff5e);
+  codes[0x00d8] = codes[0x00f8] = 111;
+  for (const [to, froms] of SAME) for (const from of froms) codes[from.charCodeAt(0)] = to.charCodeAt(0);
+  codes[0xff5e] = 126;
+  for (const [from, to] of [
+    [0x300, 0x36f],
+    [0x200b, 0x200f],
+    [0x202a, 0x202e],
+    [0x2060, 0x2064],
+    [0xfe00, 0xfe0f],
+    [0xad, 0xad],
+    [0xfeff, 0xfeff],
+    [0x20e3, 0x20e3],
+  ] as const)
+    codes.fill(0, from, to + 1);
+  for (const [from, to] of [
+    [0xd800, 0xdfff],
+    [0x2600, 0x26ff],
+    [0x2700, 0x2712],
+    [0x2717, 0x27bf],
+    [0x2190, 0x21ff],
+    [0x2b00, 0x2bff],
+    [0x1f, 0x1f],
+  ] as const)
+    codes.fill(PICTURE, from, to + 1);
+  codes[0x2716] = codes[0x2715] = '×'.charCodeAt(0);
+  return codes;
+}
+
+export function isLetter(code: number): boolean {
+  return (
+    (code >= 97 && code <= 122) ||
+    (code > 191 && code !== 215 && code !== 247 && code !== DIAMETER && code < 0x2000) ||
+    code >= 0x2e80
+  );
+}
+
+/** Characters of the scripts that are written without spaces: each counts as a word. */
+export function isUnspaced(code: number): boolean {
+  return code >= 0x2e80 && code <= 0x9fff;
+}
+
+const buffer: Folded = {
+  codes: new Uint16Array(1024),
+  from: new Uint32Array(1024),
+  to: new Uint32Array(1024),
+  length: 0,
+};
+
+function put(code: number, from: number, to: number): void {
+  const at = buffer.length;
+  if (at === buffer.codes.length) {
+    const grow = <T extends Uint16Array | Uint32Array>(old: T, next: T): T => (next.set(old), next);
+    buffer.codes = grow(buffer.codes, new Uint16Array(at * 2));
+    buffer.from = grow(buffer.from, new Uint32Array(at * 2));
+    buffer.to = grow(buffer.to, new Uint32Array(at * 2));
+  }
+  buffer.codes[at] = code;
+  buffer.from[at] = from;
+  buffer.to[at] = to;
+  buffer.length = at + 1;
+}
+
+/** Folds `text` from `start` to `end`; with `html`, tags fall away and entities are decoded. */
+export function fold(text: string, start: number, end: number, html = false): Folded {
+  buffer.length = 0;
+  for (let at = start; at < end; at++) {
+    const code = text.charCodeAt(at);
+    if (code >= 97 && code <= 122) {
+      put(code, at, at + 1);
+      continue;
+    }
+    if (html && code === 60) {
+      const close = tagEnd(text, at, end);
+      if (close > 0) {
+        put(TAG, at, close);
+        at = close - 1;
+        continue;
+      }
+    }
+    if (html && code === 38) {
+      const semicolon = text.indexOf(';', at);
+      const char = semicolon > 0 && semicolon - at < 10 ? entity(text.slice(at + 1, semicolon)) : undefined;
+      if (char !== undefined) {
+        putChar(char.charCodeAt(0), at, semicolon + 1, text.charCodeAt(at - 1), text.charCodeAt(semicolon + 1));
+        at = semicolon;
+        continue;
+      }
+    }
+    putChar(code, at, at + 1, text.charCodeAt(at - 1), text.charCodeAt(at + 1));
+  }
+  return buffer;
+}
+
+function putChar(code: number, from: number, to: number, before: number, after: number): void {
+  const longer = code > 127 ? LONGER.get(code) : undefined;
+  if (longer !== undefined) {
+    for (let i = 0; i < longer.length; i++) put(longer.charCodeAt(i), from, to);
+  } else if (code === 0xd8 || code === 0xf8) {
+    put(isWord(before) || isWord(after) ? 111 : DIAMETER, from, to);
+  } else {
+    const folded = TO[code] ?? code;
+    if (folded !== 0) put(folded, from, to);
+  }
+}
+
+function isWord(code: number): boolean {
+  return isLetter(TO[code] ?? 0);
+}
+
+/** Where the tag that opens at `at` ends; 0 where `<` opens none ("pot < 1 l"). */
+export function tagEnd(text: string, at: number, end: number): number {
+  const next = text.charCodeAt(at + 1);
+  if (!(next === 47 || next === 33 || (next >= 97 && next <= 122) || (next >= 65 && next <= 90))) return 0;
+  const limit = Math.min(end, at + 2000);
+  for (let i = at + 1; i < limit; i++) if (text.charCodeAt(i) === 62) return i + 1;
+  return 0;
+}
+
+function entity(name: string): string | undefined {
+  if (name.startsWith('#')) {
+    const code = name[1] === 'x' || name[1] === 'X' ? parseInt(name.slice(2), 16) : parseInt(name.slice(1), 10);
+    return code > 0 && code < 65536 ? String.fromCharCode(code) : undefined;
+  }
+  return ENTITIES.get(name);
+}
+
+/** A word or phrase as the lexicon keeps it: folded, its words parted by one space, hyphens counting as spaces. */
+export function foldPhrase(phrase: string): string[] {
+  const { codes, length } = fold(phrase, 0, phrase.length);
+  const words: string[] = [];
+  let word = '';
+  const flush = () => {
+    if (word !== '') words.push(word);
+    word = '';
+  };
+  for (let i = 0; i < length; i++) {
+    const code = codes[i] ?? 0;
+    if (isUnspaced(code)) {
+      flush();
+      words.push(String.fromCharCode(code));
+    } else if (isLetter(code)) word += String.fromCharCode(code);
+    else if (code === 39 && word !== '' && isLetter(codes[i + 1] ?? 0)) word += "'";
+    else {
+      flush();
+      if (code !== 32 && code !== 45 && code !== 95) words.push(String.fromCharCode(code));
+    }
+  }
+  flush();
+  return words;
+}

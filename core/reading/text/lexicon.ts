@@ -1,0 +1,246 @@
+import { LANGUAGES } from '../../data/words/index.js';
+import type { Forms, Words } from '../../data/words/words.js';
+import { foldPhrase } from './fold.js';
+
+/** What a word may say: its role in `Words`, the value under which it stands there, and whether it speaks of many. */
+export interface Sense {
+  readonly role: Role;
+  readonly value: string | number;
+  readonly many?: boolean;
+}
+
+export type Role =
+  | Exclude<
+      keyof Words,
+      | 'language'
+      | 'name'
+      | 'decimal'
+      | 'unspaced'
+      | 'headFirst'
+      | 'trip'
+      | 'kinds'
+      | 'containers'
+      | 'numbers'
+      | 'dimensions'
+      | 'columns'
+      | 'sections'
+      | 'units'
+    >
+  | 'kind'
+  | 'container'
+  | 'number'
+  | 'dimension'
+  | 'column'
+  | 'section'
+  | 'unit'
+  | 'month'
+  | 'season'
+  | 'snow'
+  | 'party'
+  | 'span'
+  | Exclude<keyof Words['trip'], 'seasons' | 'months' | 'party' | 'span' | 'snow'>;
+
+/** A phrase and all it may say. */
+export interface Phrase {
+  readonly words: readonly string[];
+  readonly senses: readonly Sense[];
+}
+
+interface Lexicon {
+  readonly words: Words;
+  /** Phrases by their first word, longest first. */
+  readonly phrases: ReadonlyMap<string, readonly Phrase[]>;
+  /** By the ending, or the beginning, of a longer word. */
+  readonly endings: ReadonlyMap<string, readonly Sense[]>;
+  readonly beginnings: ReadonlyMap<string, readonly Sense[]>;
+}
+
+const ROLE_OF: Readonly<Record<string, Role>> = {
+  kinds: 'kind',
+  containers: 'container',
+  numbers: 'number',
+  dimensions: 'dimension',
+  columns: 'column',
+  sections: 'section',
+  units: 'unit',
+  months: 'month',
+  seasons: 'season',
+  snow: 'snow',
+  party: 'party',
+  span: 'span',
+  materials: 'materials',
+};
+const SHORTEST_PART = 2;
+
+function compile(words: Words): Lexicon {
+  const phrases = new Map<string, Map<string, { words: string[]; senses: Sense[] }>>();
+  const endings = new Map<string, Sense[]>();
+  const beginnings = new Map<string, Sense[]>();
+  const add = (entry: string, sense: Sense) => {
+    const bare = entry.replaceAll('~', '').trim();
+    const folded = foldPhrase(bare);
+    const first = folded[0];
+    if (first === undefined) return;
+    const key = folded.join(' ');
+    const under = phrases.get(first) ?? new Map<string, { words: string[]; senses: Sense[] }>();
+    phrases.set(first, under);
+    const phrase = under.get(key) ?? { words: folded, senses: [] };
+    under.set(key, phrase);
+    phrase.senses.push(sense);
+    if (folded.length > 1) return;
+    const trimmed = entry.trim();
+    if (trimmed.startsWith('~')) endings.set(first, [...(endings.get(first) ?? []), sense]);
+    if (trimmed.endsWith('~')) beginnings.set(first, [...(beginnings.get(first) ?? []), sense]);
+  };
+  const addForms = (forms: Forms, role: Role, value: string | number) => {
+    const [one = '', many] = forms.split('|');
+    for (const entry of one.split(',')) add(entry, many === undefined ? { role, value } : { role, value, many: false });
+    for (const entry of many?.split(',') ?? []) add(entry, { role, value, many: true });
+  };
+  const addField = (key: string, field: unknown) => {
+    const role = ROLE_OF[key] ?? (key as Role);
+    if (typeof field === 'string') addForms(field, role, key);
+    else if (Array.isArray(field))
+      field.forEach((entry: unknown, i) => {
+        if (typeof entry === 'string') addForms(entry, role, i + 1);
+        else if (Array.isArray(entry)) addForms(String(entry[1]), role, Number(entry[0]));
+      });
+    else for (const [value, forms] of Object.entries(field as Record<string, Forms>)) addForms(forms, role, value);
+  };
+  for (const [key, field] of Object.entries(words)) {
+    if (key === 'trip') for (const [name, inner] of Object.entries(words.trip)) addField(name, inner);
+    else if (key !== 'language' && key !== 'name' && key !== 'decimal' && key !== 'unspaced' && key !== 'headFirst')
+      addField(key, field);
+  }
+  const sorted = new Map<string, readonly Phrase[]>();
+  for (const [first, under] of phrases)
+    sorted.set(
+      first,
+      [...under.values()].sort((a, b) => b.words.length - a.words.length),
+    );
+  return { words, phrases: sorted, endings, beginnings };
+}
+
+let compiled: readonly Lexicon[] | undefined;
+
+/** The lexicons of all languages, made on first use. */
+function lexicons(): readonly Lexicon[] {
+  compiled ??= LANGUAGES.map(compile);
+  return compiled;
+}
+
+/** What one word opens, in some languages, the likeliest first. */
+export interface Opening {
+  /** Longest first; of the same length the likelier language first. */
+  readonly phrases: readonly Phrase[];
+  /** Senses by its ending or beginning as a compound, the longest part first. */
+  readonly parts: readonly Sense[];
+}
+
+/** Looks words up in some languages, the likeliest first. */
+export class Dictionary {
+  readonly languages: readonly Words[];
+  private readonly lexicons: readonly Lexicon[];
+  private readonly openings = new Map<string, Opening | null>();
+
+  constructor(tags: readonly string[]) {
+    this.lexicons = tags.flatMap((tag) => lexicons().filter((lexicon) => lexicon.words.language === tag));
+    this.languages = this.lexicons.map((lexicon) => lexicon.words);
+  }
+
+  /** The mark of tenths in the likeliest language. */
+  get decimal(): '.' | ',' {
+    return this.languages[0]?.decimal ?? '.';
+  }
+
+  opening(word: string): Opening | null {
+    const known = this.openings.get(word);
+    if (known !== undefined) return known;
+    const phrases: Phrase[] = [];
+    for (const lexicon of this.lexicons) phrases.push(...(lexicon.phrases.get(word) ?? []));
+    if (this.lexicons.length > 1) phrases.sort((a, b) => b.words.length - a.words.length);
+    const parts = word.length > 3 ? this.lexicons.flatMap((lexicon) => partsOf(word, lexicon)) : [];
+    const opening = phrases.length + parts.length > 0 ? { phrases, parts } : null;
+    this.openings.set(word, opening);
+    return opening;
+  }
+}
+
+/** Of each role the sense of the longest ending; and of the beginnings. */
+function partsOf(word: string, lexicon: Lexicon): Sense[] {
+  const found: Sense[] = [];
+  const roles = new Set<Role>();
+  const take = (senses: readonly Sense[] | undefined) => {
+    for (const sense of senses ?? []) {
+      const layer = isThing(sense.role) ? 'kind' : sense.role;
+      if (!roles.has(layer)) found.push(sense);
+    }
+    for (const sense of senses ?? []) roles.add(isThing(sense.role) ? 'kind' : sense.role);
+  };
+  if (lexicon.endings.size > 0)
+    for (let i = 1; i <= word.length - SHORTEST_PART; i++) take(lexicon.endings.get(word.slice(i)));
+  roles.clear();
+  if (lexicon.beginnings.size > 0)
+    for (let i = word.length - 1; i >= SHORTEST_PART; i--) take(lexicon.beginnings.get(word.slice(0, i)));
+  return found;
+}
+
+/** Roles of nouns that stand for a thing or hide one: of these only one holds at a place. */
+export function isThing(role: Role): boolean {
+  return role === 'kind' || role === 'container' || role === 'notKit';
+}
+
+let owners: ReadonlyMap<string, readonly string[]> | undefined;
+
+/** Which languages know a word: for telling the language of a text. */
+export function languagesOf(word: string): readonly string[] {
+  owners ??= owned();
+  return owners.get(word) ?? [];
+}
+
+function owned(): ReadonlyMap<string, readonly string[]> {
+  const map = new Map<string, string[]>();
+  for (const lexicon of lexicons())
+    for (const [first, under] of lexicon.phrases) {
+      const telling = under.some(
+        (phrase) => phrase.words.length === 1 && phrase.senses.some((sense) => TELLING.has(sense.role)),
+      );
+      if (telling) map.set(first, [...(map.get(first) ?? []), lexicon.words.language]);
+    }
+  return map;
+}
+
+const TELLING = new Set<Role>([
+  'tellTale',
+  'kind',
+  'notKit',
+  'container',
+  'materials',
+  'section',
+  'column',
+  'month',
+  'season',
+  'day',
+  'people',
+  'totals',
+  'with',
+  'no',
+  'number',
+]);
+
+/** All languages, by tag. */
+export function languageTags(): readonly string[] {
+  return LANGUAGES.map((words) => words.language);
+}
+
+/** True where the ending of a longer word tells the language. */
+export function endingLanguages(word: string): readonly string[] {
+  if (word.length < 6) return [];
+  return lexicons().flatMap((lexicon) => {
+    for (let i = 1; i <= word.length - 4; i++) {
+      const senses = lexicon.endings.get(word.slice(i));
+      if (senses?.some((sense) => isThing(sense.role))) return [lexicon.words.language];
+    }
+    return [];
+  });
+}

@@ -1,0 +1,79 @@
+import { fold, isLetter, isUnspaced, PICTURE, TAG } from './fold.js';
+import { isDigit, scanNumber, type NumberText } from './numbers.js';
+
+/** A word, a number or a sign of one stretch of text, with its place in the text as pasted. */
+export interface Token {
+  readonly type: 'word' | 'number' | 'sign';
+  readonly start: number;
+  readonly end: number;
+  /** Folded: "kochtopf"; of a number, empty; of a sign, the sign. */
+  readonly fold: string;
+  /** What stands before it: nothing, a space, or a wide gap (a tab, two spaces or more). */
+  readonly gap: Gap;
+  readonly number?: NumberText;
+}
+export type Gap = 0 | 1 | 2;
+
+/** Stretches that are skipped: addresses, marks of a format. Sorted. */
+export type Skips = readonly (readonly [start: number, end: number])[];
+
+/** Reads a stretch of text into tokens. Never throws; linear in its length. */
+export function tokenise(text: string, start: number, end: number, html = false): Token[] {
+  const folded = fold(text, start, end, html);
+  const { codes, from, to, length } = folded;
+  const tokens: Token[] = [];
+  let gap: Gap = 0;
+  let spaces = 0;
+  let at = 0;
+  const push = (type: Token['type'], until: number, word: string, number?: NumberText) => {
+    const token = { type, start: from[at] ?? end, end: to[until - 1] ?? end, fold: word, gap };
+    tokens.push(number === undefined ? token : { ...token, number });
+    gap = 0;
+    spaces = 0;
+    at = until;
+  };
+  while (at < length) {
+    const code = codes[at] ?? 0;
+    if (code === 32 || code === 160 || code === TAG || code === PICTURE) {
+      spaces += code === TAG || text.charCodeAt(from[at] ?? 0) === 9 ? 2 : code === PICTURE ? 0 : 1;
+      gap = spaces > 1 ? 2 : 1;
+      at++;
+      continue;
+    }
+    const number = isDigit(code) || isFractionOrPoint(codes, at, length) ? scanNumber(codes, at, length) : undefined;
+    if (number !== undefined) {
+      push('number', number.end, '', number);
+      continue;
+    }
+    if (isUnspaced(code)) {
+      push('word', at + 1, String.fromCharCode(code));
+      continue;
+    }
+    if (isLetter(code)) {
+      let until = at + 1;
+      while (until < length && until - at < 60 && isWordCode(codes, until, length)) until++;
+      let word = '';
+      for (let i = at; i < until; i++) word += String.fromCharCode(codes[i] ?? 0);
+      push('word', until, word);
+      continue;
+    }
+    push('sign', at + 1, String.fromCharCode(code));
+  }
+  return tokens;
+}
+
+function isWordCode(codes: Uint16Array, at: number, length: number): boolean {
+  const code = codes[at] ?? 0;
+  if (isLetter(code)) return !isUnspaced(code);
+  return code === 39 && at + 1 < length && isLetter(codes[at + 1] ?? 0);
+}
+
+/** ½, or a point that opens a number (".75"): not in dot leaders, not after a digit or letter. */
+function isFractionOrPoint(codes: Uint16Array, at: number, length: number): boolean {
+  const code = codes[at] ?? 0;
+  if (code >= 0xbc && code <= 0xbe) return true;
+  if (code >= 0x2150 && code <= 0x215e) return true;
+  if (code !== 46 || at + 1 >= length || !isDigit(codes[at + 1] ?? 0)) return false;
+  const before = at === 0 ? 32 : (codes[at - 1] ?? 0);
+  return before === 32 || before === 160 || before === 40 || before === 124 || before < 3;
+}
