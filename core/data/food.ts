@@ -3,32 +3,27 @@ export interface Food {
   readonly dryWater: number;
   readonly cookedWater: number;
   readonly cookedGPerCup: number;
-  /** A cup of it dry, g; absent where the database has none. */
-  readonly dryGPerCup?: number;
   /** g cooked from 1 g dry where that was weighed; else dry matter is kept. */
   readonly weighedYield?: number;
-  readonly kcalPerDryG: number;
 }
 
 export const FOODS = {
-  rice: { dryWater: 11.62, cookedWater: 68.44, cookedGPerCup: 158, dryGPerCup: 185, kcalPerDryG: 3.65 },
-  spaghetti: { dryWater: 9.9, cookedWater: 62.13, cookedGPerCup: 124, dryGPerCup: 91, kcalPerDryG: 3.71 },
-  macaroni: { dryWater: 9.9, cookedWater: 62.13, cookedGPerCup: 120, dryGPerCup: 122, kcalPerDryG: 3.71 },
-  'egg-noodles': { dryWater: 9.01, cookedWater: 67.73, cookedGPerCup: 160, dryGPerCup: 38, kcalPerDryG: 3.84 },
-  oats: { dryWater: 10.84, cookedWater: 83.61, cookedGPerCup: 234, dryGPerCup: 81, kcalPerDryG: 3.79 },
-  'instant-oats': { dryWater: 8.92, cookedWater: 84.03, cookedGPerCup: 234, weighedYield: 177 / 28, kcalPerDryG: 3.62 },
+  rice: { dryWater: 11.62, cookedWater: 68.44, cookedGPerCup: 158 },
+  spaghetti: { dryWater: 9.9, cookedWater: 62.13, cookedGPerCup: 124 },
+  macaroni: { dryWater: 9.9, cookedWater: 62.13, cookedGPerCup: 120 },
+  'egg-noodles': { dryWater: 9.01, cookedWater: 67.73, cookedGPerCup: 160 },
+  oats: { dryWater: 10.84, cookedWater: 83.61, cookedGPerCup: 234 },
+  'instant-oats': { dryWater: 8.92, cookedWater: 84.03, cookedGPerCup: 234, weighedYield: 177 / 28 },
   couscous: {
     dryWater: 8.56,
     cookedWater: 72.57,
     cookedGPerCup: 157,
-    dryGPerCup: 173,
     weighedYield: 528 / 173,
-    kcalPerDryG: 3.76,
   },
-  bulgur: { dryWater: 9, cookedWater: 77.76, cookedGPerCup: 182, dryGPerCup: 140, kcalPerDryG: 3.42 },
-  quinoa: { dryWater: 13.28, cookedWater: 71.61, cookedGPerCup: 185, dryGPerCup: 170, kcalPerDryG: 3.68 },
-  lentils: { dryWater: 8.26, cookedWater: 69.64, cookedGPerCup: 198, dryGPerCup: 192, kcalPerDryG: 3.52 },
-  'kidney-beans': { dryWater: 11.75, cookedWater: 66.94, cookedGPerCup: 177, dryGPerCup: 184, kcalPerDryG: 3.33 },
+  bulgur: { dryWater: 9, cookedWater: 77.76, cookedGPerCup: 182 },
+  quinoa: { dryWater: 13.28, cookedWater: 71.61, cookedGPerCup: 185 },
+  lentils: { dryWater: 8.26, cookedWater: 69.64, cookedGPerCup: 198 },
+  'kidney-beans': { dryWater: 11.75, cookedWater: 66.94, cookedGPerCup: 177 },
 } as const satisfies Record<string, Food>;
 export type FoodId = keyof typeof FOODS;
 

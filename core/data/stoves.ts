@@ -80,16 +80,16 @@ export const HEAT_SOURCES: Readonly<Record<HeatSource, HeatSourceData>> = {
     },
     cites: ['cp-stove-efficiency'],
   },
-  // Water Boiling Test 4.2.3, Table 1: 19 and 28 % with steam counted, 12 and 21 % without.
+  // Water Boiling Test 4.2.3, Table 1: 19 and 28 % with steam counted, 12 and 21 % without; Ikpambese 2014: 9.6–14.6 %.
   wood: {
     fuel: 'wood',
     powerW: { low: 2000, likely: 3000, high: 6600 },
     efficiency: {
-      slim: { low: 0.1, likely: 0.15, high: 0.21 },
+      slim: { low: 0.09, likely: 0.15, high: 0.21 },
       narrow: { low: 0.12, likely: 0.2, high: 0.28 },
       wide: { low: 0.15, likely: 0.23, high: 0.3 },
     },
-    cites: ['wbt-423', 'cp-burner-power'],
+    cites: ['wbt-423', 'ikpambese-2014', 'cp-burner-power'],
   },
   // 7–12 % in the field, 10–15 % ordinary, 15 % with a lid, 20–30 % well tended and shielded.
   fire: {

@@ -22,12 +22,6 @@ export function waterUptakeG(food: FoodId, dryG: number): number {
   return dryG * (cookedYield(food) - 1);
 }
 
-/** Energy in a dry food, kcal. USDA SR28. @param dryG 0 to 100 000 g. */
-export function energyKcal(food: FoodId, dryG: number): number {
-  assertDry(dryG);
-  return dryG * FOODS[food].kcalPerDryG;
-}
-
 function assertDry(dryG: number): void {
   assertWithin('The dry food', dryG, 0, 100_000, ' g');
 }

@@ -27,7 +27,7 @@ export interface PotSurfaces {
 }
 
 export interface HeatingInput extends Flame, PotSurfaces {
-  /** Water in the pot, kg, 0 to 500. */
+  /** Water in the pot, kg, 0 to 1000. */
   readonly massKg: number;
   /** °C, 0 to 105. */
   readonly fromC: number;
@@ -216,7 +216,7 @@ function assertSurfaces(pot: PotSurfaces): void {
 function assertHeating(input: HeatingInput): void {
   assertFlame(input);
   assertSurfaces(input);
-  assertWithin('The water', input.massKg, 0, 500, ' kg');
+  assertWithin('The water', input.massKg, 0, 1000, ' kg');
   assertWithin('The end of heating', input.toC, 0, 105, ' °C');
   assertWithin('The start of heating', input.fromC, 0, input.toC, ' °C');
 }

@@ -6,10 +6,10 @@ import { densityKgPerM3, meltingHeatJPerKg } from './water.js';
 
 /**
  * Packings of snow to a litre of water: 1 ÷ (capacity in L × density of snow ÷ density of water at 0 °C).
- * @param capacityMl room for snow, 1 to 100 000 mL. @param snowKgPerM3 1 (the lightest fall measured is 4) to 917 (ice).
+ * @param capacityMl room for snow, 1 to 1 000 000 mL. @param snowKgPerM3 1 (the lightest fall measured is 4) to 917 (ice).
  */
 export function loadsPerLitre(capacityMl: number, snowKgPerM3: number): number {
-  assertWithin('The room for snow', capacityMl, 1, 100_000, ' mL');
+  assertWithin('The room for snow', capacityMl, 1, 1_000_000, ' mL');
   assertWithin('The density of snow', snowKgPerM3, 1, 917, ' kg/m³');
   return (1000 * densityKgPerM3(0)) / (capacityMl * snowKgPerM3);
 }

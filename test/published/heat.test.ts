@@ -1,14 +1,15 @@
 import { describe, expect } from 'vitest';
 import type { Range } from '../../core/model/finding.js';
-import { WIND_FACTORS } from '../../core/data/stoves.js';
+import { WIND_FACTORS, type HeatSource } from '../../core/data/stoves.js';
 import { burnerFor } from '../../core/physics/burner.js';
 import { fuelHeatingValueJPerKg } from '../../core/physics/fuel.js';
 import { heat, type Heating, type HeatingInput } from '../../core/physics/heating.js';
 import { drySurfaceLossWPerM2, evaporationLossWPerM2, openSurfaceLossWPerM2 } from '../../core/physics/surface-loss.js';
 import { enthalpyJPerKg, latentHeatVaporisationJPerKg, meltingHeatJPerKg } from '../../core/physics/water.js';
-import { column, compare } from './figure.js';
+import { column, compare, type PrintedRow } from './figure.js';
 import * as doe from './figures/doe-steam-19.js';
-import { ENARGAS, GONZALEZ, MEASURED_LIDDED, OPEN_PAN, SNOW_RATIO } from './figures/hobs.js';
+import * as efficiencies from './figures/efficiencies.js';
+import { ENARGAS, GONZALEZ, OPEN_PAN, SNOW_RATIO } from './figures/hobs.js';
 import * as tanks from './figures/open-tanks.js';
 import { SENSIBLE, STEAM, STOVES, WITHOUT_STEAM } from './figures/wbt-423.js';
 
@@ -79,11 +80,17 @@ describe('pots on hobs', () => {
 
   compare(GONZALEZ, (row) => 100 * burnerFor('gas', column(row, 'base/mm')).efficiency[row.at.end as 'low' | 'high']);
 
-  // The best and the worst of five pots lie inside the span of all widths: ours is the nearest end, or the figure itself.
-  compare(MEASURED_LIDDED, (row) => {
-    const { low, high } = burnerFor('gas').efficiency;
+  // Inside the span of all widths: ours is the nearest end of it, or the figure itself.
+  const inRange = (row: PrintedRow): number => {
+    const { low, high } = burnerFor(row.at.heatSource as HeatSource).efficiency;
     return Math.min(Math.max(Number(row.printed), 100 * low), 100 * high);
-  });
+  };
+  compare(efficiencies.KADAM_SHETE, inRange);
+  compare(efficiencies.ENARGAS_TABLE, inRange);
+  compare(efficiencies.IKPAMBESE, inRange);
+  compare(efficiencies.BOILING_POINT_12, inRange);
+  compare(efficiencies.HAFNER, inRange);
+  compare(efficiencies.BHATT, inRange);
 
   compare(OPEN_PAN, (row) => {
     const radiusM = column(row, 'd/mm') / 2000;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cookedVolumeMl, cookedYield, energyKcal, waterUptakeG } from '../../../core/physics/food.js';
+import { cookedVolumeMl, cookedYield, waterUptakeG } from '../../../core/physics/food.js';
 import { refuses } from './refuse.js';
 
 describe('food', () => {
@@ -14,9 +14,7 @@ describe('food', () => {
     expect(cookedYield('rice')).toBeCloseTo(2.8, 2);
   });
 
-  it('rice has 3.65 kcal a dry gram', () => expect(energyKcal('rice', 100)).toBeCloseTo(365, 9));
-
-  for (const call of [cookedVolumeMl, waterUptakeG, energyKcal])
+  for (const call of [cookedVolumeMl, waterUptakeG])
     refuses(`${call.name}: a mass`, (g) => call('oats', g), {
       least: 0,
       most: 100_000,

@@ -259,7 +259,7 @@ describe('ranges of fuel and share', () => {
 });
 
 describe('what is no heating', () => {
-  refuses('a mass', (massKg) => heat({ ...tight, massKg }), { least: 0, most: 500, unit: ' kg', says: 'The water' });
+  refuses('a mass', (massKg) => heat({ ...tight, massKg }), { least: 0, most: 1000, unit: ' kg', says: 'The water' });
   refuses('a start', (fromC) => heat({ ...tight, fromC, toC: 80 }), {
     least: 0,
     most: 80,

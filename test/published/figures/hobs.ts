@@ -33,21 +33,6 @@ export const GONZALEZ: PrintedTable = {
   ],
 };
 
-/** Efficiencies others measured, to lie inside core's range for such a pot. */
-export const MEASURED_LIDDED: PrintedTable = {
-  source: 'kadam-shete',
-  title: 'Height to diameter ratio of a cylindrical pot on an LPG burner',
-  year: 2017,
-  place: 'abstract: best and worst of five pots',
-  quantity: 'efficiency on gas',
-  unit: '%',
-  seen: 'abstract',
-  rows: [
-    { at: { pot: 'best' }, printed: '53.2' },
-    { at: { pot: 'worst' }, printed: '29.6' },
-  ],
-};
-
 /** An uncovered pan: 1 L from 10 to 100 °C, 19 cm, 1.83 kW, 38 to 39 % over all; a lidded pot on another hob 49 %. */
 export const OPEN_PAN: PrintedTable = {
   source: 'de-podesta-2022',
