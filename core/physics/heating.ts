@@ -78,34 +78,29 @@ export function heat(input: HeatingInput): Heating {
   const finalLossW = lossW(toC);
 
   const share = divided(efficiency, wind.fuel);
-  const flames: Record<keyof Range, Fire> = {
-    low: { watts: powerW.low, share: share.low },
-    likely: { watts: powerW.likely, share: share.likely },
-    high: { watts: powerW.high, share: share.high },
-  };
-  if (intoPotW(flames.likely) <= finalLossW)
-    return { reaches: false, stallsC: stallsAt(lossW, intoPotW(flames.likely), toC) };
+  const flame = (end: keyof Range): Fire => ({ watts: powerW[end], share: share[end] });
+  const [weak, usual, strong] = [flame('low'), flame('likely'), flame('high')];
+  if (intoPotW(usual) <= finalLossW) return { reaches: false, stallsC: stallsAt(lossW, intoPotW(usual), toC) };
 
-  const run = (fire: Fire): Run => warm(massKg, fromC, toC, intoPotW(fire), lossW);
-  const likely = run(flames.likely);
+  const run = (fire: Fire): Run => warm(massKg, fromC, toC, fire, lossW);
+  const likely = run(usual);
   const patient = (fire: Fire): boolean =>
     intoPotW(fire) > finalLossW && run(fire).seconds <= PATIENCE * likely.seconds;
-  const weakest = patient(flames.low) ? flames.low : weakestBetween(flames.low, flames.likely, patient);
-  const [quick, slow] = [run(flames.high), run(weakest)];
-  const grams = (fire: Fire, { lostJ }: Run): number =>
-    (1000 * (waterJ + lostJ)) / (fire.share * input.lowerHeatingValueJPerKg);
+  const quick = run(strong);
+  const slow = run(patient(weak) ? weak : weakestBetween(weak, usual, patient));
+  const each = (value: (run: Run) => number): Range => ({
+    low: value(quick),
+    likely: value(likely),
+    high: value(slow),
+  });
   return {
     reaches: true,
     waterKj: waterJ / 1000,
-    lostKj: { low: quick.lostJ / 1000, likely: likely.lostJ / 1000, high: slow.lostJ / 1000 },
-    energyKj: {
-      low: (waterJ + quick.lostJ) / 1000,
-      likely: (waterJ + likely.lostJ) / 1000,
-      high: (waterJ + slow.lostJ) / 1000,
-    },
-    minutes: { low: quick.seconds / 60, likely: likely.seconds / 60, high: slow.seconds / 60 },
-    grams: { low: grams(flames.high, quick), likely: grams(flames.likely, likely), high: grams(weakest, slow) },
-    weakestStallsC: intoPotW(flames.low) <= finalLossW ? stallsAt(lossW, intoPotW(flames.low), toC) : null,
+    lostKj: each(({ lostJ }) => lostJ / 1000),
+    energyKj: each(({ lostJ }) => (waterJ + lostJ) / 1000),
+    minutes: each(({ seconds }) => seconds / 60),
+    grams: each(({ lostJ, fire }) => (1000 * (waterJ + lostJ)) / (fire.share * input.lowerHeatingValueJPerKg)),
+    weakestStallsC: intoPotW(weak) <= finalLossW ? stallsAt(lossW, intoPotW(weak), toC) : null,
   };
 }
 
@@ -116,6 +111,7 @@ interface Fire {
 }
 
 interface Run {
+  readonly fire: Fire;
   readonly seconds: number;
   readonly lostJ: number;
 }
@@ -222,16 +218,17 @@ function assertHeating(input: HeatingInput): void {
 }
 
 /** Time and loss on the way from one temperature to another, with a flame stronger than the loss at its end; within a step the loss rises evenly. */
-function warm(massKg: number, fromC: number, toC: number, intoPotW: number, lossW: (tC: number) => number): Run {
+function warm(massKg: number, fromC: number, toC: number, fire: Fire, lossW: (tC: number) => number): Run {
+  const inW = intoPotW(fire);
   const step = (toC - fromC) / STEPS;
   let seconds = 0;
   for (let i = 0; i < STEPS; i++) {
     const startC = fromC + i * step;
     const endC = i === STEPS - 1 ? toC : startC + step;
     const gainedJ = massKg * (enthalpyJPerKg(endC) - enthalpyJPerKg(startC));
-    seconds += gainedJ / logarithmicMean(intoPotW - lossW(startC), intoPotW - lossW(endC));
+    seconds += gainedJ / logarithmicMean(inW - lossW(startC), inW - lossW(endC));
   }
-  return { seconds, lostJ: intoPotW * seconds - massKg * (enthalpyJPerKg(toC) - enthalpyJPerKg(fromC)) };
+  return { fire, seconds, lostJ: inW * seconds - massKg * (enthalpyJPerKg(toC) - enthalpyJPerKg(fromC)) };
 }
 
 /** What a rate that falls evenly from a to b amounts to: (a − b)/ln(a/b). The time grows without end as b goes to 0. */
