@@ -44,18 +44,22 @@ interface SidePanel {
 }
 
 /**
- * Opens the panel beside the page. The browser allows it only within the click itself: call it before anything is waited for.
- * It rejects where there is no such panel.
+ * Opens the panel beside the page, or in a tab where the browser opens none.
+ * The browser allows it only within the click itself: call it before anything is waited for.
  */
 export async function openPanel(windowId: number): Promise<void> {
   const { sidePanel } = browser as { sidePanel?: SidePanel };
-  if (sidePanel) await sidePanel.open({ windowId });
-  else await browser.sidebarAction.open();
+  try {
+    if (sidePanel) await sidePanel.open({ windowId });
+    else await browser.sidebarAction.open();
+  } catch {
+    await browser.tabs.create({ url: browser.runtime.getURL('panel/index.html') });
+  }
 }
 
-/** Opens a page of the extension in a tab. */
-export async function openTab(page: string): Promise<void> {
-  await browser.tabs.create({ url: browser.runtime.getURL(page) });
+export async function currentWindowId(): Promise<number> {
+  const { id } = await browser.windows.getCurrent();
+  return id ?? browser.windows.WINDOW_ID_CURRENT;
 }
 
 /** Kept while the browser runs; where there is no such store, until it is removed. */

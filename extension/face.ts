@@ -10,6 +10,10 @@ export async function mount(): Promise<BrimwiseCheck> {
   if (draft) check.draft = draft;
   check.addEventListener('brimwise-draft', ({ detail }) => void keep(detail));
   check.focus();
+  // Firefox loads a popup before it shows it, and nothing takes the focus until then.
+  window.addEventListener('focus', () => {
+    if (document.activeElement === document.body) check.focus();
+  });
   return check;
 }
 

@@ -57,7 +57,7 @@ export function readSelection(): string {
     if (isBlock || element.localName === 'br') endLine();
     if (isCell) {
       const before = element.previousElementSibling;
-      if (before && (!range || range.intersectsNode(before))) line = `${line.trimEnd()}\t`;
+      if (before && (!range || range.intersectsNode(before))) line = `${line.endsWith(' ') ? line.slice(0, -1) : line}\t`;
       cells += 1;
     }
     if (element instanceof HTMLInputElement || element instanceof HTMLTextAreaElement) {
@@ -91,7 +91,7 @@ export function readSelection(): string {
   }
 
   function append(text: string): void {
-    line += line === '' || /\s$/.test(line) ? text.trimStart() : text;
+    line += ' \t'.includes(line.at(-1) ?? ' ') ? text.trimStart() : text;
   }
 
   /** Ends the line; within a cell a line break is a space, for the row is the line. */

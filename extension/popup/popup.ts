@@ -1,9 +1,11 @@
 import '../../widget/index.js';
-import { message, openTab } from '../browser.js';
+import { currentWindowId, message, openPanel } from '../browser.js';
 import { byId, mount } from '../face.js';
 
-const tab = byId('tab');
-tab.textContent = message('openInTab');
-tab.addEventListener('click', () => void openTab('panel/index.html'));
-
 await mount();
+
+const beside = byId('beside');
+beside.textContent = message('openBeside');
+// Asked for now: within the click there is no time to wait.
+const windowId = await currentWindowId();
+beside.addEventListener('click', () => void openPanel(windowId).then(() => window.close()));

@@ -5,6 +5,7 @@ import type { Page } from 'puppeteer-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { ROOT } from '../../scripts/files.mjs';
 import { launchExtended, openPopup, watch, type Extended } from './chromium.js';
+import * as firefox from './firefox.js';
 
 const LIST = readFileSync(path.join(ROOT, 'test', 'lists', 'solo-simmer-small', 'list.txt'), 'utf8');
 const AXE = readFileSync(path.join(ROOT, 'node_modules', 'axe-core', 'axe.min.js'), 'utf8');
@@ -48,7 +49,7 @@ describe('the popup in Chromium', () => {
     await popup.evaluate(async () => {
       const { QUOTA_BYTES } = chrome.storage.session;
       const used = await chrome.storage.session.getBytesInUse(null);
-      await chrome.storage.session.set({ ballast: 'x'.repeat(QUOTA_BYTES - used - 200) });
+      await chrome.storage.session.set({ ballast: 'x'.repeat(QUOTA_BYTES - used - 40) });
     });
     await popup.keyboard.type('Pot 600 ml, and a line of some length to go with it');
     const notice = await popup.waitForSelector('#notice:not(:empty)');
@@ -69,5 +70,57 @@ describe('the popup in Chromium', () => {
     await popup.evaluate(AXE);
     const { violations } = (await popup.evaluate('axe.run()')) as AxeResults;
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+  });
+
+  it('opens the panel beside the page, with the draft in it', async () => {
+    await open();
+    await popup.keyboard.type('Pot 1 L');
+    const opening = chromium.browser.waitForTarget((target) => target.url().endsWith('/panel/index.html'));
+    await popup.click('#beside');
+    const panel = await (await opening).asPage();
+    const contexts = await (await chromium.worker()).evaluate(() => chrome.runtime.getContexts({ contextTypes: ['SIDE_PANEL'] }));
+    expect(contexts.length).toBe(1);
+    expect(await panel.$eval('>>> textarea', (area) => area.value)).toBe('Pot 1 L');
+    await panel.close();
+  });
+});
+
+describe('the popup in Firefox', () => {
+  let extended: firefox.Extended;
+  /** A page of the extension in a tab; from there the popup's own document is in reach. */
+  let observer: Page;
+
+  beforeAll(async () => {
+    extended = await firefox.launchExtended();
+    observer = await extended.open('panel/index.html');
+  });
+  afterAll(() => extended.browser.close());
+
+  const open = async () => {
+    await extended.inWindow(`
+      const id = 'brimwise_brimwise_invalid-browser-action';
+      CustomizableUI.addWidgetToArea(id, 'nav-bar');
+      document.getElementById(id).querySelector('.unified-extensions-item-action-button').click();
+    `);
+    await firefox.until(() => inPopup(({ document }) => document.activeElement?.localName === 'brimwise-check'));
+  };
+  const inPopup = <T>(ask: (popup: Window) => T): Promise<T> =>
+    observer.evaluate(
+      `(${String(ask)})(browser.extension.getViews({ type: 'popup' })[0])`,
+    ) as Promise<T>;
+
+  it('opens by the toolbar button, ready to type, and keeps the draft when it is closed in mid-word', async () => {
+    await open();
+    await inPopup(({ document }) => {
+      const area = document.querySelector('brimwise-check')!.shadowRoot!.querySelector('textarea')!;
+      area.value = 'Pot 600 ml\nstove, screws on the canis';
+      area.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
+    });
+    await inPopup((popup) => popup.close());
+    await firefox.until(() => observer.evaluate('browser.extension.getViews({ type: "popup" }).length === 0') as Promise<boolean>);
+    await open();
+    expect(
+      await inPopup(({ document }) => document.querySelector('brimwise-check')!.shadowRoot!.querySelector('textarea')!.value),
+    ).toBe('Pot 600 ml\nstove, screws on the canis');
   });
 });

@@ -1,0 +1,140 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import type { Page } from 'puppeteer-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { ROOT } from '../../scripts/files.mjs';
+import { serve } from '../../scripts/serve.mjs';
+import * as chromium from './chromium.js';
+import * as firefox from './firefox.js';
+
+const PAGES = path.join(ROOT, 'test', 'extension', 'pages');
+/** What must arrive of pages/list.html, whose script tampers with what pages share. */
+const TEXT = 'Cooking\nPot\t1.3 L\t210 g\nStove\t\t84 g\nGas 230 g\nLid <img src=x onerror="document.title=1">';
+
+const textIn = (panel: Page) => panel.$eval('>>> textarea', (area) => area.value);
+const selectList = (page: Page) =>
+  page.evaluate(() => {
+    document.getSelection()!.selectAllChildren(document.querySelector('#pick')!);
+  });
+
+describe('the menu over a selection, in Chromium', () => {
+  let extended: chromium.Extended;
+  let site: Awaited<ReturnType<typeof serve>>;
+  let page: Page;
+  let untouched: string;
+
+  beforeAll(async () => {
+    site = await serve(PAGES);
+    extended = await chromium.launchExtended();
+    page = await extended.browser.newPage();
+    await page.goto(`${site.address}list.html`);
+    untouched = await page.content();
+  });
+  afterAll(async () => {
+    await extended.browser.close();
+    site.close();
+  });
+  afterEach(async () => {
+    for (const tab of await extended.browser.pages()) if (tab !== page) await tab.close();
+    await (await extended.worker()).evaluate(() => chrome.storage.session.clear());
+  });
+
+  /** Chromium draws no menu without a screen: its event is sent instead, and the real listener runs. No panel opens without a click, so a tab does. */
+  async function clickItem(selectionText: string): Promise<Page> {
+    const opening = extended.browser.waitForTarget((target) => target.url().endsWith('/panel/index.html'));
+    await (await extended.worker()).evaluate(async (text) => {
+      const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
+      const { onClicked } = chrome.contextMenus as unknown as { onClicked: { dispatch(click: object, tab: object): void } };
+      onClicked.dispatch({ menuItemId: 'kit-list', frameId: 0, selectionText: text }, tab!);
+    }, selectionText);
+    const panel = await (await opening).asPage();
+    await panel.waitForFunction(() => document.activeElement?.localName === 'brimwise-check');
+    return panel;
+  }
+
+  it('is there', async () => {
+    const gone = await (await extended.worker()).evaluate(
+      () => new Promise((resolve) => chrome.contextMenus.remove('kit-list', () => resolve(chrome.runtime.lastError === undefined))),
+    );
+    expect(gone).toBe(true);
+  });
+
+  it('takes what the browser tells where it may not read the page, and says so', async () => {
+    const panel = await clickItem('Pot 1 L Lid');
+    await panel.waitForSelector('#told:not(:empty)');
+    expect(await textIn(panel)).toBe('Pot 1 L Lid');
+  });
+
+  it('reads the selection with its lines and cells once the person has let it in', async () => {
+    const popup = await chromium.openPopup(extended, page);
+    await popup.close();
+    await page.bringToFront();
+    await selectList(page);
+    const panel = await clickItem('all in one line');
+    await panel.waitForFunction(() => !document.querySelector('#told')!.textContent);
+    expect(await textIn(panel)).toBe(TEXT);
+    expect(await panel.title()).toBe('Brimwise');
+  });
+
+  it('gives back the text that stood there before', async () => {
+    const popup = await chromium.openPopup(extended, page);
+    await popup.keyboard.type('my own list');
+    await popup.close();
+    await page.bringToFront();
+    await selectList(page);
+    const panel = await clickItem('');
+    expect(await textIn(panel)).toBe(TEXT);
+    await panel.click('#bring-back');
+    expect(await textIn(panel)).toBe('my own list');
+    await panel.reload();
+    await panel.waitForFunction(() => document.activeElement?.localName === 'brimwise-check');
+    expect(await textIn(panel)).toBe('my own list');
+  });
+
+  it('changes nothing in the page', async () => {
+    expect(await page.content()).toBe(untouched);
+  });
+});
+
+describe('the menu over a selection, in Firefox', () => {
+  let extended: firefox.Extended;
+  let site: Awaited<ReturnType<typeof serve>>;
+
+  beforeAll(async () => {
+    site = await serve(PAGES);
+    extended = await firefox.launchExtended();
+  });
+  afterAll(async () => {
+    await extended.browser.close();
+    site.close();
+  });
+
+  it('opens the sidebar with the lines and cells of the selection, by the real menu', async () => {
+    const page = await extended.browser.newPage();
+    await page.goto(`${site.address}list.html`);
+    await selectList(page);
+    const shown = extended.inWindow(`
+      const menu = document.getElementById('contentAreaContextMenu');
+      if (menu.state !== 'open') await new Promise((resolve) => menu.addEventListener('popupshown', resolve, { once: true }));
+    `);
+    const heading = await page.$('h2');
+    await heading!.click({ button: 'right' });
+    await shown;
+    const label = await extended.inWindow(`
+      const menu = document.getElementById('contentAreaContextMenu');
+      const item = [...menu.querySelectorAll('menuitem')].find(({ label }) => label.includes('Second opinion'));
+      menu.activateItem(item);
+      return item.label;
+    `);
+    expect(label).toBe('Second opinion on this kit list');
+    const observer = await extended.open('popup/index.html');
+    const sidebarText = () =>
+      observer.evaluate(() => {
+        const { extension } = (globalThis as unknown as { browser: typeof import('webextension-polyfill') }).browser;
+        const [sidebar] = extension.getViews({ type: 'sidebar' });
+        return sidebar!.document.querySelector('brimwise-check')!.shadowRoot!.querySelector('textarea')!.value;
+      });
+    await firefox.until(async () => (await sidebarText()) !== '');
+    expect(await sidebarText()).toBe(TEXT);
+  });
+});
