@@ -1,9 +1,11 @@
-import type { Item } from '../model/item.js';
+import type { Item, ItemKind } from '../model/item.js';
 import type { Line, LineUse, Reading } from '../model/reading.js';
 import { rowsOf } from './formats/index.js';
 import { LONGEST_LINE, splitLines } from './formats/lines.js';
 import type { Row, SourceLine } from './formats/rows.js';
-import type { Draft } from './items/draft.js';
+import { draftOf, isMissing, spanOf, type Draft } from './items/draft.js';
+import { findTerms } from './text/terms.js';
+import { tokenise } from './text/tokens.js';
 import { applyFigures, figuresOf, wordCells, type ColumnFigures } from './items/columns.js';
 import type { Context } from './items/context.js';
 import { draftsOf, fill } from './items/index.js';
@@ -28,14 +30,10 @@ export function readList(text: string, options: ReadOptions = {}): Reading {
   const dictionary = new Dictionary(read);
   const rows = rowsOf(text, lines, dictionary);
   const system = systemOf(text, rows, dictionary, options.locale);
-  const context = {
-    decimal: dictionary.decimal,
-    system: system.system === 'metric' ? 'us' : system.system,
-    systemKnown: system.known,
-  } as const;
+  const context = { decimal: dictionary.decimal, ...system.measures };
   const stretches = rows.map((row) => stretchOf(text, row, wordCells(row), dictionary, context));
   const usual = usualMassUnit(stretches);
-  const reader = new Reader(text, lines, dictionary, usual);
+  const reader = new Reader(text, lines, dictionary, usual, plainLists(rows));
   for (const [i, stretch] of stretches.entries()) reader.read(stretch, rows, i);
   const items = refine(reader.items, reader.stretches);
   return {
@@ -46,6 +44,54 @@ export function readList(text: string, options: ReadOptions = {}): Reading {
     units: system.system,
     notes: notesOf(lines, reader),
   };
+}
+
+const NOTHING: Context = { perPerson: false, headFirst: false, bulleted: false, plainLists: false, cooks: false };
+
+/** Fills in what the first leaves open from the second; gives whether anything came of it. */
+function addTo(draft: Draft, more: Draft): boolean {
+  let added = false;
+  const fields = [
+    'massG',
+    'diameterMm',
+    'baseDiameterMm',
+    'heightMm',
+    'boxMm',
+    'sizeMm',
+    'burnerMm',
+    'supportsMm',
+    'material',
+    'bail',
+    'lid',
+    'handles',
+    'stoveType',
+    'stoveForm',
+    'fuelType',
+    'gasMix',
+    'fuelMassG',
+    'fuelVolumeMl',
+  ] as const;
+  for (const field of fields) {
+    if (!isMissing(draft[field]) || isMissing(more[field])) continue;
+    Object.assign(draft, { [field]: more[field] });
+    added = true;
+  }
+  if (draft.capacitiesMl.length === 0 && more.capacitiesMl.length > 0) {
+    draft.capacitiesMl = more.capacitiesMl;
+    added = true;
+  }
+  if (more.massBasis !== undefined && draft.massBasis === undefined) draft.massBasis = more.massBasis;
+  if (more.quantity.grounds === 'stated') {
+    draft.quantity = more.quantity;
+    added = true;
+  }
+  return added;
+}
+
+/** Where few lines have a bullet or cells, the lines without are the list. */
+function plainLists(rows: readonly Row[]): boolean {
+  const full = rows.filter((row) => row.type !== 'rule' && row.type !== 'columns');
+  return full.filter((row) => row.bullet).length * 3 < full.length;
 }
 
 class Reader {
@@ -60,12 +106,17 @@ class Reader {
   private readonly dictionary: Dictionary;
   private readonly massUnit: ReturnType<typeof usualMassUnit>;
 
+  private readonly plain: boolean;
+  private lastLine = 0;
+
   constructor(
     text: string,
     source: readonly SourceLine[],
     dictionary: Dictionary,
     massUnit: ReturnType<typeof usualMassUnit>,
+    plain: boolean,
   ) {
+    this.plain = plain;
     this.text = text;
     this.source = source;
     this.dictionary = dictionary;
@@ -101,20 +152,87 @@ class Reader {
       ...lent,
       headFirst: this.dictionary.languages[0]?.headFirst ?? false,
       bulleted: row.bullet,
+      plainLists: this.plain,
       cooks: lent.section === 'cook' || lent.section === 'fuel',
     };
     const figures =
       row.cells.length > 1 ? figuresOf(this.text, row, this.dictionary, context.massUnit ?? this.massUnit) : {};
     const { drafts, parts } = draftsOf(stretch, context);
+    const headed = drafts.length > 0 ? undefined : this.headed(stretch, context);
+    if (headed !== undefined) drafts.push(headed);
     applyFigures(drafts, figures);
     for (const draft of drafts) fill(stretch, draft, parts, context, this.order);
+    if (drafts.some((draft) => draft.kind === context.kind)) this.sections.told();
+    if (drafts.length === 0 && this.isMore(stretch)) {
+      this.mark(row, 'used');
+      return;
+    }
     for (const draft of drafts) {
       this.items.push(draft);
       this.stretches.push(stretch);
+      this.lastLine = row.line;
     }
     const told = readTrip(stretch, drafts.length > 0, this.trip);
     if (drafts.length > 0 || told) this.mark(row, 'used');
     else this.mark(row, 'not-cook-kit', this.because(stretch, figures));
+  }
+
+  /** A row without a name of its own that tells of the thing in the heading, or in the column of sorts. */
+  private headed(stretch: Stretch, context: Context): Draft | undefined {
+    const { row } = stretch;
+    const sort = row.cells.find((cell) => cell.column?.meaning === 'category');
+    if (
+      sort !== undefined &&
+      sort.end > sort.start &&
+      stretch.tokens.length > 0 &&
+      !stretch.terms.some((term) => term.role === 'notKit' || term.role === 'tails')
+    ) {
+      const terms = findTerms(tokenise(this.text, sort.start, sort.end, true), this.dictionary);
+      const kind = terms.find((term) => term.role === 'kind' && term.first === 0);
+      const end = stretch.tokens.findIndex((_token, i) => stretch.cellOf[i] !== stretch.cellOf[0]);
+      if (kind !== undefined) {
+        const draft = draftOf(
+          kind.value as ItemKind,
+          row.line,
+          spanOf(stretch, 0, (end < 0 ? stretch.tokens.length : end) - 1),
+          undefined,
+          0,
+          stretch.tokens.length,
+          [-1, -1],
+        );
+        draft.kindBecause = 'its column of sorts says so';
+        return draft;
+      }
+    }
+    const figured = stretch.measures.some(
+      (measure) => measure.unit.dimension !== 'other' && measure.unit.dimension !== 'temperature',
+    );
+    if (
+      context.kind === undefined ||
+      context.kindSpan === undefined ||
+      !figured ||
+      row.type === 'heading' ||
+      row.cells.length > 1
+    )
+      return undefined;
+    const draft = draftOf(context.kind, row.line, context.kindSpan, undefined, 0, stretch.tokens.length, [-1, -1]);
+    draft.kindBecause = 'the heading names it';
+    return draft;
+  }
+
+  /** A row that only adds figures to the thing of the row before, as YAML does. */
+  private isMore(stretch: Stretch): boolean {
+    const { row } = stretch;
+    const last = this.items.at(-1);
+    const before = this.stretches.at(-1);
+    if (last === undefined || before === undefined || row.bullet || row.cells.length > 1 || row.type === 'heading')
+      return false;
+    if (row.line - this.lastLine !== 1 || row.level <= before.row.level || stretch.tokens.length > 12) return false;
+    if (stretch.measures.length === 0 && stretch.bare.length === 0) return false;
+    this.lastLine = row.line;
+    const more = draftOf(last.kind, last.line, last.span, undefined, 0, stretch.tokens.length, [-1, -1]);
+    fill(stretch, more, [], { ...NOTHING, bulleted: true }, this.order);
+    return addTo(last, more);
   }
 
   private because(_stretch: Stretch, _figures: ColumnFigures): string {

@@ -37,6 +37,14 @@ export class Sections {
     else if (top.listed) this.stack.pop();
   }
 
+  /** The thing that the heading names has been told of. */
+  told(): void {
+    const top = this.stack.at(-1);
+    if (top === undefined) return;
+    const { kind: _kind, kindSpan: _span, ...rest } = top;
+    this.stack[this.stack.length - 1] = rest;
+  }
+
   /** What the headings lend. The nearest that says something wins. */
   lend(): Pick<
     Context,
@@ -66,7 +74,8 @@ function levelOf(stretch: Stretch, level: number, plain: boolean): Level {
   const section = terms
     .filter((term) => term.role === 'section' && word(term))
     .sort((a, b) => b.last - b.first - (a.last - a.first) || a.first - b.first)[0];
-  const away = terms.find((term) => term.role === 'away');
+  const short = tokens.at(-1)?.fold === ':' || tokens.length <= 6 || !plain;
+  const away = short ? terms.find((term) => term.role === 'away') : undefined;
   const things = terms.filter((term) => term.role === 'kind');
   const kind = things.length === 1 && things[0]?.many !== true ? things[0] : undefined;
   const stove = terms.find((term) => term.role === 'stoveTypes');

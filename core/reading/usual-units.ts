@@ -1,7 +1,9 @@
 import type { Reading } from '../model/reading.js';
 import type { Row } from './formats/rows.js';
 import type { Stretch } from './items/stretch.js';
-import type { Unit } from './quantities/units.js';
+import type { UnitName } from '../data/words/words.js';
+import type { MeasureContext } from './quantities/measures.js';
+import { unitByName, type Unit } from './quantities/units.js';
 import type { Dictionary } from './text/lexicon.js';
 import { tokenise } from './text/tokens.js';
 import { findTerms } from './text/terms.js';
@@ -15,7 +17,7 @@ export function systemOf(
   _rows: readonly Row[],
   dictionary: Dictionary,
   locale: string | undefined,
-): { system: Reading['units']; known: boolean } {
+): { system: Reading['units']; measures: Pick<MeasureContext, 'system' | 'pints' | 'systemKnown'> } {
   const tokens = tokenise(text, 0, Math.min(text.length, SAMPLE), true);
   const terms = findTerms(tokens, dictionary);
   const signs = terms.filter((term) => term.role === 'imperialSigns').length;
@@ -70,19 +72,41 @@ export function systemOf(
     )
       customary++;
   }
-  const imperial = said || signs > 1 || (locale !== undefined && IMPERIAL_LOCALES.includes(locale));
-  if (customary > metric) return { system: imperial ? 'imperial' : 'us', known: imperial || locale !== undefined };
-  return { system: 'metric', known: imperial || locale !== undefined };
+  const british = locale !== undefined && IMPERIAL_LOCALES.includes(locale);
+  const system = said || british ? 'imperial' : 'us';
+  const pints = system === 'imperial' || signs > 0 ? 'imperial' : 'us';
+  const measures = { system, pints, systemKnown: said || locale !== undefined } as const;
+  return { system: customary > metric ? system : 'metric', measures };
 }
 
-/** The unit of most masses, for columns whose heads name none. */
+/** The unit of masses in columns whose heads name none: as a sentence of the text says ("all in grams"), else that of most masses. */
 export function usualMassUnit(stretches: readonly Stretch[]): Unit | undefined {
   const counts = new Map<Unit, number>();
-  for (const stretch of stretches)
+  for (const stretch of stretches) {
+    const said =
+      stretch.row.bullet || stretch.row.type === 'columns'
+        ? undefined
+        : stretch.terms.find(
+            (term) =>
+              term.role === 'unit' &&
+              !stretch.measures.some((measure) => measure.first < term.first && measure.last >= term.first),
+          );
+    const unit = said === undefined ? undefined : unitByName(said.value as UnitName);
+    if (
+      said !== undefined &&
+      unit !== undefined &&
+      isMass(unit) &&
+      stretch.terms.some((term) => term.role === 'weighs')
+    )
+      return unit;
     for (const measure of stretch.measures)
-      if (measure.unit.dimension === 'mass' || measure.unit.dimension === 'ounce')
-        counts.set(measure.unit, (counts.get(measure.unit) ?? 0) + 1);
+      if (isMass(measure.unit)) counts.set(measure.unit, (counts.get(measure.unit) ?? 0) + 1);
+  }
   let best: Unit | undefined;
   for (const [unit, count] of counts) if (best === undefined || count > (counts.get(best) ?? 0)) best = unit;
   return best;
+}
+
+function isMass(unit: Unit): boolean {
+  return unit.dimension === 'mass' || unit.dimension === 'ounce';
 }

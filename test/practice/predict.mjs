@@ -35,7 +35,7 @@ export function prediction(reading) {
       mass_basis: item.massBasis,
       fuel_mass_g: valueOf(item.fuelMassG),
       diameter_mm: valueOf(item.diameterMm),
-      height_mm: valueOf(item.heightMm),
+      height_mm: valueOf(item.boxMm) === null ? valueOf(item.heightMm) : null,
       material: valueOf(item.material),
       stove_type: valueOf(item.stoveType),
       lid: valueOf(item.lid),

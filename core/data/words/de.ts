@@ -243,7 +243,7 @@ export const de: Words = {
       'alle, laden, pro, je, am, essen für, reicht, hält, vorher, später, nach, jeden, vorrat, proviant, nachschub, wasser für, bis',
     span: [
       [1, 'tagestour, tageswanderung'],
-      [2, 'wochenende, overnighter, wochenendtour'],
+      [2, 'overnighter'],
     ],
     seasons: {
       spring: 'frühling, frühjahr',
@@ -276,7 +276,7 @@ export const de: Words = {
     noSnow: 'kein schnee, ohne schnee',
     minus: 'minus, unter null',
     cold: 'nachts, kälte, kalt, tiefstwert, erwartet, in der nacht, nächte, temperatur, temperaturen, bis zu, prognose, min, frost, am morgen',
-    rated: 'komfort, limit, schlafsack, komfortbereich, grenzbereich, quilt, matte, isomatte, waschen, inlett',
+    rated: 'zelt, zelte, komfort, limit, schlafsack, komfortbereich, grenzbereich, quilt, matte, isomatte, waschen, inlett',
     altitude: 'höhe, pass, pässe, gipfel, lager, hütte, meereshöhe, ü. m., ü.m., üm, hochlager, m ü. m., auf',
     fireAllowed: 'feuer erlaubt, lagerfeuer erlaubt, feuer machen erlaubt',
     fireForbidden:

@@ -77,7 +77,7 @@ export function countOf(text: string, start: number, end: number, char: string, 
   let n = 0;
   let quoted = false;
   for (let at = start; at < end && n < most; at++) {
-    if (text[at] === '"') quoted = !quoted;
+    if (text[at] === '"' && (quoted || at === start || text[at - 1] === char)) quoted = !quoted;
     else if (text[at] === char && !quoted) n++;
   }
   return n;

@@ -31,7 +31,10 @@ export function wordCells(row: Row): Cell[] {
       cell.end > cell.start &&
       !(
         cell.column !== undefined &&
-        (FIGURES.has(cell.column.meaning) || cell.column.meaning === 'ignore' || cell.column.meaning === 'owner')
+        (FIGURES.has(cell.column.meaning) ||
+          cell.column.meaning === 'ignore' ||
+          cell.column.meaning === 'owner' ||
+          cell.column.meaning === 'category')
       ),
   );
 }

@@ -20,6 +20,8 @@ export interface Context {
   readonly headFirst: boolean;
   /** The row has a bullet or stands in a table. */
   readonly bulleted: boolean;
+  /** Lines without a bullet are lines of the list too, not prose around it. */
+  readonly plainLists: boolean;
   /** Anything in the text is about cooking. */
   readonly cooks: boolean;
 }

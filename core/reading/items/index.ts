@@ -1,7 +1,7 @@
 import type { Context } from './context.js';
 import { readCarried } from './away.js';
 import { draftOf, spanOf, type Draft } from './draft.js';
-import { readMass } from './mass.js';
+import { readBareMass, readMass } from './mass.js';
 import { readQuantity } from './quantity.js';
 import { readSizes, type Order } from './size.js';
 import type { Stretch } from './stretch.js';
@@ -45,6 +45,7 @@ export function fill(stretch: Stretch, draft: Draft, parts: readonly Thing[], co
   readSizes(stretch, draft, order);
   readTraits(stretch, draft, parts);
   readQuantity(stretch, draft, context);
+  readBareMass(stretch, draft, context.massUnit);
   readRole(stretch, draft);
   readCarried(stretch, draft, context);
 }
@@ -56,7 +57,7 @@ function withoutLabels(stretch: Stretch, things: readonly Thing[], context: Cont
     const sign = stretch.tokens[thing.term.last + 1]?.fold;
     if (sign === ':' && next !== undefined && next.kind === thing.kind) return false;
     if (i > 0 && isRepeat(stretch, things.slice(0, i), thing)) return false;
-    return context.bulleted || isPlainLine(stretch) || hasFigure(stretch, thing, next);
+    return isListed(stretch, context) || hasFigure(stretch, thing, next);
   });
 }
 
@@ -72,6 +73,11 @@ function isRepeat(stretch: Stretch, before: readonly Thing[], thing: Thing): boo
       (measure) => measure.first >= clause.from && measure.last < clause.to && measure.unit.dimension !== 'other',
     ) && !thing.denied
   );
+}
+
+/** A line of the list, not of prose around it. */
+function isListed(stretch: Stretch, context: Context): boolean {
+  return context.bulleted || context.kind !== undefined || (context.plainLists && isPlainLine(stretch));
 }
 
 const PLAIN = 90;
@@ -90,6 +96,12 @@ function isPlainLine(stretch: Stretch): boolean {
 function hasFigure(stretch: Stretch, thing: Thing, next: Thing | undefined): boolean {
   const clause = clauseOf(stretch, thing.term);
   const to = next !== undefined && next.term.first < clause.to ? next.term.first : clause.to;
+  const counted = [
+    ...stretch.bare.filter((number) => number.number.whole).map((number) => number.at),
+    ...stretch.terms.filter((term) => term.role === 'number' && Number(term.value) > 1).map((term) => term.last),
+  ];
+  if (thing.many && counted.some((at) => at < thing.term.first && at >= thing.term.first - 3 && at >= clause.from))
+    return true;
   return stretch.measures.some((measure) => {
     if (measure.unit.dimension === 'other' || measure.unit.dimension === 'temperature') return false;
     return (
@@ -107,7 +119,7 @@ function startOf(
   context: Context,
 ): number {
   const noun = thing.sorts[0]?.first ?? thing.term.first;
-  if (previous === undefined) return context.bulleted || isPlainLine(stretch) ? 0 : clauseOf(stretch, thing.term).from;
+  if (previous === undefined) return isListed(stretch, context) ? 0 : clauseOf(stretch, thing.term).from;
   const least = previous.term.last + 1;
   let at = noun;
   while (at > least && (stretch.breaks[at] ?? 0) === 0) at--;
@@ -127,5 +139,5 @@ function startOf(
 }
 
 function endOf(stretch: Stretch, thing: Thing, context: Context): number {
-  return context.bulleted || isPlainLine(stretch) ? stretch.tokens.length : clauseOf(stretch, thing.term).to;
+  return isListed(stretch, context) ? stretch.tokens.length : clauseOf(stretch, thing.term).to;
 }

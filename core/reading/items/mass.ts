@@ -1,5 +1,5 @@
 import type { Measure } from '../quantities/measures.js';
-import { UNITS } from '../quantities/units.js';
+import { UNITS, type Unit } from '../quantities/units.js';
 import { assumed, bareOf, isMissing, measuresOf, near, spanOf, stated, within, type Draft } from './draft.js';
 import { isRate } from './volume.js';
 import { namesContainer, ouncesAreVolume } from './volume.js';
@@ -16,6 +16,19 @@ const gross = (g: number) => GROSS.some(([least, most]) => g >= least && g <= mo
 export function gramsOf(measure: Measure): number {
   const value = measure.values[0] ?? 0;
   return measure.unit.dimension === 'ounce' ? value * UNITS.oz.factor : value;
+}
+
+/** A figure at the end of a row under a heading that gives the unit: "Small canister stove 3.1". */
+export function readBareMass(stretch: Stretch, draft: Draft, unit: Unit | undefined): void {
+  if (unit === undefined || !isMissing(draft.massG)) return;
+  const last = bareOf(stretch, draft).at(-1);
+  if (last === undefined || last.at < draft.to - 2 || last.value <= 0) return;
+  draft.taken.add(last.at);
+  const pounds = unit.id === 'lb' ? bareOf(stretch, draft).at(-1) : undefined;
+  const grams =
+    pounds === undefined ? last.value * unit.factor : pounds.value * unit.factor + last.value * UNITS.oz.factor;
+  draft.massG = stated(grams, spanOf(stretch, last.at, last.at));
+  if (draft.quantity.grounds === 'stated' && draft.quantity.value > 1) draft.massBasis = 'line';
 }
 
 /** Reads what a thing weighs; of gas and tablets, what is in it. */

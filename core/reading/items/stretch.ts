@@ -53,6 +53,7 @@ export function termsOf(stretch: Stretch, role: Role): Term[] {
 
 /** Takes out addresses, pictures, footnote marks and emphasis; tells what is struck through. */
 function withoutMarks(text: string, tokens: readonly Token[]): { tokens: Token[]; struck: boolean[] } {
+  const numbered = listNumbers(tokens);
   const kept: Token[] = [];
   const struck: boolean[] = [];
   let strike = false;
@@ -66,6 +67,11 @@ function withoutMarks(text: string, tokens: readonly Token[]): { tokens: Token[]
       i = end - 1;
       gap = Math.max(gap, token.gap) as Token['gap'];
     };
+    if (numbered.has(i)) {
+      i++;
+      gap = 2;
+      continue;
+    }
     if (token.fold === '~' && glued === '~') {
       strike = !strike && struckAhead(tokens, i + 2);
       skipTo(i + 2);
@@ -109,6 +115,27 @@ function withoutMarks(text: string, tokens: readonly Token[]): { tokens: Token[]
     gap = 0;
   }
   return { tokens: kept, struck };
+}
+
+/** "1. pack 2. blanket 3. tarp" on one line: where its numbers stand, if they go up by one and are three or more. */
+function listNumbers(tokens: readonly Token[]): ReadonlySet<number> {
+  const found = new Set<number>();
+  let last = 0;
+  for (const [i, token] of tokens.entries()) {
+    const point = tokens[i + 1];
+    if (
+      token.number?.whole !== true ||
+      (point?.fold !== '.' && point?.fold !== ')') ||
+      point.gap > 0 ||
+      (tokens[i + 2]?.gap ?? 0) === 0
+    )
+      continue;
+    const { value } = token.number;
+    if (value !== last + 1 && !(found.size === 0 && value === 2)) continue;
+    last = value;
+    found.add(i);
+  }
+  return found.size > 1 ? found : new Set();
 }
 
 function struckAhead(tokens: readonly Token[], from: number): boolean {

@@ -21,14 +21,17 @@ export const isVessel = (kind: ItemKind): boolean => VESSELS.includes(kind);
 
 /** The things that a row names, in order. */
 export function thingsOf(stretch: Stretch, context: Context): Thing[] {
-  const nouns = stretch.terms
-    .filter((term) => term.role === 'kind' || term.role === 'container' || term.role === 'notKit')
-    .sort((a, b) => a.first - b.first);
+  const nouns = nounsOf(stretch);
   const things: Thing[] = [];
   let sorts: Term[] = [];
   for (const [i, term] of nouns.entries()) {
     const after = nouns[i + 1];
-    if (term.role === 'notKit' || isUnit(stretch, term)) {
+    if (
+      term.role === 'notKit' ||
+      isUnit(stretch, term) ||
+      isCounted(stretch, term) ||
+      isMeasured(stretch, term, things)
+    ) {
       sorts = [];
       continue;
     }
@@ -36,13 +39,17 @@ export function thingsOf(stretch: Stretch, context: Context): Thing[] {
       sorts.push(term);
       continue;
     }
-    const kind = kindOf(stretch, term, sorts, context);
     const own = sorts;
     sorts = [];
+    const kind = kindOf(stretch, term, own, context);
     if (kind === undefined || hasTail(stretch, term) || isAside(stretch, term, things, context)) continue;
     const denied = isDenied(stretch, term);
     const owner = things.findLast((thing) => thing.partOf === undefined);
     const part = owner !== undefined && isPartOf(stretch, term, kind, owner, denied) ? owner : undefined;
+    if (owner?.kind === kind && !spanBreaks(stretch, owner.term.last + 1, term.first) && part === undefined) {
+      if (context.headFirst) continue;
+      things.pop();
+    }
     things.push({
       term,
       kind,
@@ -52,7 +59,89 @@ export function thingsOf(stretch: Stretch, context: Context): Thing[] {
       ...(part === undefined ? {} : { partOf: part }),
     });
   }
-  return things;
+  return things.filter((thing) => !isSortOfStove(stretch, thing, things));
+}
+
+/** Nouns of things, and names of fuels that are no part of one; not those in a column of remarks. */
+function nounsOf(stretch: Stretch): Term[] {
+  const nouns = stretch.terms.filter(
+    (term) => term.role === 'kind' || term.role === 'container' || term.role === 'notKit',
+  );
+  const fuels = stretch.terms.filter(
+    (term) =>
+      term.role === 'fuelTypes' &&
+      term.value !== 'wood' &&
+      !nouns.some((noun) => noun.first <= term.last && noun.last >= term.first),
+  );
+  const cells = stretch.row.cells;
+  const headed = cells.some((cell) => cell.column?.meaning === 'item');
+  const named = (term: Term) => {
+    const meaning = cells[stretch.cellOf[term.first] ?? 0]?.column?.meaning;
+    return !headed || meaning === undefined || meaning === 'item';
+  };
+  return [...nouns, ...fuels].filter(named).sort((a, b) => a.first - b.first);
+}
+
+/** "two-burner": a number tied to a noun describes what comes after. */
+function isCounted(stretch: Stretch, term: Term): boolean {
+  const hyphen = stretch.tokens[term.first - 1];
+  if (hyphen?.fold !== '-' || hyphen.gap > 0 || stretch.tokens[term.first]?.gap !== 0) return false;
+  return (
+    stretch.tokens[term.first - 2]?.type === 'number' ||
+    stretch.terms.some((other) => other.role === 'number' && other.last === term.first - 2)
+  );
+}
+
+/** "(burner 42 mm, arms 120 mm)": a part that is measured, not a thing. */
+function isMeasured(stretch: Stretch, term: Term, things: readonly Thing[]): boolean {
+  if (
+    things.length === 0 ||
+    !stretch.terms.some((other) => other.role === 'dimension' && other.first <= term.first && other.last >= term.last)
+  )
+    return false;
+  return stretch.measures.some(
+    (measure) => measure.unit.dimension === 'length' && measure.first > term.last && measure.first <= term.last + 3,
+  );
+}
+
+/** "Stove (gas)", "Stove, liquid fuel": the fuel only says what the stove burns. */
+function isSortOfStove(stretch: Stretch, thing: Thing, things: readonly Thing[]): boolean {
+  if (thing.kind !== 'fuel' || thing.many || (thing.term.role === 'container' && thing.denied)) return false;
+  const at = things.indexOf(thing);
+  const stove = things.slice(0, at).findLast((other) => other.partOf === undefined);
+  if (stove?.kind !== 'stove' || stove.denied || thing.term.first - stove.term.last > 12) return false;
+  const segment = segmentOf(stretch, thing.term);
+  const figured =
+    stretch.measures.some(
+      (measure) => measure.first >= segment.from && measure.last < segment.to && measure.unit.dimension !== 'other',
+    ) || stretch.bare.some((number) => number.at >= segment.from && number.at < segment.to);
+  if (figured) return false;
+  return (
+    inParentheses(stretch, stove.term.last, thing.term.first) ||
+    (things.length === 2 &&
+      stretch.terms.some(
+        (term) => term.role === 'stoveTypes' && term.first <= thing.term.first && term.last >= thing.term.first,
+      ))
+  );
+}
+
+function inParentheses(stretch: Stretch, from: number, to: number): boolean {
+  let depth = 0;
+  for (let at = from; at < to; at++) {
+    const fold = stretch.tokens[at]?.fold;
+    if (fold === '(') depth++;
+    else if (fold === ')') depth--;
+  }
+  return depth > 0;
+}
+
+/** What stands between the nearest breaks on either side. */
+export function segmentOf(stretch: Stretch, term: { readonly first: number; readonly last: number }): Clause {
+  let from = term.first;
+  while (from > 0 && (stretch.breaks[from] ?? 0) === 0) from--;
+  let to = term.last + 1;
+  while (to < stretch.tokens.length && (stretch.breaks[to] ?? 0) === 0) to++;
+  return { from, to };
 }
 
 function isUnit(stretch: Stretch, term: Term): boolean {
@@ -129,7 +218,8 @@ function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], context: C
       return undefined;
     return kind;
   }
-  if (has('otherUse') || has('food') || elsewhere) return undefined;
+  if (has('otherUse') || (has('food') && term.role !== 'fuelTypes') || elsewhere) return undefined;
+  if (term.role === 'fuelTypes') return about === 'water' || about === 'sleep' ? undefined : 'fuel';
   if (term.value === 'soft')
     return (has('water') || about === 'water') && hasVolume(stretch, clause)
       ? 'bladder'

@@ -32,6 +32,7 @@ export function parseMeasure(
   const { measures, bare } = findMeasures(tokens, terms, {
     decimal,
     system: imperial ? 'imperial' : 'us',
+    pints: imperial ? 'imperial' : 'us',
     systemKnown: imperial,
   });
   const sign =

@@ -37,6 +37,8 @@ export interface MeasureContext {
   readonly decimal: '.' | ',';
   /** Which pints and gallons, where nothing beside them tells. */
   readonly system: System;
+  /** Pints, which the British keep: by the spelling of the text. */
+  readonly pints: System;
   /** Whether anything in the text told so. */
   readonly systemKnown: boolean;
 }
@@ -76,9 +78,11 @@ export function findMeasures(tokens: readonly Token[], terms: readonly Term[], c
     const previous = open.at(-1);
     if (previous !== undefined && joinOf(tokens, previous, at, joiners) === undefined) flush();
     open.push(at);
-    const found = unitAfter(tokens, at, unitTerms, quotes.open);
+    const found = unitAfter(tokens, at, unitTerms, quotes.open) ?? unitBefore(tokens, at);
     if (found === undefined) continue;
-    const system = systemNear(found.last, systems, tokens) ?? (found.unit.metric === true ? 'metric' : context.system);
+    const system =
+      systemNear(found.last, systems, tokens) ??
+      (found.unit.metric === true ? 'metric' : found.unit.id === 'pint' ? context.pints : context.system);
     const group = open;
     open = [];
     const measure = assemble(tokens, group, found, joiners, { ...context, system }, (rest) => {
@@ -232,6 +236,17 @@ export function unitAfter(
   if (unit === undefined) return undefined;
   if (token.fold === '#' && token.gap > 0) return undefined;
   return { unit, last: token.type === 'word' ? dotted(tokens, i) : i };
+}
+
+/** "ml: 350": a label that is a unit, at the head of its own field. */
+function unitBefore(tokens: readonly Token[], at: number): Found | undefined {
+  const colon = tokens[at - 1];
+  const label = tokens[at - 2];
+  const before = tokens[at - 3];
+  if (colon?.fold !== ':' || label?.type !== 'word' || (before !== undefined && before.type !== 'sign'))
+    return undefined;
+  const unit = unitBySymbol(label.fold);
+  return unit === undefined || unit.dimension === 'other' || label.fold === 'in' ? undefined : { unit, last: at };
 }
 
 /** "10 in fry pan" is inches, "one in the pot" is not: an article or a number after it makes it the preposition. */

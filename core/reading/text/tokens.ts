@@ -40,6 +40,17 @@ export function tokenise(text: string, start: number, end: number, html = false)
       at++;
       continue;
     }
+    if (code === 46 && isLeader(codes, at, length)) {
+      while (
+        at < length &&
+        (codes[at] === 46 || codes[at] === 32 || codes[at] === 160) &&
+        !isFractionOrPoint(codes, at, length)
+      )
+        at++;
+      gap = 2;
+      spaces = 2;
+      continue;
+    }
     const number = isDigit(code) || isFractionOrPoint(codes, at, length) ? scanNumber(codes, at, length) : undefined;
     if (number !== undefined) {
       push('number', number.end, '', number);
@@ -66,6 +77,16 @@ function isWordCode(codes: Uint16Array, at: number, length: number): boolean {
   const code = codes[at] ?? 0;
   if (isLetter(code)) return !isUnspaced(code);
   return code === 39 && at + 1 < length && isLetter(codes[at + 1] ?? 0);
+}
+
+/** Three points or more, close or spaced: they lead the eye to the figure. */
+function isLeader(codes: Uint16Array, at: number, length: number): boolean {
+  let points = 0;
+  for (let i = at; i < length && i < at + 8 && points < 3; i++) {
+    if (codes[i] === 46) points++;
+    else if (codes[i] !== 32) return false;
+  }
+  return points === 3;
 }
 
 /** ½, or a point that opens a number (".75"): not in dot leaders, not after a digit or letter. */
