@@ -224,7 +224,7 @@ function warm(massKg: number, fromC: number, toC: number, fire: Fire, lossW: (tC
   let seconds = 0;
   for (let i = 0; i < STEPS; i++) {
     const startC = fromC + i * step;
-    const endC = i === STEPS - 1 ? toC : startC + step;
+    const endC = Math.min(toC, startC + step);
     const gainedJ = massKg * (enthalpyJPerKg(endC) - enthalpyJPerKg(startC));
     seconds += gainedJ / logarithmicMean(inW - lossW(startC), inW - lossW(endC));
   }

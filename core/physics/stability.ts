@@ -111,7 +111,7 @@ export function tipAngleDeg(input: TipInput): number {
     const z = (waterKg * water.zMm + potMassKg * potCentreMm) / totalKg;
     return x + (z + standMm) * Math.tan(rad(tiltDeg));
   };
-  return centreOver(89) <= edgeMm ? 89 : solveRising(centreOver, edgeMm, 0, 89);
+  return solveRising(centreOver, edgeMm, 0, 89);
 }
 
 /**

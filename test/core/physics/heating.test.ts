@@ -105,6 +105,14 @@ describe('heat from a flame that is too weak', () => {
     expect(heating.grams.high).toBeCloseTo(((heating.energyKj.high * 1000) / 46e6) * 1000, 6);
   });
 
+  it('counts no flame that would let hot water cool', () => {
+    const hot = { ...open, fromC: 95, toC: 99, powerW: { low: 100, likely: 600, high: 1000 }, efficiency: same(1) };
+    expect(potLossW(hot, 95)).toBeGreaterThan(100);
+    const { minutes, weakestStallsC } = reached(hot);
+    expect(minutes.high).toBeCloseTo(3 * minutes.likely, 3);
+    expect(weakestStallsC).toBeLessThan(95);
+  });
+
   it('counts no flame worse than three times the likely time, though it would get there', () => {
     const heating = reached({ ...tight, powerW: { low: 100, likely: 1000, high: 1000 }, efficiency: same(1) });
     expect(heating.weakestStallsC).toBeNull();
