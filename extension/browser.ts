@@ -1,5 +1,5 @@
 /** The one file that touches the browser's API. */
-import browser, { type Menus } from 'webextension-polyfill';
+import browser from 'webextension-polyfill';
 
 /** A click on the menu item over a selection. */
 export interface SelectionClick {
@@ -25,10 +25,9 @@ export function addSelectionItem(id: string, title: string): void {
 }
 
 export function onSelectionItem(listener: (click: SelectionClick) => Promise<void>): void {
-  browser.contextMenus.onClicked.addListener(async ({ frameId = 0, selectionText = '' }: Menus.OnClickData, tab) => {
-    if (tab?.id !== undefined && tab.windowId !== undefined) {
-      await listener({ tabId: tab.id, windowId: tab.windowId, frameId, selectionText });
-    }
+  browser.contextMenus.onClicked.addListener(({ frameId = 0, selectionText = '' }, tab) => {
+    if (tab?.id === undefined || tab.windowId === undefined) return;
+    void listener({ tabId: tab.id, windowId: tab.windowId, frameId, selectionText });
   });
 }
 

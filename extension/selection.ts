@@ -33,12 +33,14 @@ export function readSelection(): string {
     const shadowRoots = Array.from(document.querySelectorAll('*'), (element) => element.shadowRoot).filter(
       (root) => root !== null,
     );
-    return selection.getComposedRanges({ shadowRoots }).map(({ startContainer, startOffset, endContainer, endOffset }) => {
-      const range = document.createRange();
-      range.setStart(startContainer, startOffset);
-      range.setEnd(endContainer, endOffset);
-      return range;
-    });
+    return selection
+      .getComposedRanges({ shadowRoots })
+      .map(({ startContainer, startOffset, endContainer, endOffset }) => {
+        const range = document.createRange();
+        range.setStart(startContainer, startOffset);
+        range.setEnd(endContainer, endOffset);
+        return range;
+      });
   }
 
   /** Adds what of the node is in the range; all of it where there is none. */
@@ -57,7 +59,8 @@ export function readSelection(): string {
     if (isBlock || element.localName === 'br') endLine();
     if (isCell) {
       const before = element.previousElementSibling;
-      if (before && (!range || range.intersectsNode(before))) line = `${line.endsWith(' ') ? line.slice(0, -1) : line}\t`;
+      if (before && (!range || range.intersectsNode(before)))
+        line = `${line.endsWith(' ') ? line.slice(0, -1) : line}\t`;
       cells += 1;
     }
     if (element instanceof HTMLInputElement || element instanceof HTMLTextAreaElement) {

@@ -63,7 +63,10 @@ export async function build(out = path.join(ROOT, 'dist'), { types = true } = {}
     for (const asset of filesIn(from('extension')).filter(isAsset)) {
       cpSync(from('extension', asset), to(browser, asset));
     }
-    writeFileSync(to(browser, 'manifest.json'), JSON.stringify(manifestFor(browser, manifest, version), null, 2) + '\n');
+    writeFileSync(
+      to(browser, 'manifest.json'),
+      JSON.stringify(manifestFor(browser, manifest, version), null, 2) + '\n',
+    );
     writeFileSync(to(`brimwise-${version}-${browser}.zip`), zip(to(browser)));
   }
 }

@@ -20,9 +20,12 @@ export function renderReadme({ CHECKS, checkList, remark }) {
     '| --- | --- | --- |',
     ...CHECKS.map(({ title, asks, costs }) => `| ${title} | ${asks} | ${costs} |`),
   ].join('\n');
-  const example = ['The list:', fenced(list), 'What comes back, worded as a remark:', fenced(remark(checkList(list), list).trimEnd())].join(
-    '\n\n',
-  );
+  const example = [
+    'The list:',
+    fenced(list),
+    'What comes back, worded as a remark:',
+    fenced(remark(checkList(list), list).trimEnd()),
+  ].join('\n\n');
   return between(between(readFileSync(README, 'utf8'), 'checks', table), 'example', example);
 }
 

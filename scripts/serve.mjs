@@ -24,7 +24,8 @@ export async function serve(folder, port = 0) {
     const file = path.join(folder, decodeURIComponent(pathname.endsWith('/') ? `${pathname}index.html` : pathname));
     const inside = file.startsWith(path.join(folder, path.sep));
     (inside ? readFile(file) : Promise.reject(new Error('outside'))).then(
-      (bytes) => response.writeHead(200, { 'content-type': TYPES[path.extname(file)] ?? 'application/octet-stream' }).end(bytes),
+      (bytes) =>
+        response.writeHead(200, { 'content-type': TYPES[path.extname(file)] ?? 'application/octet-stream' }).end(bytes),
       () => response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('Not found'),
     );
   });

@@ -60,7 +60,9 @@ function run({ name, script, args, report }) {
   // An error outside all tests, or a runner that died: the exit code tells, the counts do not.
   if (status !== 0 && count.failed === 0) count.failed = 1;
   const seconds = ((Date.now() - started) / 1000).toFixed(1);
-  console.log(`── ${name}: ${count.failed === 0 ? 'passed' : 'FAILED'} (${count.passed} of ${count.passed + count.failed}, ${seconds} s)`);
+  console.log(
+    `── ${name}: ${count.failed === 0 ? 'passed' : 'FAILED'} (${count.passed} of ${count.passed + count.failed}, ${seconds} s)`,
+  );
   return count;
 }
 

@@ -1,10 +1,9 @@
-import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Page } from 'puppeteer-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { ROOT } from '../../scripts/files.mjs';
 import { serve } from '../../scripts/serve.mjs';
-import * as chromium from './chromium.js';
+import * as chromium from '../../scripts/chromium.mjs';
 import * as firefox from './firefox.js';
 
 const PAGES = path.join(ROOT, 'test', 'extension', 'pages');
@@ -42,10 +41,11 @@ describe('the menu over a selection, in Chromium', () => {
   /** Chromium draws no menu without a screen: its event is sent instead, and the real listener runs. No panel opens without a click, so a tab does. */
   async function clickItem(selectionText: string): Promise<Page> {
     const opening = extended.browser.waitForTarget((target) => target.url().endsWith('/panel/index.html'));
-    await (await extended.worker()).evaluate(async (text) => {
+    await (
+      await extended.worker()
+    ).evaluate(async (text) => {
       const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
-      const { onClicked } = chrome.contextMenus as unknown as { onClicked: { dispatch(click: object, tab: object): void } };
-      onClicked.dispatch({ menuItemId: 'kit-list', frameId: 0, selectionText: text }, tab!);
+      chrome.contextMenus.onClicked.dispatch({ menuItemId: 'kit-list', frameId: 0, selectionText: text }, tab!);
     }, selectionText);
     const panel = await (await opening).asPage();
     await panel.waitForFunction(() => document.activeElement?.localName === 'brimwise-check');
@@ -53,8 +53,13 @@ describe('the menu over a selection, in Chromium', () => {
   }
 
   it('is there', async () => {
-    const gone = await (await extended.worker()).evaluate(
-      () => new Promise((resolve) => chrome.contextMenus.remove('kit-list', () => resolve(chrome.runtime.lastError === undefined))),
+    const gone = await (
+      await extended.worker()
+    ).evaluate(
+      () =>
+        new Promise((resolve) =>
+          chrome.contextMenus.remove('kit-list', () => resolve(chrome.runtime.lastError === undefined)),
+        ),
     );
     expect(gone).toBe(true);
   });

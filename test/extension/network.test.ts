@@ -1,10 +1,11 @@
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { launchExtended, openPopup, type Extended } from './chromium.js';
+import { launchExtended, openPopup, type Extended } from '../../scripts/chromium.mjs';
 
 /** Chromium calls these on its own account, with or without an extension: updates, the time, the account, its own components. */
-const CHROMIUM_ITSELF = /(^|\/\/)(update|clients2|accounts|redirector|optimizationguide-pa|content-autofill|safebrowsing|android)\.(googleapis|google|gvt1)\.com[:/]/;
+const CHROMIUM_ITSELF =
+  /(^|\/\/)(update|clients2|accounts|redirector|optimizationguide-pa|content-autofill|safebrowsing|android)\.(googleapis|google|gvt1)\.com[:/]/;
 
 /** A proxy that lets nothing through and notes what was asked of it. */
 describe('the extension behind a proxy that records', () => {

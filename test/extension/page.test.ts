@@ -3,8 +3,9 @@ import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { ROOT } from '../../scripts/files.mjs';
 import { serve } from '../../scripts/serve.mjs';
-import { launchChromium, watch } from './chromium.js';
+import { launchChromium } from '../../scripts/chromium.mjs';
 import { launchFirefox } from './firefox.js';
+import { watch } from './watch.js';
 
 describe.each([
   ['Chromium', () => launchChromium()],

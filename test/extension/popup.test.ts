@@ -4,8 +4,9 @@ import type { AxeResults } from 'axe-core';
 import type { Page } from 'puppeteer-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { ROOT } from '../../scripts/files.mjs';
-import { launchExtended, openPopup, watch, type Extended } from './chromium.js';
+import { launchExtended, openPopup, type Extended } from '../../scripts/chromium.mjs';
 import * as firefox from './firefox.js';
+import { watch } from './watch.js';
 
 const LIST = readFileSync(path.join(ROOT, 'test', 'lists', 'solo-simmer-small', 'list.txt'), 'utf8');
 const AXE = readFileSync(path.join(ROOT, 'node_modules', 'axe-core', 'axe.min.js'), 'utf8');
@@ -53,7 +54,9 @@ describe('the popup in Chromium', () => {
     });
     await popup.keyboard.type('Pot 600 ml, and a line of some length to go with it');
     const notice = await popup.waitForSelector('#notice:not(:empty)');
-    expect(await notice?.evaluate((element) => element.textContent)).toMatch(/^The browser keeps no draft \(.*\)\. Copy the text/);
+    expect(await notice?.evaluate((element) => element.textContent)).toMatch(
+      /^The browser keeps no draft \(.*\)\. Copy the text/,
+    );
     expect(await typed()).toContain('Pot 600 ml, and a line');
   });
 
@@ -78,7 +81,9 @@ describe('the popup in Chromium', () => {
     const opening = chromium.browser.waitForTarget((target) => target.url().endsWith('/panel/index.html'));
     await popup.click('#beside');
     const panel = await (await opening).asPage();
-    const contexts = await (await chromium.worker()).evaluate(() => chrome.runtime.getContexts({ contextTypes: ['SIDE_PANEL'] }));
+    const contexts = await (
+      await chromium.worker()
+    ).evaluate(() => chrome.runtime.getContexts({ contextTypes: ['SIDE_PANEL'] }));
     expect(contexts.length).toBe(1);
     expect(await panel.$eval('>>> textarea', (area) => area.value)).toBe('Pot 1 L');
     await panel.close();
@@ -105,9 +110,7 @@ describe('the popup in Firefox', () => {
     await firefox.until(() => inPopup(({ document }) => document.activeElement?.localName === 'brimwise-check'));
   };
   const inPopup = <T>(ask: (popup: Window) => T): Promise<T> =>
-    observer.evaluate(
-      `(${String(ask)})(browser.extension.getViews({ type: 'popup' })[0])`,
-    ) as Promise<T>;
+    observer.evaluate(`(${String(ask)})(browser.extension.getViews({ type: 'popup' })[0])`) as Promise<T>;
 
   it('opens by the toolbar button, ready to type, and keeps the draft when it is closed in mid-word', async () => {
     await open();
@@ -117,10 +120,14 @@ describe('the popup in Firefox', () => {
       area.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
     });
     await inPopup((popup) => popup.close());
-    await firefox.until(() => observer.evaluate('browser.extension.getViews({ type: "popup" }).length === 0') as Promise<boolean>);
+    await firefox.until(
+      () => observer.evaluate('browser.extension.getViews({ type: "popup" }).length === 0') as Promise<boolean>,
+    );
     await open();
     expect(
-      await inPopup(({ document }) => document.querySelector('brimwise-check')!.shadowRoot!.querySelector('textarea')!.value),
+      await inPopup(
+        ({ document }) => document.querySelector('brimwise-check')!.shadowRoot!.querySelector('textarea')!.value,
+      ),
     ).toBe('Pot 600 ml\nstove, screws on the canis');
   });
 });

@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readSelection } from '../../extension/selection.js';
-import { launchChromium } from './chromium.js';
+import { launchChromium } from '../../scripts/chromium.mjs';
 import { launchFirefox } from './firefox.js';
 
 /** What is in #pick is selected; what must come out. */
@@ -13,11 +13,23 @@ const CASES: readonly [name: string, html: string, lines: readonly string[]][] =
     '<table id="pick"><tr><th>Item<th>Volume<th>Mass<tr><td>Pot<td>1.3 L<td>210 g<tr><td>Stove<td><td>84 g</table>',
     ['Item\tVolume\tMass', 'Pot\t1.3 L\t210 g', 'Stove\t\t84 g'],
   ],
-  ['a cell of two lines in one row', '<table id="pick"><tr><td>Pot<br>with lid<td><p>1 L</p></table>', ['Pot with lid\t1 L']],
+  [
+    'a cell of two lines in one row',
+    '<table id="pick"><tr><td>Pot<br>with lid<td><p>1 L</p></table>',
+    ['Pot with lid\t1 L'],
+  ],
   ['line breaks', '<p id="pick">Pot 600 ml<br>Stove<br>\n<br>Lid</p>', ['Pot 600 ml', 'Stove', 'Lid']],
-  ['headings and paragraphs', '<div id="pick"><h2>Cooking</h2>For two<p>Pot</p><div>Lid</div></div>', ['Cooking', 'For two', 'Pot', 'Lid']],
+  [
+    'headings and paragraphs',
+    '<div id="pick"><h2>Cooking</h2>For two<p>Pot</p><div>Lid</div></div>',
+    ['Cooking', 'For two', 'Pot', 'Lid'],
+  ],
   ['text set as it is', '<pre id="pick">Pot   1 L\nStove</pre>', ['Pot   1 L', 'Stove']],
-  ['words in several pieces', '<p id="pick">Ti<i>tan</i>ium <a href="#">pot</a> 600&nbsp;ml</p>', ['Titanium pot 600\u00a0ml']],
+  [
+    'words in several pieces',
+    '<p id="pick">Ti<i>tan</i>ium <a href="#">pot</a> 600&nbsp;ml</p>',
+    ['Titanium pot 600\u00a0ml'],
+  ],
   [
     'not what is hidden',
     '<div id="pick">Pot<span hidden> 9 L</span><span style="visibility:hidden"> 8 L</span><script>0</script><style>p{}</style></div>',
@@ -28,7 +40,11 @@ const CASES: readonly [name: string, html: string, lines: readonly string[]][] =
     '<div id="pick"><div>Pot <input value="1.2"> L</div><div>For <select><option>1<option selected>2</select></div><input type="password" value="x"></div>',
     ['Pot 1.2 L', 'For 2'],
   ],
-  ['markup in text as text', '<p id="pick">&lt;img src=x onerror=alert(1)&gt; pot</p>', ['<img src=x onerror=alert(1)> pot']],
+  [
+    'markup in text as text',
+    '<p id="pick">&lt;img src=x onerror=alert(1)&gt; pot</p>',
+    ['<img src=x onerror=alert(1)> pot'],
+  ],
   [
     'an open shadow root in it, with what is slotted',
     '<div id="pick"><div>Pot</div><div><template shadowrootmode="open"><p>Lid</p><slot></slot></template><b>Stove</b></div></div>',

@@ -13,7 +13,12 @@ const WIDGET_LIMIT_BYTES = 40 * 1024;
 const folder = mkdtempSync(path.join(tmpdir(), 'brimwise-build-'));
 const hashes = (out: string) =>
   Object.fromEntries(
-    filesIn(out).map((file) => [file, createHash('sha256').update(readFileSync(path.join(out, file))).digest('hex')]),
+    filesIn(out).map((file) => [
+      file,
+      createHash('sha256')
+        .update(readFileSync(path.join(out, file)))
+        .digest('hex'),
+    ]),
   );
 
 describe('the build', () => {

@@ -13,7 +13,9 @@ describe('what the extension may do', () => {
     expect(chrome['permissions']).toEqual(['activeTab', 'contextMenus', 'scripting', 'storage', 'sidePanel']);
     expect(firefox['permissions']).toEqual(['activeTab', 'contextMenus', 'scripting', 'storage']);
     for (const manifest of [chrome, firefox]) {
-      expect(Object.keys(manifest).filter((key) => /permissions|scripts|externally|accessible/.test(key))).toEqual(['permissions']);
+      expect(Object.keys(manifest).filter((key) => /permissions|scripts|externally|accessible/.test(key))).toEqual([
+        'permissions',
+      ]);
     }
   });
 
@@ -21,8 +23,8 @@ describe('what the extension may do', () => {
     const policy = (source['content_security_policy'] as { extension_pages: string }).extension_pages;
     const directives = Object.fromEntries(
       policy.split(';').map((directive) => {
-        const [name, ...values] = directive.trim().split(' ');
-        return [name, values.join(' ')];
+        const [name = '', ...values] = directive.trim().split(' ');
+        return [name, values.join(' ')] as const;
       }),
     );
     expect(directives).toEqual({
@@ -52,7 +54,9 @@ describe('one manifest for two browsers', () => {
   it('gives Firefox background scripts, the sidebar and the statement that no data are collected', () => {
     expect(firefox['background']).toEqual({ scripts: ['background.js'], type: 'module' });
     expect(firefox).toHaveProperty('sidebar_action');
-    expect(firefox).toHaveProperty('browser_specific_settings.gecko.data_collection_permissions', { required: ['none'] });
+    expect(firefox).toHaveProperty('browser_specific_settings.gecko.data_collection_permissions', {
+      required: ['none'],
+    });
     expect(firefox).not.toHaveProperty('side_panel');
     expect(firefox).not.toHaveProperty('minimum_chrome_version');
   });

@@ -4,7 +4,10 @@ import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { ROOT } from '../../scripts/files.mjs';
 
-const files = execFileSync('git', ['ls-files', '-z', '--cached', '--others', '--exclude-standard'], { cwd: ROOT, encoding: 'utf8' })
+const files = execFileSync('git', ['ls-files', '-z', '--cached', '--others', '--exclude-standard'], {
+  cwd: ROOT,
+  encoding: 'utf8',
+})
   .split('\0')
   .filter((file) => file !== '' && existsSync(path.join(ROOT, file)))
   .filter((file) => !/\.png$|^test\/practice\/texts\//.test(file));

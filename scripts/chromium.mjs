@@ -1,0 +1,75 @@
+/** Chromium, with and without the built extension, for tests and pictures. */
+import path from 'node:path';
+import puppeteer from 'puppeteer-core';
+import { executableOf, SANDBOX_ARGS } from './browsers.mjs';
+import { ROOT } from './files.mjs';
+
+/** Without these, Chromium calls home more than it must. */
+const QUIET_ARGS = [
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+/**
+ * Chromium with the built extension in it, as it is shipped.
+ * @typedef {object} Extended
+ * @property {import('puppeteer-core').Browser} browser
+ * @property {import('puppeteer-core').Extension} extension
+ * @property {string} id
+ * @property {() => Promise<import('puppeteer-core').WebWorker>} worker the background
+ */
+
+/** @param {readonly string[]} [args] */
+export function launchChromium(args = []) {
+  return puppeteer.launch({
+    executablePath: executableOf('chromium'),
+    args: [...SANDBOX_ARGS, ...QUIET_ARGS, ...args],
+  });
+}
+
+/**
+ * @param {readonly string[]} [args]
+ * @returns {Promise<Extended>}
+ */
+export async function launchExtended(args = []) {
+  const browser = await puppeteer.launch({
+    executablePath: executableOf('chromium'),
+    pipe: true,
+    enableExtensions: [path.join(ROOT, 'dist', 'chrome')],
+    args: [...SANDBOX_ARGS, ...QUIET_ARGS, ...args],
+  });
+  const background = await browser.waitForTarget(
+    (target) => target.type() === 'service_worker' && target.url().endsWith('/background.js'),
+  );
+  const id = new URL(background.url()).host;
+  const extension = (await browser.extensions()).get(id);
+  if (!extension) throw new Error('Chromium did not load the extension.');
+  return {
+    browser,
+    extension,
+    id,
+    async worker() {
+      const worker = await background.worker();
+      if (!worker) throw new Error('The background is not running.');
+      return worker;
+    },
+  };
+}
+
+/**
+ * Presses the toolbar button over a page and gives the popup that opens, once it is ready to type in.
+ * @param {Extended} extended
+ * @param {import('puppeteer-core').Page} over
+ */
+export async function openPopup({ browser, extension }, over) {
+  await over.bringToFront();
+  const opening = browser.waitForTarget((target) => target.url().endsWith('/popup/index.html'));
+  await over.triggerExtensionAction(extension);
+  const popup = await (await opening).asPage();
+  await popup.waitForFunction(() => document.activeElement?.localName === 'brimwise-check');
+  return popup;
+}

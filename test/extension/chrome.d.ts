@@ -1,0 +1,20 @@
+import type { Browser, Storage, Tabs } from 'webextension-polyfill';
+
+declare global {
+  /** The part of Chromium's extension API that the tests call, in the extension's own pages and background. */
+  const chrome: Pick<Browser, 'tabs'> & {
+    readonly runtime: Pick<Browser['runtime'], 'lastError' | 'getContexts'>;
+    readonly storage: {
+      readonly session: Storage.StorageArea & {
+        readonly QUOTA_BYTES: number;
+      };
+    };
+    readonly contextMenus: {
+      remove(id: string, callback: () => void): void;
+      /** Chromium lets an extension send itself an event. */
+      readonly onClicked: {
+        dispatch(click: { menuItemId: string; frameId: number; selectionText: string }, tab: Tabs.Tab): void;
+      };
+    };
+  };
+}
