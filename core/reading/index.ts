@@ -1,3 +1,5 @@
+import type { AwayReason, SectionMeaning } from '../data/words/words.js';
+import { AWAY } from './items/away.js';
 import type { Item, ItemKind } from '../model/item.js';
 import type { Line, LineUse, Reading } from '../model/reading.js';
 import { rowsOf } from './formats/index.js';
@@ -147,7 +149,7 @@ class Reader {
 
   private readThings(stretch: Stretch): void {
     const { row } = stretch;
-    const lent = this.sections.lend();
+    const lent = { ...this.sections.lend(), ...this.label(stretch) };
     const context: Context = {
       ...lent,
       headFirst: this.dictionary.languages[0]?.headFirst ?? false,
@@ -158,8 +160,8 @@ class Reader {
     const figures =
       row.cells.length > 1 ? figuresOf(this.text, row, this.dictionary, context.massUnit ?? this.massUnit) : {};
     const { drafts, parts } = draftsOf(stretch, context);
-    const headed = drafts.length > 0 ? undefined : this.headed(stretch, context);
-    if (headed !== undefined) drafts.push(headed);
+    const headed = drafts.some((draft) => draft.kind === context.kind || row.cells.length > 1) ? undefined : this.headed(stretch, context, drafts[0]?.from);
+    if (headed !== undefined) drafts.unshift(headed);
     applyFigures(drafts, figures);
     for (const draft of drafts) fill(stretch, draft, parts, context, this.order);
     if (drafts.some((draft) => draft.kind === context.kind)) this.sections.told();
@@ -177,8 +179,17 @@ class Reader {
     else this.mark(row, 'not-cook-kit', this.because(stretch, figures));
   }
 
+  /** "Water: 2 × 1 L bottles": a row can bring its own heading. What the column of owners says of its whereabouts counts too. */
+  private label(stretch: Stretch): { section?: SectionMeaning; away?: string } {
+    const colon = stretch.tokens.findIndex((token) => token.fold === ':');
+    const section = colon > 0 && colon < 4 ? stretch.terms.find((term) => term.role === 'section' && term.first === 0 && term.last === colon - 1) : undefined;
+    const owner = stretch.row.cells.find((cell) => cell.column?.meaning === 'owner');
+    const away = owner === undefined ? undefined : findTerms(tokenise(this.text, owner.start, owner.end, true), this.dictionary).find((term) => term.role === 'away');
+    return { ...(section === undefined ? {} : { section: section.value as SectionMeaning }), ...(away === undefined ? {} : { away: AWAY[away.value as AwayReason] }) };
+  }
+
   /** A row without a name of its own that tells of the thing in the heading, or in the column of sorts. */
-  private headed(stretch: Stretch, context: Context): Draft | undefined {
+  private headed(stretch: Stretch, context: Context, until = stretch.tokens.length): Draft | undefined {
     const { row } = stretch;
     const sort = row.cells.find((cell) => cell.column?.meaning === 'category');
     if (
@@ -205,7 +216,7 @@ class Reader {
       }
     }
     const figured = stretch.measures.some(
-      (measure) => measure.unit.dimension !== 'other' && measure.unit.dimension !== 'temperature',
+      (measure) => measure.last < until && measure.unit.dimension !== 'other' && measure.unit.dimension !== 'temperature',
     );
     if (
       context.kind === undefined ||
@@ -215,7 +226,7 @@ class Reader {
       row.cells.length > 1
     )
       return undefined;
-    const draft = draftOf(context.kind, row.line, context.kindSpan, undefined, 0, stretch.tokens.length, [-1, -1]);
+    const draft = draftOf(context.kind, row.line, context.kindSpan, undefined, 0, until, [-1, -1]);
     draft.kindBecause = 'the heading names it';
     return draft;
   }

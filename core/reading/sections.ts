@@ -1,10 +1,10 @@
-import type { AwayReason, SectionMeaning } from '../data/words/words.js';
+import type { AwayReason, SectionMeaning, UnitName } from '../data/words/words.js';
 import type { FuelType, ItemKind, StoveType } from '../model/item.js';
 import { unitIn } from './formats/columns.js';
 import { AWAY } from './items/away.js';
 import type { Context } from './items/context.js';
 import { termsOf, type Stretch } from './items/stretch.js';
-import type { Unit } from './quantities/units.js';
+import { unitByName, type Unit } from './quantities/units.js';
 
 /** Longest line that can be a heading, in words. */
 const LONGEST = 14;
@@ -70,7 +70,7 @@ function levelOf(stretch: Stretch, level: number, plain: boolean): Level {
   const { terms, tokens } = stretch;
   const first = tokens.findIndex((token) => token.type === 'word');
   const word = (term: { readonly first: number }) =>
-    term.first === first || (term.first <= first + 1 && tokens.length <= 6);
+    term.first === first || tokens.length <= 3;
   const section = terms
     .filter((term) => term.role === 'section' && word(term))
     .sort((a, b) => b.last - b.first - (a.last - a.first) || a.first - b.first)[0];
@@ -110,13 +110,8 @@ function unitAfterNumbers(stretch: Stretch): Unit | undefined {
     (term) => !stretch.measures.some((measure) => measure.first < term.first && measure.last >= term.first),
   );
   if (word === undefined) return undefined;
-  const unit = unitIn(stretch.tokens.slice(word.first, word.last + 1), []);
-  const named =
-    unit ??
-    (word.value === 'ounce' || word.value === 'gram'
-      ? unitIn(stretch.tokens.slice(word.first, word.last + 1), [{ ...word, first: 0, last: 0 }])
-      : undefined);
-  return named?.dimension === 'mass' || named?.dimension === 'ounce' ? named : undefined;
+  const unit = unitByName(word.value as UnitName);
+  return unit.dimension === 'mass' || unit.dimension === 'ounce' ? unit : undefined;
 }
 
 export interface HeadingContext {
@@ -141,7 +136,7 @@ export function isHeading(stretch: Stretch, around: HeadingContext): boolean {
   const section = stretch.terms.some(
     (term) => term.role === 'section' && term.first === first && term.last - term.first + 1 >= words - 1,
   );
-  if (row.bullet) return colon && words <= 4 && !weighed && around.next === 'bullet' && around.nextLevel > row.level;
+  if (row.bullet) return colon && !weighed && around.next === 'bullet' && around.nextLevel > row.level;
   const told = stretch.terms.some(
     (term) =>
       (term.role === 'section' && term.first <= first + 1) ||
@@ -177,6 +172,8 @@ function isCapitals(stretch: Stretch): boolean {
 /** A row that sums up: "TOTAL 4479 g", "Adds up to 20.5 oz", a section's own sum. */
 export function isTotal(stretch: Stretch): boolean {
   const first = stretch.tokens.findIndex((token) => token.type === 'word');
+  const summed = termsOf(stretch, 'totals').some((term) => !stretch.row.bullet && stretch.row.cells.length === 1 && stretch.measures.length === 1 && stretch.measures.some((measure) => measure.first > term.last && measure.first <= term.last + 2 && measure.unit.dimension === 'mass'));
+  if (summed) return true;
   const total = termsOf(stretch, 'totals').find((term) => term.first <= first + 1);
   if (total === undefined) return false;
   const things = stretch.terms.filter((term) => term.role === 'kind' && term.first > total.last);

@@ -156,7 +156,7 @@ function isPart(stretch: Stretch, number: Number_): boolean {
 /** Under a condition or in a comparison nothing is said of the trip. */
 function isDoubt(stretch: Stretch, at: number): boolean {
   const clause = clauseOf(stretch, { first: at, last: at });
-  return termsOf(stretch, 'notDays').some((term) => term.last < at && at - term.last <= 5 && term.first >= clause.from);
+  return termsOf(stretch, 'notDays').some((term) => term.last < at && at - term.last <= 7 && term.first >= clause.from);
 }
 
 function daysOf(stretch: Stretch): Given<number> | undefined {

@@ -157,7 +157,7 @@ export const de: Words = {
   net: 'netto, füllung, inhalt, füllmenge, nettogewicht',
   empty: 'leer, leere, leergewicht',
   holds: 'fasst, inhalt, volumen, fassungsvermögen, bis zum rand, randvoll',
-  weighs: 'wiegt, gewicht, schwer, wiegen',
+  weighs: 'wiegt, gewichte, gewichten, gewicht, schwer, wiegen',
   dimensions: {
     diameter: 'durchmesser, ø, weit, breit, breite, dm, oben, randdurchmesser, durchm.',
     height: 'höhe, hoch, h, tief, tiefe',

@@ -2,7 +2,7 @@ import type { AwayReason } from '../../data/words/words.js';
 import type { Context } from './context.js';
 import type { Draft } from './draft.js';
 import { termsOf, type Stretch } from './stretch.js';
-import { clauseOf } from './things.js';
+import { clauseOf, segmentOf } from './things.js';
 
 export const AWAY: Readonly<Record<AwayReason, string>> = {
   left: 'it is said to stay behind',
@@ -29,7 +29,11 @@ function reason(stretch: Stretch, draft: Draft, context: Context): string | unde
   const place = { first: Math.max(0, draft.noun[0]), last: Math.max(0, draft.noun[1]) };
   const clause = clauseOf(stretch, place);
   const whole = stretch.row.bullet;
-  const term = termsOf(stretch, 'away').find(
+  const part = (word: { first: number; last: number }) => {
+    const segment = segmentOf(stretch, word);
+    return stretch.terms.some((term) => (term.role === 'bail' || term.role === 'handles' || (term.role === 'kind' && term.value === 'lid')) && term.last < word.first && term.first >= segment.from && term.first > place.last);
+  };
+  const term = termsOf(stretch, 'away').filter((word) => !part(word)).find(
     (word) =>
       (word.first >= clause.from && word.last < clause.to) ||
       (whole &&

@@ -19,6 +19,8 @@ export interface ColumnFigures {
   readonly each?: Figure;
   readonly total?: Figure;
   readonly mass?: Figure;
+  /** The column of masses gives what is in it ("2 kg filling"). */
+  readonly net?: true;
 }
 
 /** Columns that are read here as figures; the others are read as words. */
@@ -62,7 +64,10 @@ export function figuresOf(text: string, row: Row, dictionary: Dictionary, massUn
         };
     } else if (column.meaning === 'each' || column.meaning === 'total' || column.meaning === 'mass') {
       const figure = massOf(text, cell, dictionary, column.unit ?? rowUnit ?? massUnit);
-      if (figure !== undefined && figures[column.meaning] === undefined) figures[column.meaning] = figure;
+      if (figure !== undefined && figures[column.meaning] === undefined) {
+        figures[column.meaning] = figure;
+        if (findTerms(tokenise(text, cell.start, cell.end, true), dictionary).some((term) => term.role === 'net')) figures.net = true;
+      }
     }
   }
   return figures;
@@ -111,6 +116,10 @@ export function applyFigures(drafts: readonly Draft[], figures: ColumnFigures): 
   if (draft === undefined || !isMissing(draft.massG)) return;
   const mass = figures.each ?? figures.mass ?? figures.total;
   if (mass === undefined || mass.value <= 0) return;
+  if (figures.net === true && draft.kind === 'fuel') {
+    draft.fuelMassG = stated(mass.value, mass.span);
+    return;
+  }
   draft.massG = stated(mass.value, mass.span);
   if (figures.each !== undefined) draft.massBasis = 'each';
   else if (figures.mass === undefined) draft.massBasis = 'line';

@@ -71,7 +71,7 @@ function isRepeat(stretch: Stretch, before: readonly Thing[], thing: Thing): boo
   return (
     !stretch.measures.some(
       (measure) => measure.first >= clause.from && measure.last < clause.to && measure.unit.dimension !== 'other',
-    ) && !thing.denied
+    ) && !stretch.bare.some((number) => number.at >= clause.from && number.at < clause.to) && !thing.denied
   );
 }
 
@@ -80,13 +80,17 @@ function isListed(stretch: Stretch, context: Context): boolean {
   return context.bulleted || context.kind !== undefined || (context.plainLists && isPlainLine(stretch));
 }
 
-const PLAIN = 90;
+const PLAIN = 130;
 
 /** A line short enough to be one of a list rather than running prose. */
 function isPlainLine(stretch: Stretch): boolean {
   const first = stretch.tokens[0];
   const last = stretch.tokens.at(-1);
   if (first === undefined || last === undefined) return true;
+  const words = stretch.tokens.filter((token) => token.type === 'word').length;
+  const figures = stretch.measures.length + stretch.bare.length;
+  const end = stretch.tokens.at(-1)?.fold;
+  if (figures === 0 && words >= 6 && (end === '.' || end === '?' || end === '!')) return false;
   const sentences = stretch.breaks.filter(
     (strength, i) => strength === 2 && stretch.tokens[i - 1]?.fold === '.',
   ).length;

@@ -62,6 +62,19 @@ export function thingsOf(stretch: Stretch, context: Context): Thing[] {
   return things.filter((thing) => !isSortOfStove(stretch, thing, things));
 }
 
+/** Two names for one thing: "lid / fry pan", "fuel, 8 oz can", "cup, the cup is steel", "stove, 2 burner". */
+function mergesWith(stretch: Stretch, owner: Thing, term: Term, kind: ItemKind): 'drop' | 'replace' | false {
+  const between = term.first - owner.term.last - 1;
+  const figures = stretch.measures.some((measure) => measure.first > owner.term.last && measure.last < term.first && measure.last < term.first - 2) || stretch.bare.some((number) => number.at > owner.term.last && number.at < term.first - 2);
+  if (owner.kind === 'lid' && kind === 'pan' && between === 1 && stretch.tokens[term.first - 1]?.fold === '/') return 'replace';
+  if (owner.kind === 'pan' && kind === 'lid' && between === 1 && stretch.tokens[term.first - 1]?.fold === '/') return 'drop';
+  if (owner.kind === 'fuel' && kind === 'stove' && !spanBreaks(stretch, owner.term.last + 1, term.first)) return 'replace';
+  if (owner.kind !== kind || figures) return false;
+  if (kind === 'fuel' && between <= 5) return stretch.measures.some((measure) => measure.last === term.first - 1) || owner.term.role === 'kind' ? 'replace' : 'drop';
+  if (kind === 'stove' && term.many === false && (stretch.bare.some((number) => number.at === term.first - 1 && number.value > 1) || stretch.terms.some((other) => other.role === 'number' && other.last === term.first - 1 && Number(other.value) > 1))) return 'drop';
+  return stretch.tokens[term.first - 1]?.fold === 'the' && !owner.many ? 'drop' : false;
+}
+
 /** Nouns of things, and names of fuels that are no part of one; not those in a column of remarks. */
 function nounsOf(stretch: Stretch): Term[] {
   const nouns = stretch.terms.filter(
@@ -77,7 +90,7 @@ function nounsOf(stretch: Stretch): Term[] {
   const headed = cells.some((cell) => cell.column?.meaning === 'item');
   const named = (term: Term) => {
     const meaning = cells[stretch.cellOf[term.first] ?? 0]?.column?.meaning;
-    return !headed || meaning === undefined || meaning === 'item';
+    return !headed || meaning === undefined || meaning === 'item' || (term.role === 'kind' && term.value === 'lid');
   };
   return [...nouns, ...fuels].filter(named).sort((a, b) => a.first - b.first);
 }
@@ -292,6 +305,7 @@ function hasTail(stretch: Stretch, term: Term): boolean {
 /** After "for", "in", "on": only mentioned. Not at the head of its row, and not with figures of its own before it. */
 function isAside(stretch: Stretch, term: Term, things: readonly Thing[], context: Context): boolean {
   for (let at = term.first - 1; at >= Math.max(0, term.first - 4); at--) {
+    if (stretch.tokens[at]?.fold === '=') return true;
     if ((stretch.breaks[at + 1] ?? 0) > 0 || stretch.tokens[at]?.type !== 'word') return false;
     const aside = stretch.terms.find((other) => other.role === 'asides' && other.last === at);
     if (aside !== undefined) return things.length > 0 || aside.first > 0 || !context.bulleted;
@@ -331,6 +345,7 @@ function spanBreaks(stretch: Stretch, from: number, to: number): boolean {
 function isPartOf(stretch: Stretch, term: Term, kind: ItemKind, owner: Thing, denied: boolean): boolean {
   if (kind !== 'lid' || !(isVessel(owner.kind) || owner.kind === 'stove')) return false;
   if (denied) return true;
+  if (stretch.row.cells[stretch.cellOf[term.first] ?? 0]?.column?.meaning === 'notes') return true;
   const weighed = stretch.measures.find((measure) => measure.first > term.last && measure.first <= term.last + 3);
   return !(
     weighed !== undefined &&

@@ -119,6 +119,7 @@ export function namesContainer(stretch: Stretch, draft: Draft): boolean {
       term.last <= draft.noun[1],
   );
   if (terms.length > 0 && words.length > 0) return true;
+  if (draft.thing?.term.role === 'fuelTypes') return false;
   if (draft.thing === undefined || draft.thing.term.role !== 'kind' || draft.thing.term.value !== 'fuel')
     return draft.thing !== undefined;
   return !stretch.terms.some(
@@ -141,6 +142,8 @@ function givenOf(stretch: Stretch, measure: Measure): Given<number>[] {
 
 /** "0.19 l a day", "2 cups of water": an amount, no size of a thing. */
 export function isRate(stretch: Stretch, measure: Measure): boolean {
+  const sign = stretch.tokens[measure.last + 1];
+  if ((sign?.fold === '×' || sign?.fold === 'x' || sign?.fold === '=') && stretch.measures.every((other) => other.first !== measure.last + 2) && stretch.tokens[measure.last + 2]?.type === 'number') return true;
   const after = stretch.terms.find(
     (term) =>
       term.role === 'rate' &&
