@@ -45,7 +45,7 @@ export const PRACTICE_SOURCES: readonly Source[] = [
     id: 'cp-snow-starter',
     grade: 'common-practice',
     title: 'Start with water over the base of the pot, feed snow so that it stays slush, lid on',
-    note: 'Practitioners start with a cup, with an inch, or with the base covered.',
+    note: 'Practitioners start with a cup, with an inch, or with the base covered; summaries of mountaineering handbooks say the same.',
   },
   {
     id: 'cp-snow-water-day',

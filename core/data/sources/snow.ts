@@ -26,13 +26,6 @@ export const SNOW_SOURCES: readonly Source[] = [
     place: '“density”',
   },
   {
-    id: 'snow-starter-water',
-    grade: 'published',
-    title: 'Melting snow: water in the pot first, then snow in small amounts',
-    by: 'A mountaineering club’s summary of the standard handbooks; survival manuals',
-    note: 'Seen in three copies; the handbooks themselves were not seen.',
-  },
-  {
     id: 'fm-31-70',
     grade: 'published',
     title: 'Basic Cold Weather Manual, FM 31-70',
