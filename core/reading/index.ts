@@ -216,7 +216,9 @@ class Reader {
       }
     }
     const figured = stretch.measures.some(
-      (measure) => measure.last < until && measure.unit.dimension !== 'other' && measure.unit.dimension !== 'temperature',
+      (measure) =>
+        measure.last < until &&
+        measure.unit.id !== 'm' && measure.unit.dimension !== 'other' && measure.unit.dimension !== 'temperature',
     );
     if (
       context.kind === undefined ||

@@ -77,7 +77,8 @@ function levelOf(stretch: Stretch, level: number, plain: boolean): Level {
   const short = tokens.at(-1)?.fold === ':' || tokens.length <= 6 || !plain;
   const away = short ? terms.find((term) => term.role === 'away') : undefined;
   const things = terms.filter((term) => term.role === 'kind');
-  const kind = things.length === 1 && things[0]?.many !== true ? things[0] : undefined;
+  const named = tokens.filter((token) => token.type === 'word').length <= 4;
+  const kind = named && things.length === 1 && things[0]?.many !== true ? things[0] : undefined;
   const stove = terms.find((term) => term.role === 'stoveTypes');
   const fuel = terms.find((term) => term.role === 'fuelTypes');
   const person = terms.some(
@@ -104,10 +105,14 @@ function levelOf(stretch: Stretch, level: number, plain: boolean): Level {
   };
 }
 
+function isMassUnit(unit: Unit): boolean {
+  return unit.dimension === 'mass' || unit.dimension === 'ounce';
+}
+
 /** "…, ounces from the kitchen scale": a unit word that belongs to no number. */
 function unitAfterNumbers(stretch: Stretch): Unit | undefined {
   const word = termsOf(stretch, 'unit').find(
-    (term) => !stretch.measures.some((measure) => measure.first < term.first && measure.last >= term.first),
+    (term) => isMassUnit(unitByName(term.value as UnitName)) && !stretch.measures.some((measure) => measure.first < term.first && measure.last >= term.first),
   );
   if (word === undefined) return undefined;
   const unit = unitByName(word.value as UnitName);

@@ -37,8 +37,9 @@ const ALTITUDES: readonly [number, number] = [300, 9000];
 export function readTrip(stretch: Stretch, gear: boolean, gathered: Gathered): boolean {
   let told = false;
   const weight = (stretch.row.type === 'heading' ? 3 : stretch.row.bullet ? 1 : 2) - (gear ? 0.5 : 0);
-  const keep = <K extends keyof TripHints>(key: K, given: TripHints[K] | undefined, extra = 0) => {
+  const keep = <K extends keyof TripHints>(key: K, given: TripHints[K] | undefined, more = 0) => {
     if (given === undefined) return;
+    const extra = more - (key === 'days' && given.grounds === 'assumed' ? 1.5 : 0);
     told = true;
     if ((gathered.weight.get(key) ?? 0) >= weight + extra) return;
     gathered.weight.set(key, weight + extra);

@@ -133,6 +133,8 @@ export function judge(field, p, l) {
     if (has(l.size_mm)) return !given || isDim(Number(v), l.size_mm) ? 'skip' : 'over';
   }
   if (['capacity_ml', 'mass_g', 'fuel_mass_g', 'diameter_mm', 'height_mm'].includes(field)) {
+    const range = field === 'capacity_ml' ? l.capacity_range_ml : field === 'diameter_mm' ? l.diameter_range_mm : undefined;
+    if (!has(l[field]) && has(range)) return !given ? 'missed' : arr(v).every(x => x >= range[0] - 5 && x <= range[1] + 5) ? 'right' : 'wrong';
     if (!has(l[field])) {
       if (!given) return 'silent';
       const i = l.inferred?.[field];

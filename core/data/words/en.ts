@@ -36,7 +36,7 @@ export const en: Words = {
     can: 'can, canister, cartridge, cylinder, tank | cans, canisters, cartridges, cylinders, tanks',
   },
   notKit:
-    'potato, potatoes, pot ring, pots from, water tablets, purification tablets, water purification tablets, vitamin tablets, potty, potluck, pot luck, potted, potting, pottery, potion, potent, spot, pot noodle, pot of, pots of, pot roast, one pot, pill pot, jam pot, flower pot, plant pot, under the pot, chamber pot, travel pot, pot cleaner, pot scraper, potscraper, pot scrubber, pot scourer, pot brush, pan brush, pan scraper, pan scrubber, dish pan, dish pans, dishpan, wash pan, wash basin, sink bowl, dog bowl, dog bowls, washing up bowl, wash bowl, wash bowls, dish bowl for washing, frying pan game, pan flute, pan lane, panel, pants, pancake, pancakes, pannier, panniers, company, companion, can opener, tin opener, bottle opener, bottle jack, bottle brush, bottle cage, bottle cages, bottle holder, bottle sleeve, bottle net, bottle of wine, gas lantern, gas lamp, lantern fuel, lantern gas, lamp oil, lighter fluid, lighter fuel, turn off the gas, gas money, gas station, gas mileage, gas mask, bear can, bear canister, bear cans, bear spray can, bear spray, spray can, food can, food canister, cat food can, canned, canopy, canoe, candle, canine, canvas, canyon, mug shot, cupboard, cup holder, hiccup, cup of, cups of, cup soup, cup noodles, measuring tape, pee bottle, pee bottles, pee cup, hot water bottle, hot water bottles, baby bottle, spray bottle, bottle filter, water filter, water pump, water treatment, water purifier, bladder filter, stove repair kit, stove maintenance kit, spare pump, fuel pump, fuel filter, fuel line, fuel funnel, fuel tabs for the car, windscreen wash, windscreen wiper, windshield wiper, windscreen washer, window shade, wind shell, windshirt, wind jacket, sleeping bag, stuff sack, bin bag, trash bag, food bag, tea bag, bucket fire, lid of the box, lid on, lid off, with the lid on, eyelid, flipper of, spoon knife, pump bottle, soap bottle, bowl cut, bowler, toe spacers, tennis, coffee cups of, milk jug, stove house, kettle farm, kettle chips, hot potato, gas giant, carbon monoxide, jar lid, jam jar, jam jar lid, bottle cap, bottle caps, tent stove jack, stove jack, melting pot of, mess of, half a cup, tin of, tins of, can of, cans of, bottle of, bottles of, jar of, jug of, bag of, pouch of, tank top, tank tops, gas tank of the car, think tank, water tank of the van, ground plate, tent plate, plate carrier, fork of, road fork, pitchfork, tuning fork, ring pulls, grill lighter, boiler suit, boiler room, hob nail, billy goat, billy goats, billhook, pan of, solid fuel for thought, food for thought, bowl of, bowls of, plate of, fuel for the car, car fuel, petrol for the car, mug warmer, coffee mug holder, kettle bell, kettlebell, pot hole, pothole, pot belly, crackpot, jackpot, hotpot restaurant, panhandle, can do, gas log, toilet bowl, bowling, cup cake, cupcake, cupcakes, saucer, priming saucer, fuel tax, cup size, world cup, plate tectonics, pots and pans cleaner, dinner pot pie, pot pie, matches played, tea pot luck, burner phone, cd burner, burner account',
+    'potato, potatoes, pot ring, pot supports, pots from, water tablets, purification tablets, water purification tablets, vitamin tablets, potty, potluck, pot luck, potted, potting, pottery, potion, potent, spot, pot noodle, pot of, pots of, pot roast, one pot, pill pot, jam pot, flower pot, plant pot, under the pot, chamber pot, travel pot, pot cleaner, pot scraper, potscraper, pot scrubber, pot scourer, pot brush, pan brush, pan scraper, pan scrubber, dish pan, dish pans, dishpan, wash pan, wash basin, sink bowl, dog bowl, dog bowls, washing up bowl, wash bowl, wash bowls, dish bowl for washing, frying pan game, pan flute, pan lane, panel, pants, pancake, pancakes, pannier, panniers, company, companion, can opener, tin opener, bottle opener, bottle jack, bottle brush, bottle cage, bottle cages, bottle holder, bottle sleeve, bottle net, bottle of wine, gas lantern, gas lamp, lantern fuel, lantern gas, lamp oil, lighter fluid, lighter fuel, turn off the gas, gas money, gas station, gas mileage, gas mask, bear can, bear canister, bear cans, bear spray can, bear spray, spray can, food can, food canister, cat food can, canned, canopy, canoe, candle, canine, canvas, canyon, mug shot, cupboard, cup holder, hiccup, cup of, cups of, cup soup, cup noodles, measuring tape, pee bottle, pee bottles, pee cup, hot water bottle, hot water bottles, baby bottle, spray bottle, bottle filter, water filter, water pump, water treatment, water purifier, bladder filter, stove repair kit, stove maintenance kit, spare pump, fuel pump, fuel filter, fuel line, fuel funnel, fuel tabs for the car, windscreen wash, windscreen wiper, windshield wiper, windscreen washer, window shade, wind shell, windshirt, wind jacket, sleeping bag, stuff sack, bin bag, trash bag, food bag, tea bag, bucket fire, lid of the box, lid on, lid off, with the lid on, eyelid, flipper of, spoon knife, pump bottle, soap bottle, bowl cut, bowler, toe spacers, tennis, coffee cups of, milk jug, stove house, kettle farm, kettle chips, hot potato, gas giant, carbon monoxide, jar lid, jam jar, jam jar lid, bottle cap, bottle caps, tent stove jack, stove jack, melting pot of, mess of, half a cup, tin of, tins of, can of, cans of, bottle of, bottles of, jar of, jug of, bag of, pouch of, tank top, tank tops, gas tank of the car, think tank, water tank of the van, ground plate, tent plate, plate carrier, fork of, road fork, pitchfork, tuning fork, ring pulls, grill lighter, boiler suit, boiler room, hob nail, billy goat, billy goats, billhook, pan of, solid fuel for thought, food for thought, bowl of, bowls of, plate of, fuel for the car, car fuel, petrol for the car, mug warmer, coffee mug holder, kettle bell, kettlebell, pot hole, pothole, pot belly, crackpot, jackpot, hotpot restaurant, panhandle, can do, gas log, toilet bowl, bowling, cup cake, cupcake, cupcakes, saucer, priming saucer, fuel tax, cup size, world cup, plate tectonics, pots and pans cleaner, dinner pot pie, pot pie, matches played, tea pot luck, burner phone, cd burner, burner account',
   tails:
     'bottom, sits, stands, sit, lid lifter, scrubber, scrubbers, scraper, brush, bag, bags, sack, stuff sack, pouch, case, cases, sleeve, sleeves, cover, opener, jack, wash, pump, repair, kit bag, cage, cages, game, cleaner, soap, sponge, towel, cloth, cap, caps, holster, strap, straps, carrier, noodles, noodle, soup, mix, maintenance, tool, tools, spares, spare parts, gasket, o ring, funnel, filter, lane, farm, house, road, street',
   heads:
@@ -60,7 +60,7 @@ export const en: Words = {
   },
   stoveTypes: {
     gas: 'gas, canister, butane, propane, isobutane, cartridge, can, on the can, screw on, screws on the can, screws onto, canister top, lpg, upright, remote canister',
-    alcohol: 'alcohol, spirit, meths, spirits, denatured, ethanol, methylated, soda can, cat can, penny, priming ring',
+    alcohol: 'alcohol, spirit, meths, spirits, denatured, ethanol, methylated, soda can, drinks can, drink can, beer can, cat can, penny, priming ring',
     wood: 'wood, twig, twigs, stick, sticks, hobo, gasifier, rocket, wood burning, wood gas, pellet, firebox, biomass',
     'liquid-fuel':
       'liquid fuel, white gas, petrol, gasoline, multi fuel, multifuel, kerosene, paraffin, naphtha, pressure, liquid, dual fuel, diesel, unleaded',
@@ -106,7 +106,7 @@ export const en: Words = {
 
   numbers: [
     [0, 'zero, nil'],
-    [1, 'one, single'],
+    [1, 'one'],
     [2, 'two'],
     [3, 'three'],
     [4, 'four'],
@@ -148,7 +148,7 @@ export const en: Words = {
 
   no: 'no, without, none, not, never, w/o, minus a, lacks, nope, not any, no more, n/a, nobody',
   yes: 'yes, included, incl',
-  missing: 'missing, lost, gone, broken off, not included, is missing, weighed apart',
+  missing: 'missing, lost, gone, broken off, not included, is missing',
   with: 'with, w/, incl, including, includes, plus, +, w, has',
   and: 'and, plus, &, +',
   or: 'or, alternatively',
@@ -218,9 +218,9 @@ export const en: Words = {
     wash: 'wash, wash bag, washing, hygiene, toiletries, toilet, bathroom, personal care, personal hygiene, cleaning',
     medicine: 'first aid, medicine, medical, meds, health, fix + first aid, first aid kit, pharmacy',
     car: 'car, vehicle, van, driving, bike, bicycle, repair, bike repair, boat',
-    play: 'fun, games, play, entertainment, toys, music, books, leisure',
+    play: 'tags, fun, games, play, entertainment, toys, music, books, leisure',
     other:
-      'tools, electronics, paper, papers, light, lights, lighting, odds, misc, miscellaneous, extras, navigation, where am i, other, ditty, ditty bag, accessories, gadgets, documents, power, photo, safety, before we go, why not, regrets, after last year, climbing, snow, tags',
+      'tools, electronics, paper, papers, light, lights, lighting, odds, misc, miscellaneous, extras, navigation, where am i, other, ditty, ditty bag, accessories, gadgets, documents, power, photo, safety, before we go, why not, regrets, after last year, climbing, snow',
   },
   totals:
     'total, totals, sum, subtotal, sub total, all of it, grand total, adds up to, base weight, in all, all in, comes to, altogether, overall, total weight, pack weight, kitchen total, skin out, combined',
@@ -257,7 +257,7 @@ export const en: Words = {
       'people, persons, person, pax, p, students, climbers, hikers, scouts, paddlers, skiers, walkers, of us, adults, participants, friends, members, mates, campers, team members, folks, man, women, men, kids',
     peopleBefore: 'for, party of, group of, team of, family of, crew of',
     party: [
-      [1, 'solo, alone, on my own, just me, by myself, just me this time, one person, for one'],
+      [1, 'solo, alone, on my own, just me, by myself, just me this time, one person'],
       [
         2,
         'the two of us, two of us, for two, as a couple, me and my wife, my wife and i, my partner and i, both of us, for the pair of us',

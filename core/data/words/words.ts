@@ -46,7 +46,7 @@ export type SectionMeaning =
   | 'wash'
   | 'medicine'
   | 'car'
-  /** Games, music, reading. */
+  /** Games, music, reading, tags: what is never cook kit, whatever its name. */
   | 'play'
   /** Tools, electronics, papers, light, odds and ends. */
   | 'other';

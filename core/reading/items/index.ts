@@ -123,7 +123,12 @@ function startOf(
   context: Context,
 ): number {
   const noun = thing.sorts[0]?.first ?? thing.term.first;
-  if (previous === undefined) return isListed(stretch, context) ? 0 : clauseOf(stretch, thing.term).from;
+  if (previous === undefined) {
+    const { from } = clauseOf(stretch, thing.term);
+    const before = stretch.tokens[from - 1];
+    const told = before?.type === 'word' && stretch.row.cells.length === 1 && !stretch.measures.some((measure) => measure.first < from && measure.last >= from - 1);
+    return isListed(stretch, context) && !told ? 0 : from;
+  }
   const least = previous.term.last + 1;
   let at = noun;
   while (at > least && (stretch.breaks[at] ?? 0) === 0) at--;

@@ -29,7 +29,6 @@ export function readQuantity(stretch: Stretch, draft: Draft, context: Context): 
   else if (draft.thing.term.many === undefined)
     draft.quantity = assumed(1, 'no number is given', 'write how many', spanOf(stretch, first, last));
   else if (!draft.thing.many) draft.quantity = stated(1, spanOf(stretch, first, last));
-  else if (person) draft.quantity = assumed(1, 'one for each person', 'write how many', spanOf(stretch, first, last));
   else if (draft.capacitiesMl.length > 1)
     draft.quantity = stated(draft.capacitiesMl.length, spanOf(stretch, first, last));
 }
@@ -129,6 +128,7 @@ function after(stretch: Stretch, draft: Draft): Count | undefined {
       (count.value === 1 || draft.thing?.many !== false || next?.type === 'number')
     )
       return count;
+    if (stretch.tokens[at]?.type === 'word' && (stretch.breaks[at] ?? 0) === 2 && draft.thing?.many === true) return count;
     if (stretch.tokens[at]?.type === 'number' && previous?.fold === ':' && at - start <= 2) return count;
     if (
       stretch.tokens[at]?.type === 'word' &&

@@ -49,6 +49,10 @@ export function thingsOf(stretch: Stretch, context: Context): Thing[] {
     if (owner?.kind === kind && !spanBreaks(stretch, owner.term.last + 1, term.first) && part === undefined) {
       if (context.headFirst) continue;
       things.pop();
+    } else if (owner !== undefined && part === undefined) {
+      const merged = mergesWith(stretch, owner, term, kind);
+      if (merged === 'drop') continue;
+      if (merged === 'replace') things.splice(things.indexOf(owner), 1);
     }
     things.push({
       term,
@@ -215,6 +219,7 @@ function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], context: C
       return undefined;
     if (about === 'food' || about === 'car' || about === 'play') return undefined;
     if (kind === 'bottle' && has('otherUse')) return undefined;
+    if (kind === 'bottle' && (about === 'fuel' || stretch.terms.some((other) => other.role === 'kind' && other.value === 'fuel' && other.first === clause.from && stretch.tokens[other.last + 1]?.fold === ':'))) return 'fuel';
     if ((kind === 'bottle' || kind === 'bladder') && namesFuel(stretch, term, sorts, clause)) return 'fuel';
     if ((about === 'wash' || about === 'medicine') && kind !== 'stove' && kind !== 'pot')
       return kind === 'mug' && about === 'wash' ? 'mug' : undefined;
@@ -231,7 +236,8 @@ function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], context: C
       return undefined;
     return kind;
   }
-  if (has('otherUse') || (has('food') && term.role !== 'fuelTypes') || elsewhere) return undefined;
+  const fed = stretch.terms.some((other) => other.role === 'food' && Math.abs(other.first - term.first) <= 4);
+  if (has('otherUse') || (fed && term.role !== 'fuelTypes') || elsewhere) return undefined;
   if (term.role === 'fuelTypes') return about === 'water' || about === 'sleep' ? undefined : 'fuel';
   if (term.value === 'soft')
     return (has('water') || about === 'water') && hasVolume(stretch, clause)
@@ -347,6 +353,9 @@ function isPartOf(stretch: Stretch, term: Term, kind: ItemKind, owner: Thing, de
   if (denied) return true;
   if (stretch.row.cells[stretch.cellOf[term.first] ?? 0]?.column?.meaning === 'notes') return true;
   const weighed = stretch.measures.find((measure) => measure.first > term.last && measure.first <= term.last + 3);
+  const parted = weighed !== undefined && spanBreaks(stretch, term.last + 1, weighed.first);
+  const bare = !stretch.measures.some((measure) => measure.first > owner.term.last && measure.last < term.first && measure.unit.dimension === 'mass');
+  if (parted && bare) return true;
   return !(
     weighed !== undefined &&
     weighed.unit.dimension !== 'volume' &&

@@ -7,7 +7,8 @@ import { isVessel } from './things.js';
 
 /** Whether ounces at this place are a volume: before the noun of a vessel, or too many to be its mass. */
 export function ouncesAreVolume(stretch: Stretch, draft: Draft, measure: Measure): boolean {
-  if (!(isVessel(draft.kind) || isLiquidFuel(draft) || draft.kind === 'other-cook')) return false;
+  const flask = draft.kind === 'fuel' && draft.fuelType.grounds === 'missing' && namesContainer(stretch, draft);
+  if (!(isVessel(draft.kind) || isLiquidFuel(draft) || flask || draft.kind === 'other-cook')) return false;
   const [noun, last] = draft.noun;
   const value = measure.values[0] ?? 0;
   const others = measuresOf(stretch, draft);
