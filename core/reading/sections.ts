@@ -133,6 +133,7 @@ export function isHeading(stretch: Stretch, around: HeadingContext): boolean {
   if (row.type === 'heading') return true;
   const words = tokens.filter((token) => token.type === 'word').length;
   if (words === 0 || words > LONGEST || stretch.row.cells.length > 1) return false;
+  if (around.next === undefined) return false;
   const weighed = stretch.measures.some(
     (measure) => measure.unit.dimension !== 'other' && measure.unit.dimension !== 'temperature',
   );

@@ -229,18 +229,8 @@ function seasonOf(stretch: Stretch): Given<Season> | undefined {
 /** A season or month as a time of the trip: not "winter gas", "may", "fall apart", "if winter", a bag for winter. */
 function isTime(stretch: Stretch, term: Term, season: boolean): boolean {
   if (hasRating(stretch, term.first)) return false;
-  if (
-    stretch.terms.some(
-      (other) =>
-        (other.role === 'gasMixes' || other.role === 'if') &&
-        ((other.first <= term.first && other.last >= term.last) ||
-          (other.role === 'if' &&
-            other.last === term.first - 1 &&
-            (stretch.tokens[other.first]?.fold.length ?? 0) > 2 &&
-            stretch.tokens[other.first]?.fold !== 'for')),
-    )
-  )
-    return false;
+  const conditional = stretch.terms.some((other) => other.role === 'if' && other.last === term.first - 1);
+  if (conditional || stretch.terms.some((other) => other.role === 'gasMixes' && other.first <= term.first && other.last >= term.last)) return false;
   const token = stretch.tokens[term.first];
   const word = token?.fold ?? '';
   const verb =

@@ -138,7 +138,7 @@ export const de: Words = {
   and: 'und, plus, &, +, sowie',
   or: 'oder, bzw., beziehungsweise',
   to: 'bis',
-  if: 'falls, wenn, nur wenn, bei, im, für den',
+  if: 'falls, wenn, nur wenn',
   about: 'ca, ca., etwa, ungefähr, rund, knapp, gut, circa, zirka',
   away: {
     left: 'zu hause, zuhause, daheim, bleibt daheim, bleibt zu hause, bleibt zuhause, daheim lassen, zu hause lassen, bleibt im auto, nicht dabei, nicht mitnehmen, bleibt da, bleiben daheim, kommt nicht mit, lasse ich',

@@ -144,7 +144,9 @@ function startOf(
       measure.joined !== 'times',
   );
   const gap = (stretch.tokens[last.last + 1]?.gap ?? 1) === 2;
-  return again || gap ? last.last + 1 : at;
+  const parted = stretch.breaks.slice(previous.term.last + 1, noun + 1).some((strength) => strength > 0);
+  const led = stretch.measures.some((measure) => measure.last < previous.term.first && measure.last >= previous.term.first - 3);
+  return again || gap || (!parted && !led) ? last.last + 1 : at;
 }
 
 function endOf(stretch: Stretch, thing: Thing, context: Context): number {

@@ -1,6 +1,6 @@
 import type { Measure } from '../quantities/measures.js';
 import type { DimensionMeaning } from '../../data/words/words.js';
-import { isMissing, measuresOf, spanOf, stated, type Draft } from './draft.js';
+import { assumed, bareOf, isMissing, measuresOf, spanOf, stated, type Draft } from './draft.js';
 import type { Stretch } from './stretch.js';
 import { isVessel } from './things.js';
 
@@ -16,6 +16,7 @@ export function readSizes(stretch: Stretch, draft: Draft, order: Order): void {
   const lengths = measuresOf(stretch, draft).filter(
     (measure) => measure.unit.dimension === 'length' && measure.unit.id !== 'm' && measure.unit.id !== 'ft',
   );
+  readBareSizes(stretch, draft);
   const pairs = paired(stretch, lengths);
   for (const measure of lengths) draft.taken.add(measure.first);
   for (const group of pairs) {
@@ -25,6 +26,24 @@ export function readSizes(stretch: Stretch, draft: Draft, order: Order): void {
     if (values.length >= 3) readBox(stretch, draft, group, values);
     else if (values.length === 2) readPair(stretch, draft, group, values, order);
     else if (group[0] !== undefined) readOne(stretch, draft, group[0]);
+  }
+}
+
+/** "Ø13 x 9", "d=160 h=110": labelled numbers without a unit are millimetres, or centimetres when small. */
+function readBareSizes(stretch: Stretch, draft: Draft): void {
+  if (!ROUND.includes(draft.kind)) return;
+  for (const number of bareOf(stretch, draft)) {
+    const sign = stretch.tokens[number.at - 1];
+    const word = sign?.fold === '=' || sign?.fold === ':' ? number.at - 2 : number.at - 1;
+    const term = stretch.terms.find((other) => other.role === 'dimension' && other.last === word);
+    const crossed = (sign?.fold === '×' || sign?.fold === 'x') && !isMissing(draft.diameterMm) && draft.diameterMm.grounds === 'assumed' && stretch.tokens[number.at - 3]?.fold === 'ø';
+    const meaning = sign?.fold === 'ø' ? 'diameter' : crossed ? 'height' : word === number.at - 1 && sign?.fold !== 'ø' ? undefined : term?.value;
+    if (meaning !== 'diameter' && meaning !== 'height') continue;
+    const field = meaning === 'diameter' ? 'diameterMm' : 'heightMm';
+    if (!isMissing(draft[field]) || number.value <= 0) continue;
+    draft.taken.add(number.at);
+    const mm = number.value < 30 ? number.value * 10 : number.value;
+    draft[field] = assumed(mm, number.value < 30 ? 'a small number without a unit is taken as centimetres' : 'a number without a unit is taken as millimetres', 'write the unit', spanOf(stretch, number.at, number.at));
   }
 }
 
@@ -141,7 +160,7 @@ function labelOf(stretch: Stretch, draft: Draft, first: number, last: number): D
     stretch.tokens[first - 1]?.fold === 'ø' ||
     (stretch.tokens[last + 1]?.fold === 'ø' && !(stretch.tokens[last + 2]?.type === 'number'))
   )
-    return 'diameter';
+    return draft.kind === 'stove' && supportsNear(stretch, first) ? 'supports' : 'diameter';
   const equals = stretch.tokens[first - 1]?.fold === '=' || stretch.tokens[first - 1]?.fold === ':';
   const stove = draft.kind === 'stove' || draft.kind === 'windscreen' || draft.kind === 'other-cook';
   let best: DimensionMeaning | undefined;
@@ -181,4 +200,9 @@ function crosses(stretch: Stretch, from: number, to: number, after: boolean): bo
       return true;
   }
   return false;
+}
+
+/** "pot sits on ring Ø 10 cm". */
+function supportsNear(stretch: Stretch, first: number): boolean {
+  return stretch.terms.some((term) => term.role === 'dimension' && term.value === 'supports' && term.last < first && first - term.last <= 3);
 }

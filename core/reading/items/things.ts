@@ -1,4 +1,5 @@
 import type { ItemKind } from '../../model/item.js';
+import type { Measure } from '../quantities/measures.js';
 import type { Term } from '../text/terms.js';
 import type { Context } from './context.js';
 import { termsOf, type Stretch } from './stretch.js';
@@ -73,10 +74,16 @@ function mergesWith(stretch: Stretch, owner: Thing, term: Term, kind: ItemKind):
   if (owner.kind === 'lid' && kind === 'pan' && between === 1 && stretch.tokens[term.first - 1]?.fold === '/') return 'replace';
   if (owner.kind === 'pan' && kind === 'lid' && between === 1 && stretch.tokens[term.first - 1]?.fold === '/') return 'drop';
   if (owner.kind === 'fuel' && kind === 'stove' && !spanBreaks(stretch, owner.term.last + 1, term.first)) return 'replace';
+  if (owner.kind === 'pot' && kind === 'pot' && term.many === true && isSet(stretch, owner.term) && !isSet(stretch, term)) return 'replace';
   if (owner.kind !== kind || figures) return false;
   if (kind === 'fuel' && between <= 5) return stretch.measures.some((measure) => measure.last === term.first - 1) || owner.term.role === 'kind' ? 'replace' : 'drop';
   if (kind === 'stove' && term.many === false && (stretch.bare.some((number) => number.at === term.first - 1 && number.value > 1) || stretch.terms.some((other) => other.role === 'number' && other.last === term.first - 1 && Number(other.value) > 1))) return 'drop';
   return stretch.tokens[term.first - 1]?.fold === 'the' && !owner.many ? 'drop' : false;
+}
+
+/** Whether a noun is of a set as a whole: cook set, storm set. */
+function isSet(stretch: Stretch, noun: Term): boolean {
+  return stretch.terms.some((term) => term.role === 'set' && term.first >= noun.first && term.last <= noun.last);
 }
 
 /** Nouns of things, and names of fuels that are no part of one; not those in a column of remarks. */
@@ -88,7 +95,7 @@ function nounsOf(stretch: Stretch): Term[] {
     (term) =>
       term.role === 'fuelTypes' &&
       term.value !== 'wood' &&
-      !nouns.some((noun) => noun.first <= term.last && noun.last >= term.first),
+      !nouns.some((noun) => noun.first <= term.last && noun.last >= term.first && noun.last - noun.first >= term.last - term.first),
   );
   const cells = stretch.row.cells;
   const headed = cells.some((cell) => cell.column?.meaning === 'item');
@@ -96,7 +103,8 @@ function nounsOf(stretch: Stretch): Term[] {
     const meaning = cells[stretch.cellOf[term.first] ?? 0]?.column?.meaning;
     return !headed || meaning === undefined || meaning === 'item' || (term.role === 'kind' && term.value === 'lid');
   };
-  return [...nouns, ...fuels].filter(named).sort((a, b) => a.first - b.first);
+  const shorter = (noun: Term) => fuels.some((fuel) => fuel !== noun && fuel.first <= noun.first && fuel.last >= noun.last && fuel.last - fuel.first > noun.last - noun.first);
+  return [...nouns.filter((noun) => !shorter(noun)), ...fuels].filter(named).sort((a, b) => a.first - b.first);
 }
 
 /** "two-burner": a number tied to a noun describes what comes after. */
@@ -254,7 +262,13 @@ function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], context: C
       (measure.unit.dimension === 'mass' || measure.unit.dimension === 'ounce'),
   );
   const bare = stretch.bare.some((number) => number.at === term.first - 1 && number.value >= 90 && number.value <= 500);
-  return measured || bare || (about === 'cook' && longName(stretch, term)) || about === 'fuel' ? 'fuel' : undefined;
+  const segment = segmentOf(stretch, term);
+  const figured = stretch.measures.some((measure) => isMassive(measure) && measure.first >= segment.from && measure.last < segment.to);
+  return measured || bare || (figured && longName(stretch, term)) || (about === 'cook' && longName(stretch, term)) || about === 'fuel' ? 'fuel' : undefined;
+}
+
+function isMassive(measure: Measure): boolean {
+  return measure.unit.dimension === 'mass' || measure.unit.dimension === 'ounce';
 }
 
 /** canister, cartridge: words that alone mean gas; a can or tank does not. */

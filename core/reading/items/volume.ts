@@ -123,6 +123,7 @@ export function namesContainer(stretch: Stretch, draft: Draft): boolean {
   if (draft.thing?.term.role === 'fuelTypes') return false;
   if (draft.thing === undefined || draft.thing.term.role !== 'kind' || draft.thing.term.value !== 'fuel')
     return draft.thing !== undefined;
+  if (stretch.terms.some((term) => term.role === 'section' && term.value === 'fuel' && term.last === draft.noun[1])) return false;
   return !stretch.terms.some(
     (term) => term.role === 'fuelTypes' && term.first === draft.noun[0] && term.last === draft.noun[1],
   );
@@ -176,7 +177,8 @@ function readBareVolume(stretch: Stretch, draft: Draft): void {
   if (draft.kind !== 'pot' && draft.kind !== 'mug' && draft.kind !== 'kettle' && draft.kind !== 'bottle') return;
   if (measuresOf(stretch, draft).some((measure) => measure.unit.dimension === 'length' && measure.joined === 'times'))
     return;
-  for (const number of bareOf(stretch, draft)) {
+  const numbers = [...bareOf(stretch, draft)].sort((a, b) => Number(isHeld(stretch, b.at)) - Number(isHeld(stretch, a.at)));
+  for (const number of numbers) {
     const { value } = number;
     const close = Math.abs(number.at - draft.noun[0]) <= 4 || Math.abs(number.at - draft.noun[1]) <= 4;
     const before = stretch.tokens[number.at - 1]?.fold ?? '';
@@ -210,4 +212,9 @@ function readBareVolume(stretch: Stretch, draft: Draft): void {
       return;
     }
   }
+}
+
+/** "holds 750": the number that the word is about goes first. */
+function isHeld(stretch: Stretch, at: number): boolean {
+  return stretch.terms.some((term) => term.role === 'holds' && term.last === at - 1);
 }

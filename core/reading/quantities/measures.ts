@@ -98,7 +98,28 @@ export function findMeasures(tokens: readonly Token[], terms: readonly Term[], c
     at = measure.last;
   }
   flush();
+  measures.push(...wordMeasures(tokens, terms, unitTerms, measures, context));
+  measures.sort((a, b) => a.first - b.first);
   return { measures: compounds(measures, bare, tokens), bare };
+}
+
+/** "half a pint", "two litres", "pint pot": a number in words, or none, before the name of a unit. */
+function wordMeasures(tokens: readonly Token[], terms: readonly Term[], unitTerms: ReadonlyMap<number, Term>, found: readonly Measure[], context: MeasureContext): Measure[] {
+  const measures: Measure[] = [];
+  for (const term of unitTerms.values()) {
+    if (found.some((measure) => measure.first <= term.first && measure.last >= term.first)) continue;
+    const unit = unitByName(term.value as UnitName);
+    if (unit.dimension === 'temperature') continue;
+    const article = terms.find((other) => other.role === 'article' && other.last === term.first - 1);
+    const end = article?.first ?? term.first;
+    const word = terms.find((other) => other.role === 'number' && other.last === end - 1 && Number(other.value) > 0);
+    const vessel = terms.some((other) => other.role === 'kind' && other.first === term.last + 1 && tokens[other.first]?.gap !== 2);
+    if (word === undefined && !(vessel && unit.dimension === 'volume' && unit.id !== 'cup')) continue;
+    const system = unit.metric === true ? 'metric' : unit.id === 'pint' ? context.pints : context.system;
+    const first = word?.first ?? term.first;
+    measures.push({ first, last: term.last, unit, values: [toScale(word === undefined ? 1 : Number(word.value), unit, factorOf(unit, system))], at: [first], joined: 'one', system });
+  }
+  return measures;
 }
 
 function bareValue(number: NumberText, context: MeasureContext): number {
@@ -193,9 +214,13 @@ export function unitAfter(
 ): Found | undefined {
   let i = at + 1;
   if (tokens[i]?.fold === '-' && tokens[i]?.gap === 0 && tokens[i + 1]?.gap === 0) i++;
+  if (tokens[i]?.fold === '(' && tokens[i + 2]?.fold === ')') {
+    const inside = unitBySymbol(tokens[i + 1]?.fold ?? '');
+    return inside === undefined || inside.dimension === 'other' ? undefined : { unit: inside, last: i + 2 };
+  }
   const token = tokens[i];
-  if (token === undefined || token.gap === 2) return undefined;
   const next = tokens[i + 1];
+  if (token === undefined || (token.gap === 2 && !isUnitCell(token, next))) return undefined;
   if (token.fold === 'fl') {
     const dot = next?.fold === '.' ? i + 2 : i + 1;
     const ounce = tokens[dot];
@@ -236,6 +261,11 @@ export function unitAfter(
   if (unit === undefined) return undefined;
   if (token.fold === '#' && token.gap > 0) return undefined;
   return { unit, last: token.type === 'word' ? dotted(tokens, i) : i };
+}
+
+/** A unit alone in the cell after its number. */
+function isUnitCell(token: Token, next: Token | undefined): boolean {
+  return (next === undefined || next.gap === 2) && token.type === 'word' && token.fold.length > 1 && token.fold !== 'in';
 }
 
 /** "ml: 350": a label that is a unit, at the head of its own field. */
