@@ -39,30 +39,81 @@ export default defineConfig(
     rules: {
       'no-restricted-globals': [
         'error',
-        ...['window', 'document', 'navigator', 'localStorage', 'fetch', 'setTimeout', 'setInterval', 'performance', 'Date', 'crypto'].map((name) => ({
+        ...[
+          'window',
+          'document',
+          'navigator',
+          'localStorage',
+          'fetch',
+          'setTimeout',
+          'setInterval',
+          'performance',
+          'Date',
+          'crypto',
+        ].map((name) => ({
           name,
           message: 'The core has no DOM, clock, network or randomness: the same input gives the same report.',
         })),
       ],
-      'no-restricted-properties': ['error', { object: 'Math', property: 'random', message: 'The same input gives the same report.' }],
+      'no-restricted-properties': [
+        'error',
+        { object: 'Math', property: 'random', message: 'The same input gives the same report.' },
+      ],
     },
   },
-  wall('core/model', below('data', 'reading', 'kit', 'physics', 'plan', 'checks', 'report', 'input'), 'The model is types only and imports nothing but itself.'),
-  wall('core/data', below('reading', 'kit', 'physics', 'plan', 'checks', 'report', 'input'), 'Data are literals: they see the model and nothing else.'),
-  wall('core/reading', below('kit', 'physics', 'plan', 'checks', 'report', 'input'), 'Reading text needs the model and the vocabulary, nothing that judges.'),
-  wall('core/physics', below('reading', 'kit', 'plan', 'checks', 'report', 'input'), 'Physics are pure functions on numbers: they know no list and no kit.'),
+  wall('core', NO_FACES, 'The core knows no face.'),
+  wall(
+    'core/model',
+    below('data', 'reading', 'kit', 'physics', 'plan', 'checks', 'report', 'input'),
+    'The model is types only and imports nothing but itself.',
+  ),
+  wall(
+    'core/data',
+    below('reading', 'kit', 'physics', 'plan', 'checks', 'report', 'input'),
+    'Data are literals: they see the model and nothing else.',
+  ),
+  wall(
+    'core/reading',
+    below('kit', 'physics', 'plan', 'checks', 'report', 'input'),
+    'Reading text needs the model and the vocabulary, nothing that judges.',
+  ),
+  wall(
+    'core/physics',
+    below('reading', 'kit', 'plan', 'checks', 'report', 'input'),
+    'Physics are pure functions on numbers: they know no list and no kit.',
+  ),
   wall('core/kit', below('plan', 'checks', 'report'), 'The kit is put together before anything is planned or judged.'),
-  wall('core/plan', below('reading', 'checks', 'report', 'input'), 'The plan is what checks share; it knows none of them.'),
-  wall('core/checks', ['./!(index).js', ...below('reading', 'kit', 'report', 'input')], 'A check sees the facts it asks for, the physics and the plan, and never another check.'),
-  wall('core/report', below('reading', 'kit', 'physics', 'plan', 'checks', 'input'), 'The report words what it is given and works nothing out.'),
+  wall(
+    'core/plan',
+    below('reading', 'checks', 'report', 'input'),
+    'The plan is what checks share; it knows none of them.',
+  ),
+  wall(
+    'core/checks',
+    ['./!(index).js', ...below('reading', 'kit', 'report', 'input')],
+    'A check sees the facts it asks for, the physics and the plan, and never another check.',
+  ),
+  wall(
+    'core/report',
+    below('reading', 'kit', 'physics', 'plan', 'checks', 'input'),
+    'The report words what it is given and works nothing out.',
+  ),
   wall('widget', ['**/core/*/**', '**/extension/**'], 'A face sees the report: import from core/index.js.'),
-  wall('extension', ['**/core/*/**', '**/widget/*/**'], 'The extension mounts the elements: import from core/index.js and widget/index.js.'),
+  wall(
+    'extension',
+    ['**/core/*/**', '**/widget/*/**'],
+    'The extension mounts the elements: import from core/index.js and widget/index.js.',
+  ),
   { files: ['core/checks/index.ts'], rules: { 'no-restricted-imports': 'off' } },
   {
     files: ['extension/**/*.ts'],
     ignores: ['extension/browser.ts'],
     rules: {
-      'no-restricted-globals': ['error', { name: 'browser', message: 'extension/browser.ts is the one file that touches the browser API.' }, { name: 'chrome', message: 'extension/browser.ts is the one file that touches the browser API.' }],
+      'no-restricted-globals': [
+        'error',
+        { name: 'browser', message: 'extension/browser.ts is the one file that touches the browser API.' },
+        { name: 'chrome', message: 'extension/browser.ts is the one file that touches the browser API.' },
+      ],
     },
   },
   { files: ['widget/**/*.ts'], ...lit['flat/recommended'] },

@@ -44,6 +44,7 @@ export async function launchExtended(args = []) {
   });
   const background = await browser.waitForTarget(
     (target) => target.type() === 'service_worker' && target.url().endsWith('/background.js'),
+    { timeout: 10_000 },
   );
   const id = new URL(background.url()).host;
   const extension = (await browser.extensions()).get(id);

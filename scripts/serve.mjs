@@ -47,7 +47,7 @@ export async function serve(folder, port = 0) {
 function listen(server, port) {
   return new Promise((resolve, reject) => {
     server.once('error', reject);
-    server.listen(port, 'localhost', () => {
+    server.listen(port, '127.0.0.1', () => {
       server.off('error', reject);
       resolve(undefined);
     });

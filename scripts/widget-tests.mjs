@@ -2,7 +2,7 @@
 import { writeFileSync } from 'node:fs';
 import { startTestRunner } from '@web/test-runner';
 
-/** @typedef {import('@web/test-runner-core').TestSuiteResult} Suite */
+/** @typedef {import('@web/test-runner').TestSuiteResult} Suite */
 
 const [, , file] = process.argv;
 const runner = await startTestRunner({ readCliArgs: false, autoExitProcess: false });
