@@ -39,7 +39,10 @@ export function filledMl(shape: VesselShape, fillMm: number): number {
  * @param ml 0 to the volume of the vessel; RangeError beyond.
  */
 export function fillHeightMm(shape: VesselShape, ml: number): number {
-  assertWithin('The volume', ml, 0, volumeMl(shape), ' mL');
+  const brimMl = volumeMl(shape);
+  // Brim-full but for the last digits of somebody's arithmetic is full.
+  if (Math.abs(ml - brimMl) <= 1e-12 * brimMl) return shape.heightMm;
+  assertWithin('The volume', ml, 0, brimMl, ' mL');
   return ml === 0 ? 0 : solveRising((fillMm) => filledMl(shape, fillMm), ml, 0, shape.heightMm);
 }
 

@@ -29,7 +29,7 @@ describe('the boiling line', () => {
   it('rises', () => {
     fc.assert(
       fc.property(twoOf(273.15, 647.09), ([cold, hot]) => {
-        expect(saturationPressurePa(hot)).toBeGreaterThanOrEqual(saturationPressurePa(cold));
+        expect(saturationPressurePa(hot)).toBeGreaterThanOrEqual(saturationPressurePa(cold) * (1 - 1e-12));
       }),
     );
   });
@@ -39,9 +39,9 @@ describe('altitude', () => {
   it('takes away pressure, warmth and boiling point', () => {
     fc.assert(
       fc.property(twoOf(-430, 9000), ([low, high]) => {
-        expect(pressurePa(high)).toBeLessThanOrEqual(pressurePa(low));
-        expect(airTemperatureK(high)).toBeLessThanOrEqual(airTemperatureK(low));
-        expect(boilingPointC(high)).toBeLessThanOrEqual(boilingPointC(low));
+        // But for the last digits, where the two lie next to each other.
+        for (const falls of [pressurePa, airTemperatureK, boilingPointC])
+          expect(falls(high)).toBeLessThanOrEqual(falls(low) * (1 + 1e-12));
       }),
     );
   });

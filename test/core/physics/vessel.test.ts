@@ -108,6 +108,16 @@ describe('an empty vessel', () => {
   });
 });
 
+describe('a brim-full vessel', () => {
+  it.each([cylinder, rounded, bowl, tin])('stands at its height, a last digit more or less %#', (shape) => {
+    const brim = volumeMl(shape);
+    for (const ml of [brim * (1 - 4e-16), brim, brim * (1 + 4e-16)])
+      expect(fillHeightMm(shape, ml)).toBe(shape.heightMm);
+    expect(fillHeightMm(shape, brim * 0.999)).toBeLessThan(shape.heightMm);
+    expect(() => fillHeightMm(shape, brim * (1 + 1e-9))).toThrow(RangeError);
+  });
+});
+
 describe('what is no vessel', () => {
   refuses('a rim', (rimMm) => volumeMl({ ...cylinder, rimMm }), {
     least: 1,
