@@ -31,6 +31,13 @@ export function onSelectionItem(listener: (click: SelectionClick) => Promise<voi
   });
 }
 
+/** The person may change its keys; the browser counts it as a click. */
+export function onPanelCommand(listener: (windowId: number) => Promise<void>): void {
+  browser.commands.onCommand.addListener((command, tab) => {
+    if (command === 'open-panel' && tab?.windowId !== undefined) void listener(tab.windowId);
+  });
+}
+
 /** Runs a function that stands alone in a frame of the page; it rejects where the browser lets nobody in. */
 export async function runInPage<T>(tabId: number, frameId: number, func: () => T): Promise<T> {
   const [outcome] = await browser.scripting.executeScript({ target: { tabId, frameIds: [frameId] }, func });

@@ -141,5 +141,19 @@ describe('the menu over a selection, in Firefox', () => {
       });
     await firefox.until(async () => (await sidebarText()) !== '');
     expect(await sidebarText()).toBe(TEXT);
+    await extended.inWindow('SidebarController.hide()');
+  });
+
+  it('opens the sidebar by the keys', async () => {
+    const observer = await extended.open('popup/index.html');
+    const keys = await extended.inWindow(`
+      const key = document.querySelector('keyset[id^="ext-keyset-id-brimwise"] key[key="L"]');
+      key.doCommand();
+      return key.getAttribute('modifiers');
+    `);
+    expect(keys).toBe('alt,shift');
+    await firefox.until(
+      () => observer.evaluate("browser.extension.getViews({ type: 'sidebar' }).length === 1") as Promise<boolean>,
+    );
   });
 });
