@@ -2,6 +2,8 @@ import type { Dictionary } from '../text/lexicon.js';
 import { countOf, delimited, piped, spaced } from './cells.js';
 import { columnsOf, withItemColumn } from './columns.js';
 import { htmlRows, isHtml } from './html.js';
+import { fusedCells, isFusedHead, unitOfHead } from './fused.js';
+import type { Unit } from '../quantities/units.js';
 import { LONGEST_LINE, trim } from './lines.js';
 import { plainRow } from './plain.js';
 import type { Cell, Column, Row, SourceLine } from './rows.js';
@@ -15,11 +17,22 @@ export function rowsOf(text: string, lines: readonly SourceLine[], dictionary: D
   const delimiter = delimiterOf(text, capped);
   const rows: Row[] = [];
   let table: Table | undefined;
+  let fused: Unit | undefined;
   for (let i = 0; i < capped.length; i++) {
     const line = capped[i];
     if (line === undefined) continue;
     const cut = cellsOf(text, line, capped[i - 1], capped[i + 1], delimiter);
     if (cut === undefined) {
+      if (isFusedHead(text, line, dictionary)) {
+        fused = unitOfHead(text, line, dictionary);
+        rows.push({ ...plainRow(text, line, undefined), type: 'heading', level: 3 });
+        continue;
+      }
+      const run = fused === undefined ? undefined : fusedCells(text, line, fused);
+      if (run !== undefined) {
+        rows.push({ line: line.number, type: 'item', cells: run, level: 0, bullet: true, quoted: false });
+        continue;
+      }
       const aligned = alignedHead(text, line, dictionary);
       if (aligned !== undefined) {
         table = { columns: withItemColumn(aligned.columns), by: 'place', starts: aligned.starts, line };

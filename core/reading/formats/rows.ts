@@ -11,7 +11,8 @@ export interface SourceLine {
 
 /** What a column holds, and the unit its head gives. */
 export interface Column {
-  readonly meaning: ColumnMeaning;
+  /** `fused`: count and mass, run together by copying. */
+  readonly meaning: ColumnMeaning | 'fused';
   readonly unit?: Unit;
   /** Which of the tables side by side, or of the quantity columns. */
   readonly head: string;

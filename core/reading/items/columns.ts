@@ -5,7 +5,7 @@ import { unitBySymbol, UNITS, type Unit } from '../quantities/units.js';
 import type { Dictionary } from '../text/lexicon.js';
 import { findTerms, type Term } from '../text/terms.js';
 import { tokenise, type Token } from '../text/tokens.js';
-import { isMissing, stated, type Draft } from './draft.js';
+import { assumed, isMissing, stated, type Draft } from './draft.js';
 
 interface Figure {
   readonly value: number;
@@ -21,10 +21,12 @@ export interface ColumnFigures {
   readonly mass?: Figure;
   /** The column of masses gives what is in it ("2 kg filling"). */
   readonly net?: true;
+  /** Count and mass were run together: both are a guess. */
+  readonly fused?: true;
 }
 
 /** Columns that are read here as figures; the others are read as words. */
-const FIGURES = new Set(['quantity', 'each', 'total', 'mass', 'unit']);
+const FIGURES = new Set(['quantity', 'each', 'total', 'mass', 'unit', 'fused']);
 
 /** The cells whose words tell of the thing. */
 export function wordCells(row: Row): Cell[] {
@@ -62,6 +64,11 @@ export function figuresOf(text: string, row: Row, dictionary: Dictionary, massUn
           value: Number(word.value),
           span: [tokens[word.first]?.start ?? 0, tokens[word.last]?.end ?? 0],
         };
+    } else if (column.meaning === 'fused') {
+      const digits = text.slice(cell.start, cell.end);
+      figures.fused = true;
+      figures.quantity = { value: Number(digits[0]), span: [cell.start, cell.start + 1] };
+      figures.mass = { value: Number(digits.slice(1)) * (column.unit?.factor ?? 1), span: [cell.start + 1, cell.end] };
     } else if (column.meaning === 'each' || column.meaning === 'total' || column.meaning === 'mass') {
       const figure = massOf(text, cell, dictionary, column.unit ?? rowUnit ?? massUnit);
       if (figure !== undefined && figures[column.meaning] === undefined) {
@@ -110,6 +117,7 @@ function massOf(text: string, cell: Cell, dictionary: Dictionary, headUnit: Unit
 
 /** Gives the figures of the columns to the thing of the row; a mass stands with the first of several. */
 export function applyFigures(drafts: readonly Draft[], figures: ColumnFigures): void {
+  if (figures.fused === true) return applyGuess(drafts, figures);
   for (const draft of drafts)
     if (figures.quantity !== undefined) draft.quantity = stated(figures.quantity.value, figures.quantity.span);
   const [draft] = drafts;
@@ -130,4 +138,12 @@ export function applyFigures(drafts: readonly Draft[], figures: ColumnFigures): 
     Math.abs(figures.total.value - figures.mass.value * figures.quantity.value) < 0.02 * figures.total.value
   )
     draft.massBasis = 'each';
+}
+
+function applyGuess([draft]: readonly Draft[], { quantity, mass }: ColumnFigures): void {
+  if (draft === undefined || quantity === undefined || mass === undefined) return;
+  const because = 'figures run together by copying: the first digit is taken as the count';
+  const replaceWith = 'write the count and the mass apart';
+  draft.quantity = assumed(quantity.value, because, replaceWith, quantity.span);
+  if (mass.value > 0) draft.massG = assumed(mass.value, because, replaceWith, mass.span);
 }

@@ -20,12 +20,13 @@ export function draftsOf(stretch: Stretch, context: Context): { drafts: Draft[];
   );
   const drafts: Draft[] = [];
   for (const [i, thing] of mains.entries()) {
-    const from = startOf(stretch, mains[i - 1], thing, mains[i + 1], context);
+    const led = stretch.measures.some((measure) => measure.last < (mains[0]?.term.first ?? 0));
+    const from = startOf(stretch, mains[i - 1], thing, mains[i + 1], context, led);
     const next = mains[i + 1];
     const to =
       next === undefined
         ? endOf(stretch, thing, context)
-        : Math.min(startOf(stretch, thing, next, mains[i + 2], context), endOf(stretch, thing, context));
+        : Math.min(startOf(stretch, thing, next, mains[i + 2], context, led), endOf(stretch, thing, context));
     const span = spanOf(stretch, thing.term.first, thing.term.last);
     drafts.push(
       draftOf(thing.kind, stretch.row.line, span, thing, from, Math.max(to, thing.term.last + 1), [
@@ -121,6 +122,7 @@ function startOf(
   thing: Thing,
   next: Thing | undefined,
   context: Context,
+  led: boolean,
 ): number {
   const noun = thing.sorts[0]?.first ?? thing.term.first;
   if (previous === undefined) {
@@ -134,6 +136,11 @@ function startOf(
   while (at > least && (stretch.breaks[at] ?? 0) === 0) at--;
   const before = stretch.measures.filter((measure) => measure.first >= at && measure.last < noun);
   const last = before.at(-1);
+  const joined = stretch.breaks.slice(previous.term.last + 1, noun + 1).every((strength) => strength === 0);
+  if (joined && !led) {
+    const number = stretch.bare.findLast((one) => one.at > previous.term.last && one.at < noun);
+    return Math.max(at, (last?.last ?? -1) + 1, (number?.at ?? -1) + 1);
+  }
   if (last === undefined) return at;
   const end = next?.sorts[0]?.first ?? next?.term.first ?? stretch.tokens.length;
   const again = stretch.measures.some(
@@ -144,9 +151,7 @@ function startOf(
       measure.joined !== 'times',
   );
   const gap = (stretch.tokens[last.last + 1]?.gap ?? 1) === 2;
-  const parted = stretch.breaks.slice(previous.term.last + 1, noun + 1).some((strength) => strength > 0);
-  const led = stretch.measures.some((measure) => measure.last < previous.term.first && measure.last >= previous.term.first - 3);
-  return again || gap || (!parted && !led) ? last.last + 1 : at;
+  return again || gap ? last.last + 1 : at;
 }
 
 function endOf(stretch: Stretch, thing: Thing, context: Context): number {

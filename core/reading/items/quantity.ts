@@ -89,11 +89,8 @@ function isName(stretch: Stretch, count: Count, draft: Draft): boolean {
   if (stretch.tokens[count.first]?.gap === 0 && count.first > draft.from) return true;
   const first = count.first === draft.from || (stretch.breaks[count.first] ?? 0) > 0 || previous?.type === 'sign';
   const counts = first || termsOf(stretch, 'article').some((term) => term.last === count.first - 1);
-  return (
-    !counts &&
-    !(draft.thing?.many === true && stretch.tokens[count.first]?.type === 'word') &&
-    !(draft.thing?.many === true)
-  );
+  const close = draft.thing?.many === true && draft.noun[0] - count.last <= 4;
+  return !counts && !close;
 }
 
 /** "mugs x2", "bottles (2)", "mugs: 2", "Thermos 1 L, four", "bottle 1 L, 6 of". */

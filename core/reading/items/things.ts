@@ -365,6 +365,7 @@ function spanBreaks(stretch: Stretch, from: number, to: number): boolean {
 function isPartOf(stretch: Stretch, term: Term, kind: ItemKind, owner: Thing, denied: boolean): boolean {
   if (kind !== 'lid' || !(isVessel(owner.kind) || owner.kind === 'stove')) return false;
   if (denied) return true;
+  if (stretch.tokens[term.first - 1]?.fold === '/' && stretch.tokens[term.last + 1]?.fold === '/') return false;
   if (stretch.row.cells[stretch.cellOf[term.first] ?? 0]?.column?.meaning === 'notes') return true;
   const weighed = stretch.measures.find((measure) => measure.first > term.last && measure.first <= term.last + 3);
   const parted = weighed !== undefined && spanBreaks(stretch, term.last + 1, weighed.first);

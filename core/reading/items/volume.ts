@@ -70,7 +70,8 @@ export function readVolume(stretch: Stretch, draft: Draft): void {
       );
       const measured = near(stretch, 'holds', measure.first, measure.last, 1) !== undefined;
       const beside = isBeside(stretch, previous.measure, measure);
-      if (same && !measured) {
+      const added = beside && plusBetween(stretch, previous.measure, measure);
+      if (same && !measured && !added) {
         if (measure.unit.metric === true && previous.measure.unit.metric !== true) previous.given = given;
         continue;
       }
@@ -217,4 +218,8 @@ function readBareVolume(stretch: Stretch, draft: Draft): void {
 /** "holds 750": the number that the word is about goes first. */
 function isHeld(stretch: Stretch, at: number): boolean {
   return stretch.terms.some((term) => term.role === 'holds' && term.last === at - 1);
+}
+
+function plusBetween(stretch: Stretch, a: Measure, b: Measure): boolean {
+  return stretch.tokens.slice(a.last + 1, b.first).some((token) => token.fold === '+');
 }

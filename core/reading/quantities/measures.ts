@@ -258,7 +258,7 @@ export function unitAfter(
       : inchBefore(tokens, i);
   if (token.fold === 'ø') return undefined;
   const unit = unitBySymbol(token.fold);
-  if (unit === undefined) return undefined;
+  if (unit === undefined || next?.fold === '=') return undefined;
   if (token.fold === '#' && token.gap > 0) return undefined;
   return { unit, last: token.type === 'word' ? dotted(tokens, i) : i };
 }

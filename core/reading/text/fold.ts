@@ -237,8 +237,8 @@ export function fold(text: string, start: number, end: number, html = false): Fo
       }
     }
     if (html && code === 38) {
-      const semicolon = text.indexOf(';', at);
-      const char = semicolon > 0 && semicolon - at < 10 ? entity(text.slice(at + 1, semicolon)) : undefined;
+      const semicolon = semicolonAfter(text, at, end);
+      const char = semicolon > 0 ? entity(text.slice(at + 1, semicolon)) : undefined;
       if (char !== undefined) {
         putChar(char.charCodeAt(0), at, semicolon + 1, text.charCodeAt(at - 1), text.charCodeAt(semicolon + 1));
         at = semicolon;
@@ -248,6 +248,12 @@ export function fold(text: string, start: number, end: number, html = false): Fo
     putChar(code, at, at + 1, text.charCodeAt(at - 1), text.charCodeAt(at + 1));
   }
   return buffer;
+}
+
+/** The semicolon that ends an entity: close by, or there is none (0). */
+function semicolonAfter(text: string, at: number, end: number): number {
+  for (let i = at + 1; i < end && i < at + 10; i++) if (text.charCodeAt(i) === 59) return i;
+  return 0;
 }
 
 function putChar(code: number, from: number, to: number, before: number, after: number): void {
