@@ -9,6 +9,8 @@ import { draftOf, isMissing, spanOf, type Draft } from './items/draft.js';
 import { findTerms } from './text/terms.js';
 import { tokenise } from './text/tokens.js';
 import { applyFigures, figuresOf, wordCells, type ColumnFigures } from './items/columns.js';
+import { alternativeOf } from './items/alternatives.js';
+import { unnamedPot } from './items/unnamed.js';
 import type { Context } from './items/context.js';
 import { draftsOf, fill } from './items/index.js';
 import type { Order } from './items/size.js';
@@ -161,9 +163,14 @@ class Reader {
       row.cells.length > 1 ? figuresOf(this.text, row, this.dictionary, context.massUnit ?? this.massUnit) : {};
     const { drafts, parts } = draftsOf(stretch, context);
     const headed = drafts.some((draft) => draft.kind === context.kind || row.cells.length > 1) ? undefined : this.headed(stretch, context, drafts[0]?.from);
-    if (headed !== undefined) drafts.unshift(headed);
+    const found = headed ?? (drafts.length === 0 ? unnamedPot(stretch, context) : undefined);
+    if (found !== undefined) drafts.unshift(found);
     applyFigures(drafts, figures);
     for (const draft of drafts) fill(stretch, draft, parts, context, this.order);
+    for (const draft of [...drafts]) {
+      const other = alternativeOf(stretch, draft);
+      if (other !== undefined) drafts.splice(drafts.indexOf(draft) + 1, 0, other);
+    }
     if (drafts.some((draft) => draft.kind === context.kind)) this.sections.told();
     if (drafts.length === 0 && this.isMore(stretch)) {
       this.mark(row, 'used');

@@ -310,7 +310,7 @@ export const en: Words = {
     minus: 'minus, below zero, below, negative',
     cold: 'low, lows, coldest, cold, expect, expected, forecast, at night, nights, night, overnight, down to, nights down to, temperature, temperatures, morning, frost, coldest_night, min',
     rated:
-      'rated, rating, comfort, limit, sleeping bag, bag, quilt, bags, mat, pad, claim, duvet, boots, stove, works down to, sulks, liner, washed at, wash at',
+      'rated, rating, comfort, limit, sleeping bag, bag, quilt, bags, mat, pad, claim, duvet, boots, works down to, sulks, liner, washed at, wash at',
     altitude:
       'camp, camps, high camp, top camp, pass, passes, altitude, elevation, above sea level, summit, high, up to, hut, asl, masl, base camp, plateau',
     fireAllowed:

@@ -23,6 +23,12 @@ export function rowsOf(text: string, lines: readonly SourceLine[], dictionary: D
     if (line === undefined) continue;
     const cut = cellsOf(text, line, capped[i - 1], capped[i + 1], delimiter);
     if (cut === undefined) {
+      const aligned = alignedHead(text, line, dictionary);
+      if (aligned !== undefined) {
+        table = { columns: withItemColumn(aligned.columns), by: 'place', starts: aligned.starts, line };
+        rows.push({ ...plainRow(text, line, undefined), type: 'columns' });
+        continue;
+      }
       if (isFusedHead(text, line, dictionary)) {
         fused = unitOfHead(text, line, dictionary);
         rows.push({ ...plainRow(text, line, undefined), type: 'heading', level: 3 });
@@ -31,12 +37,6 @@ export function rowsOf(text: string, lines: readonly SourceLine[], dictionary: D
       const run = fused === undefined ? undefined : fusedCells(text, line, fused);
       if (run !== undefined) {
         rows.push({ line: line.number, type: 'item', cells: run, level: 0, bullet: true, quoted: false });
-        continue;
-      }
-      const aligned = alignedHead(text, line, dictionary);
-      if (aligned !== undefined) {
-        table = { columns: withItemColumn(aligned.columns), by: 'place', starts: aligned.starts, line };
-        rows.push({ ...plainRow(text, line, undefined), type: 'columns' });
         continue;
       }
       if (table?.by === 'place') {

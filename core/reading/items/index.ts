@@ -142,7 +142,7 @@ function startOf(
     return Math.max(at, (last?.last ?? -1) + 1, (number?.at ?? -1) + 1);
   }
   if (last === undefined) return at;
-  const end = next?.sorts[0]?.first ?? next?.term.first ?? stretch.tokens.length;
+  const end = Math.min(next?.sorts[0]?.first ?? next?.term.first ?? stretch.tokens.length, clauseOf(stretch, thing.term).to);
   const again = stretch.measures.some(
     (measure) =>
       measure.first > thing.term.last &&

@@ -60,7 +60,8 @@ function before(stretch: Stretch, draft: Draft): Count | undefined {
   const end = draft.noun[0];
   for (let at = end - 1; at >= draft.from; at--) {
     const pair = termsOf(stretch, 'pair').find((term) => term.last === at);
-    if (pair !== undefined && end - at <= 3) return { value: 2, first: pair.first, last: pair.last };
+    const tied = stretch.tokens[at + 1]?.fold === '-' && stretch.tokens[at + 1]?.gap === 0;
+    if (pair !== undefined && end - at <= 3 && !tied) return { value: 2, first: pair.first, last: pair.last };
     const count = numberAt(stretch, at, true);
     if (count === undefined) continue;
     if (count.value > MOST || isName(stretch, count, draft)) continue;

@@ -120,7 +120,7 @@ function isCounted(stretch: Stretch, term: Term): boolean {
 /** "(burner 42 mm, arms 120 mm)": a part that is measured, not a thing. */
 function isMeasured(stretch: Stretch, term: Term, things: readonly Thing[]): boolean {
   if (
-    things.length === 0 ||
+    (things.length === 0 && stretch.row.bullet) ||
     !stretch.terms.some((other) => other.role === 'dimension' && other.first <= term.first && other.last >= term.last)
   )
     return false;

@@ -124,7 +124,8 @@ export function namesContainer(stretch: Stretch, draft: Draft): boolean {
   if (draft.thing?.term.role === 'fuelTypes') return false;
   if (draft.thing === undefined || draft.thing.term.role !== 'kind' || draft.thing.term.value !== 'fuel')
     return draft.thing !== undefined;
-  if (stretch.terms.some((term) => term.role === 'section' && term.value === 'fuel' && term.last === draft.noun[1])) return false;
+  const generic = stretch.terms.some((term) => term.role === 'section' && term.value === 'fuel' && term.last === draft.noun[1]);
+  if (generic && draft.noun[1] - draft.noun[0] < 2) return false;
   return !stretch.terms.some(
     (term) => term.role === 'fuelTypes' && term.first === draft.noun[0] && term.last === draft.noun[1],
   );

@@ -1,0 +1,27 @@
+import type { Context } from './context.js';
+import { draftOf, spanOf, type Draft } from './draft.js';
+import { termsOf, type Stretch } from './stretch.js';
+
+/** mL between which a metal thing of an unknown name is taken for a pot. */
+const POT_SIZES: readonly [number, number] = [300, 12_000];
+const POT_METALS = ['titanium', 'aluminium', 'steel', 'enamel'];
+/** More words than this are a sentence, not a name. */
+const LONGEST_NAME = 6;
+
+/** "1.3 L / 0.9 L set", "Titanyum Tencere 1 L": pots that no known word names. A guess, and told as one. */
+export function unnamedPot(stretch: Stretch, context: Context): Draft | undefined {
+  const { tokens, terms, row } = stretch;
+  if (context.section !== undefined && context.section !== 'cook') return undefined;
+  if (row.type === 'heading' || terms.some((term) => term.role === 'notKit' || term.role === 'kind' || term.role === 'container' || term.role === 'otherUse' || term.role === 'food' || term.role === 'water')) return undefined;
+  const volumes = stretch.measures.filter((measure) => measure.unit.dimension === 'volume' && measure.unit.id !== 'cup' && measure.values.every((value) => value >= POT_SIZES[0] && value <= POT_SIZES[1]));
+  const words = tokens.filter((token) => token.type === 'word').length;
+  const vessels = volumes.reduce((n, measure) => n + (measure.joined === 'range' ? 1 : measure.values.length), 0);
+  if (vessels === 0 || words > LONGEST_NAME) return undefined;
+  const set = termsOf(stretch, 'set')[0];
+  const metal = termsOf(stretch, 'materials').find((term) => POT_METALS.includes(String(term.value)));
+  if (!(set !== undefined && vessels > 1) && metal === undefined) return undefined;
+  const name = set ?? { first: 0, last: Math.max(0, (volumes[0]?.first ?? 1) - 1) };
+  const draft = draftOf('pot', row.line, spanOf(stretch, name.first, name.last), undefined, 0, tokens.length, [-1, -1]);
+  draft.kindBecause = set === undefined ? 'a metal thing of this size is taken for a pot' : 'a set of these sizes is taken for pots';
+  return draft;
+}
