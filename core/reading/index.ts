@@ -162,8 +162,7 @@ class Reader {
     const figures =
       row.cells.length > 1 ? figuresOf(this.text, row, this.dictionary, context.massUnit ?? this.massUnit) : {};
     const { drafts, parts } = draftsOf(stretch, context);
-    const headed = drafts.some((draft) => draft.kind === context.kind || row.cells.length > 1) ? undefined : this.headed(stretch, context, drafts[0]?.from);
-    const found = headed ?? (drafts.length === 0 ? unnamedPot(stretch, context) : undefined);
+    const found = drafts.length === 0 ? (this.sorted(stretch) ?? unnamedPot(stretch, context)) : undefined;
     if (found !== undefined) drafts.unshift(found);
     applyFigures(drafts, figures);
     for (const draft of drafts) fill(stretch, draft, parts, context, this.order);
@@ -195,8 +194,8 @@ class Reader {
     return { ...(section === undefined ? {} : { section: section.value as SectionMeaning }), ...(away === undefined ? {} : { away: AWAY[away.value as AwayReason] }) };
   }
 
-  /** A row without a name of its own that tells of the thing in the heading, or in the column of sorts. */
-  private headed(stretch: Stretch, context: Context, until = stretch.tokens.length): Draft | undefined {
+  /** A row without a known name, whose column of sorts tells what it is. */
+  private sorted(stretch: Stretch): Draft | undefined {
     const { row } = stretch;
     const sort = row.cells.find((cell) => cell.column?.meaning === 'category');
     if (
@@ -222,22 +221,7 @@ class Reader {
         return draft;
       }
     }
-    const figured = stretch.measures.some(
-      (measure) =>
-        measure.last < until &&
-        measure.unit.id !== 'm' && measure.unit.dimension !== 'other' && measure.unit.dimension !== 'temperature',
-    );
-    if (
-      context.kind === undefined ||
-      context.kindSpan === undefined ||
-      !figured ||
-      row.type === 'heading' ||
-      row.cells.length > 1
-    )
-      return undefined;
-    const draft = draftOf(context.kind, row.line, context.kindSpan, undefined, 0, until, [-1, -1]);
-    draft.kindBecause = 'the heading names it';
-    return draft;
+    return undefined;
   }
 
   /** A row that only adds figures to the thing of the row before, as YAML does. */
@@ -248,7 +232,6 @@ class Reader {
     if (last === undefined || before === undefined || row.bullet || row.cells.length > 1 || row.type === 'heading')
       return false;
     if (row.line - this.lastLine !== 1 || row.level <= before.row.level || stretch.tokens.length > 12) return false;
-    if (stretch.measures.length === 0 && stretch.bare.length === 0) return false;
     this.lastLine = row.line;
     const more = draftOf(last.kind, last.line, last.span, undefined, 0, stretch.tokens.length, [-1, -1]);
     fill(stretch, more, [], { ...NOTHING, bulleted: true }, this.order);

@@ -27,13 +27,12 @@ export function draftsOf(stretch: Stretch, context: Context): { drafts: Draft[];
       next === undefined
         ? endOf(stretch, thing, context)
         : Math.min(startOf(stretch, thing, next, mains[i + 2], context, led), endOf(stretch, thing, context));
-    const span = spanOf(stretch, thing.term.first, thing.term.last);
-    drafts.push(
-      draftOf(thing.kind, stretch.row.line, span, thing, from, Math.max(to, thing.term.last + 1), [
-        thing.sorts[0]?.first ?? thing.term.first,
-        thing.term.last,
-      ]),
-    );
+    const headed = thing.term.first < 0 && context.kindSpan !== undefined;
+    const span = headed ? context.kindSpan : spanOf(stretch, thing.term.first, thing.term.last);
+    const noun = [thing.sorts[0]?.first ?? thing.term.first, thing.term.last] as const;
+    const draft = draftOf(thing.kind, stretch.row.line, span, thing, from, Math.max(to, thing.term.last + 1), noun);
+    if (headed) draft.kindBecause = 'the heading names it';
+    drafts.push(draft);
   }
   return { drafts, parts };
 }
@@ -101,6 +100,8 @@ function isPlainLine(stretch: Stretch): boolean {
 function hasFigure(stretch: Stretch, thing: Thing, next: Thing | undefined): boolean {
   const clause = clauseOf(stretch, thing.term);
   const to = next !== undefined && next.term.first < clause.to ? next.term.first : clause.to;
+  const leads = thing.many && clause.from === thing.term.first && stretch.row.type === 'paragraph' && (stretch.breaks[thing.term.last + 1] ?? 2) > 0;
+  if (leads) return true;
   const counted = [
     ...stretch.bare.filter((number) => number.number.whole).map((number) => number.at),
     ...stretch.terms.filter((term) => term.role === 'number' && Number(term.value) > 1).map((term) => term.last),

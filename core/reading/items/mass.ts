@@ -3,7 +3,7 @@ import { UNITS, type Unit } from '../quantities/units.js';
 import { assumed, bareOf, isMissing, measuresOf, near, spanOf, stated, within, type Draft } from './draft.js';
 import { isRate } from './volume.js';
 import { namesContainer, ouncesAreVolume } from './volume.js';
-import type { Stretch } from './stretch.js';
+import { termsOf, type Stretch } from './stretch.js';
 
 /** Gross masses of full cans of gas, g: common practice. A single figure between these is what the scale says. */
 const GROSS: readonly (readonly [number, number])[] = [
@@ -77,12 +77,14 @@ function readFuelMass(stretch: Stretch, draft: Draft, masses: readonly Measure[]
     const span = spanOf(stretch, measure.first, measure.last);
     const isNet = near(stretch, 'net', measure.first, measure.last, 1) !== undefined;
     const weighed = near(stretch, 'gross', measure.first, measure.last, 2) !== undefined && masses.length > 1;
+    const called = termsOf(stretch, 'gross').some((term) => term.last < measure.first && measure.first - term.last <= 2);
     const named = measure.last < draft.noun[0];
     const first = measure === masses[0];
     const isGross =
       !isNet &&
       !named &&
-      (weighed ||
+      (called ||
+        weighed ||
         (!first && !isMissing(draft.fuelMassG)) ||
         (gross(grams) && !column) ||
         (weighedAlone(stretch, measure) && !column));

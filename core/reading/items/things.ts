@@ -22,8 +22,25 @@ export const isVessel = (kind: ItemKind): boolean => VESSELS.includes(kind);
 
 /** The things that a row names, in order. */
 export function thingsOf(stretch: Stretch, context: Context): Thing[] {
+  const found = namedThings(stretch, context);
+  const head = headThing(stretch, context, found);
+  return head === undefined ? found : namedThings(stretch, context, head);
+}
+
+/** Under a heading that names a thing, a row of figures with no such noun tells of it: it is there before the first token. */
+function headThing(stretch: Stretch, context: Context, things: readonly Thing[]): Thing | undefined {
+  if (context.kind === undefined || stretch.row.type === 'heading' || stretch.row.cells.length > 1) return undefined;
+  if (things.some((thing) => thing.kind === context.kind)) return undefined;
+  const until = things[0]?.term.first ?? stretch.tokens.length;
+  const figured = stretch.measures.some((measure) => measure.last < until && measure.unit.id !== 'm' && measure.unit.dimension !== 'other' && measure.unit.dimension !== 'temperature');
+  if (!figured) return undefined;
+  const term: Term = { role: 'kind', value: context.kind, many: false, first: -1, last: -1 };
+  return { term, kind: context.kind, many: false, denied: false, sorts: [] };
+}
+
+function namedThings(stretch: Stretch, context: Context, head?: Thing): Thing[] {
   const nouns = nounsOf(stretch);
-  const things: Thing[] = [];
+  const things: Thing[] = head === undefined ? [] : [head];
   let sorts: Term[] = [];
   for (const [i, term] of nouns.entries()) {
     const after = nouns[i + 1];
