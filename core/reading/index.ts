@@ -8,7 +8,7 @@ import type { Row, SourceLine } from './formats/rows.js';
 import { draftOf, isMissing, spanOf, type Draft } from './items/draft.js';
 import { findTerms } from './text/terms.js';
 import { tokenise } from './text/tokens.js';
-import { applyFigures, figuresOf, wordCells, type ColumnFigures } from './items/columns.js';
+import { applyFigures, figuresOf, wordCells } from './items/columns.js';
 import { alternativeOf } from './items/alternatives.js';
 import { unnamedPot } from './items/unnamed.js';
 import type { Context } from './items/context.js';
@@ -159,12 +159,10 @@ class Reader {
       plainLists: this.plain,
       cooks: lent.section === 'cook' || lent.section === 'fuel',
     };
-    const figures =
-      row.cells.length > 1 ? figuresOf(this.text, row, this.dictionary, context.massUnit ?? this.massUnit) : {};
     const { drafts, parts } = draftsOf(stretch, context);
     const found = drafts.length === 0 ? (this.sorted(stretch) ?? unnamedPot(stretch, context)) : undefined;
     if (found !== undefined) drafts.unshift(found);
-    applyFigures(drafts, figures);
+    if (drafts.length > 0 && row.cells.length > 1) applyFigures(drafts, figuresOf(this.text, row, this.dictionary, context.massUnit ?? this.massUnit));
     for (const draft of drafts) fill(stretch, draft, parts, context, this.order);
     for (const draft of [...drafts]) {
       const other = alternativeOf(stretch, draft);
@@ -182,7 +180,7 @@ class Reader {
     }
     const told = readTrip(stretch, drafts.length > 0, this.trip);
     if (drafts.length > 0 || told) this.mark(row, 'used');
-    else this.mark(row, 'not-cook-kit', this.because(stretch, figures));
+    else this.mark(row, 'not-cook-kit', this.because(stretch));
   }
 
   /** "Water: 2 × 1 L bottles": a row can bring its own heading. What the column of owners says of its whereabouts counts too. */
@@ -238,7 +236,7 @@ class Reader {
     return addTo(last, more);
   }
 
-  private because(_stretch: Stretch, _figures: ColumnFigures): string {
+  private because(_stretch: Stretch): string {
     return 'nothing here names cook kit';
   }
 

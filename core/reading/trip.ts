@@ -33,8 +33,12 @@ const SEASON_OF_MONTH: readonly Season[] = [
 /** Metres between which a height is one where people cook. */
 const ALTITUDES: readonly [number, number] = [300, 9000];
 
+const TELLING: readonly Term['role'][] = ['people', 'peopleBefore', 'party', 'day', 'night', 'week', 'span', 'season', 'month', 'perGroup', 'fireForbidden', 'fireAllowed', 'noSnow', 'meltsSnow', 'cookOnFire', 'wind', 'youth', 'scratch', 'simmer', 'boilOnly', 'snow'];
+
 /** Reads what a row tells of the trip. `gear` is true for a row that names things of the list. Gives whether it told anything. */
 export function readTrip(stretch: Stretch, gear: boolean, gathered: Gathered): boolean {
+  const measured = stretch.measures.some((measure) => measure.unit.dimension === 'temperature' || measure.unit.id === 'm' || measure.unit.id === 'ft');
+  if (!measured && !TELLING.some((role) => stretch.byRole.has(role))) return false;
   let told = false;
   const weight = (stretch.row.type === 'heading' ? 3 : stretch.row.bullet ? 1 : 2) - (gear ? 0.5 : 0);
   const keep = <K extends keyof TripHints>(key: K, given: TripHints[K] | undefined, more = 0) => {

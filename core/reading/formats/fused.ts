@@ -10,7 +10,7 @@ import type { Cell, SourceLine } from './rows.js';
 
 /** Whether a line is the head of such a table: a column of counts and one of masses named in it, and no figure. */
 export function isFusedHead(text: string, line: SourceLine, dictionary: Dictionary): boolean {
-  if (line.end - line.start > 80 || line.end - line.start < 8) return false;
+  if (line.end - line.start > 80 || line.end - line.start < 8 || !hasCapitals(text, line)) return false;
   const meanings = new Set<unknown>();
   let words = 0;
   for (const [start, end] of parts(text, line)) {
@@ -20,6 +20,17 @@ export function isFusedHead(text: string, line: SourceLine, dictionary: Dictiona
     for (const term of findTerms(tokens, dictionary)) if (term.role === 'column') meanings.add(term.value);
   }
   return words <= 7 && meanings.has('quantity') && (meanings.has('mass') || meanings.has('total') || meanings.has('each'));
+}
+
+/** Heads are written with capitals, two at least, and without figures: a quick look that spares most lines the rest. */
+function hasCapitals(text: string, line: SourceLine): boolean {
+  let capitals = 0;
+  for (let at = line.start; at < line.end; at++) {
+    const code = text.charCodeAt(at);
+    if (isDigit(code)) return false;
+    if (code > 64 && code < 91) capitals++;
+  }
+  return capitals > 1;
 }
 
 /** Stretches between a small letter and a capital: "KücheStückGewicht" holds three. */

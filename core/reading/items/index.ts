@@ -11,6 +11,7 @@ import { readVolume } from './volume.js';
 
 /** The things of a row as drafts, with nothing read of them yet but what they are and which tokens tell of them. */
 export function draftsOf(stretch: Stretch, context: Context): { drafts: Draft[]; parts: Thing[] } {
+  if (context.kind === undefined && !stretch.byRole.has('kind') && !stretch.byRole.has('container') && !stretch.byRole.has('fuelTypes')) return { drafts: [], parts: [] };
   const things = thingsOf(stretch, context);
   const parts = things.filter((thing) => thing.partOf !== undefined);
   const mains = withoutLabels(

@@ -10,6 +10,8 @@ export interface Stretch {
   readonly row: Row;
   readonly tokens: readonly Token[];
   readonly terms: readonly Term[];
+  /** The terms again, by role. */
+  readonly byRole: ReadonlyMap<Role, readonly Term[]>;
   readonly measures: readonly Measure[];
   readonly bare: readonly Bare[];
   /** Of each token: the index of its cell. */
@@ -44,11 +46,23 @@ export function stretchOf(
   const terms = findTerms(tokens, dictionary);
   const { measures, bare } = findMeasures(tokens, terms, context);
   const breaks = breaksOf(text, tokens, terms, measures, cellOf);
-  return { text, row, tokens, terms, measures, bare, cellOf, struck, breaks };
+  return { text, row, tokens, terms, byRole: byRole(terms), measures, bare, cellOf, struck, breaks };
 }
 
-export function termsOf(stretch: Stretch, role: Role): Term[] {
-  return stretch.terms.filter((term) => term.role === role);
+const NONE: readonly Term[] = [];
+
+export function termsOf(stretch: Stretch, role: Role): readonly Term[] {
+  return stretch.byRole.get(role) ?? NONE;
+}
+
+function byRole(terms: readonly Term[]): ReadonlyMap<Role, readonly Term[]> {
+  const roles = new Map<Role, Term[]>();
+  for (const term of terms) {
+    const same = roles.get(term.role);
+    if (same === undefined) roles.set(term.role, [term]);
+    else same.push(term);
+  }
+  return roles;
 }
 
 /** Takes out addresses, pictures, footnote marks and emphasis; tells what is struck through. */

@@ -34,7 +34,7 @@ function headThing(stretch: Stretch, context: Context, things: readonly Thing[])
   const until = things[0]?.term.first ?? stretch.tokens.length;
   const figured = stretch.measures.some((measure) => measure.last < until && measure.unit.id !== 'm' && measure.unit.dimension !== 'other' && measure.unit.dimension !== 'temperature');
   if (!figured) return undefined;
-  const term: Term = { role: 'kind', value: context.kind, many: false, first: -1, last: -1 };
+  const term: Term = { role: 'kind', value: context.kind, many: false, layer: 0, first: -1, last: -1 };
   return { term, kind: context.kind, many: false, denied: false, sorts: [] };
 }
 

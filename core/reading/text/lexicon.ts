@@ -7,6 +7,8 @@ export interface Sense {
   readonly role: Role;
   readonly value: string | number;
   readonly many?: boolean;
+  /** Senses of one layer never overlap: a number for each role, and one for all nouns of things. */
+  readonly layer: number;
 }
 
 export type Role =
@@ -72,6 +74,19 @@ const ROLE_OF: Readonly<Record<string, Role>> = {
 };
 const SHORTEST_PART = 2;
 
+const layers = new Map<Role, number>();
+
+function layerOf(role: Role): number {
+  if (isThing(role)) return 0;
+  const known = layers.get(role);
+  if (known !== undefined) return known;
+  layers.set(role, layers.size + 1);
+  return layers.size;
+}
+
+/** Layers are fewer than this. */
+export const MOST_LAYERS = 128;
+
 function compile(words: Words): Lexicon {
   const phrases = new Map<string, Map<string, { words: string[]; senses: Sense[] }>>();
   const endings = new Map<string, Sense[]>();
@@ -94,8 +109,9 @@ function compile(words: Words): Lexicon {
   };
   const addForms = (forms: Forms, role: Role, value: string | number) => {
     const [one = '', many] = forms.split('|');
-    for (const entry of one.split(',')) add(entry, many === undefined ? { role, value } : { role, value, many: false });
-    for (const entry of many?.split(',') ?? []) add(entry, { role, value, many: true });
+    const layer = layerOf(role);
+    for (const entry of one.split(',')) add(entry, many === undefined ? { role, value, layer } : { role, value, layer, many: false });
+    for (const entry of many?.split(',') ?? []) add(entry, { role, value, layer, many: true });
   };
   const addField = (key: string, field: unknown) => {
     const role = ROLE_OF[key] ?? (key as Role);
@@ -157,7 +173,7 @@ export class Dictionary {
     const known = this.openings.get(word);
     if (known !== undefined) return known;
     const phrases: Phrase[] = [];
-    for (const lexicon of this.lexicons) phrases.push(...(lexicon.phrases.get(word) ?? []));
+    for (const lexicon of this.lexicons) for (const phrase of lexicon.phrases.get(word) ?? []) if (phrase.senses.some((sense) => sense.role !== 'tellTale')) phrases.push(phrase);
     if (this.lexicons.length > 1) phrases.sort((a, b) => b.words.length - a.words.length);
     const parts = word.length > 3 ? this.lexicons.flatMap((lexicon) => partsOf(word, lexicon)) : [];
     const opening = phrases.length + parts.length > 0 ? { phrases, parts } : null;
@@ -169,13 +185,12 @@ export class Dictionary {
 /** Of each role the sense of the longest ending; and of the beginnings. */
 function partsOf(word: string, lexicon: Lexicon): Sense[] {
   const found: Sense[] = [];
-  const roles = new Set<Role>();
+  const roles = new Set<number>();
   const take = (senses: readonly Sense[] | undefined) => {
     for (const sense of senses ?? []) {
-      const layer = isThing(sense.role) ? 'kind' : sense.role;
-      if (!roles.has(layer)) found.push(sense);
+      if (!roles.has(sense.layer)) found.push(sense);
     }
-    for (const sense of senses ?? []) roles.add(isThing(sense.role) ? 'kind' : sense.role);
+    for (const sense of senses ?? []) roles.add(sense.layer);
   };
   if (lexicon.endings.size > 0)
     for (let i = 1; i <= word.length - SHORTEST_PART; i++) take(lexicon.endings.get(word.slice(i)));

@@ -1,5 +1,5 @@
 import type { Dictionary, Phrase, Role, Sense } from './lexicon.js';
-import { isThing } from './lexicon.js';
+import { MOST_LAYERS } from './lexicon.js';
 import type { Token } from './tokens.js';
 
 /** A word or phrase of the vocabulary at its place: tokens `first` to `last`, both included. */
@@ -10,33 +10,38 @@ export interface Term extends Sense {
 
 const LONGEST_PHRASE = 6;
 
-/** Every term in the tokens. Of each role the longest at a place wins and no two overlap; nouns of things share one layer. */
+/** Of each layer: the last token that a term of it covers, and the senses that cover it. One text is read at a time. */
+const reach = new Int32Array(MOST_LAYERS);
+const holder: (readonly Sense[] | undefined)[] = new Array<readonly Sense[] | undefined>(MOST_LAYERS);
+
+/** Every term in the tokens. Of each layer the longest at a place wins and no two overlap. */
 export function findTerms(tokens: readonly Token[], dictionary: Dictionary): Term[] {
   const terms: Term[] = [];
-  const reach = new Map<string, number>();
+  reach.fill(-1);
   for (let first = 0; first < tokens.length; first++) {
     const token = tokens[first];
     if (token === undefined || token.type === 'number') continue;
     const opening = dictionary.opening(token.fold);
     if (opening === null) continue;
-    const by = new Map<string, readonly Sense[]>();
-    const take = (senses: readonly Sense[], last: number) => {
-      for (const sense of senses) {
-        const layer = isThing(sense.role) ? 'thing' : sense.role;
-        if (first <= (reach.get(layer) ?? -1) && by.get(layer) === undefined) continue;
-        if (by.has(layer) && (by.get(layer) !== senses || isThing(sense.role))) continue;
-        terms.push({ ...sense, first, last });
-        by.set(layer, senses);
-        reach.set(layer, Math.max(last, reach.get(layer) ?? -1));
-      }
-    };
+    holder.fill(undefined);
     for (const phrase of opening.phrases) {
-      const last = matches(phrase, tokens, first);
-      if (last >= first) take(phrase.senses, last);
+      const last = phrase.words.length === 1 ? first : matches(phrase, tokens, first);
+      if (last >= first) take(phrase.senses, first, last, terms);
     }
-    take(opening.parts, first);
+    if (opening.parts.length > 0) take(opening.parts, first, first, terms);
   }
   return terms;
+}
+
+function take(senses: readonly Sense[], first: number, last: number, terms: Term[]): void {
+  for (const sense of senses) {
+    const { role, value, many, layer } = sense;
+    const held = holder[layer];
+    if (held === undefined ? first <= (reach[layer] ?? -1) : held !== senses || layer === 0) continue;
+    if (role !== 'tellTale') terms.push(many === undefined ? { role, value, layer, first, last } : { role, value, many, layer, first, last });
+    holder[layer] = senses;
+    if (last > (reach[layer] ?? -1)) reach[layer] = last;
+  }
 }
 
 /** The last token of the phrase at `first`, hyphens passed over; −1 where it does not stand there. */

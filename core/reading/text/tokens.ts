@@ -26,8 +26,9 @@ export function tokenise(text: string, start: number, end: number, html = false)
   let spaces = 0;
   let at = 0;
   const push = (type: Token['type'], until: number, word: string, number?: NumberText) => {
-    const token = { type, start: from[at] ?? end, end: to[until - 1] ?? end, fold: word, gap };
-    tokens.push(number === undefined ? token : { ...token, number });
+    const first = from[at] ?? end;
+    const last = to[until - 1] ?? end;
+    tokens.push(number === undefined ? { type, start: first, end: last, fold: word, gap } : { type, start: first, end: last, fold: word, gap, number });
     gap = 0;
     spaces = 0;
     at = until;
