@@ -162,7 +162,8 @@ class Reader {
     const { drafts, parts } = draftsOf(stretch, context);
     const found = drafts.length === 0 ? (this.sorted(stretch) ?? unnamedPot(stretch, context)) : undefined;
     if (found !== undefined) drafts.unshift(found);
-    if (drafts.length > 0 && row.cells.length > 1) applyFigures(drafts, figuresOf(this.text, row, this.dictionary, context.massUnit ?? this.massUnit));
+    if (drafts.length > 0 && row.cells.length > 1)
+      applyFigures(drafts, figuresOf(this.text, row, this.dictionary, context.massUnit ?? this.massUnit));
     for (const draft of drafts) fill(stretch, draft, parts, context, this.order);
     for (const draft of [...drafts]) {
       const other = alternativeOf(stretch, draft);
@@ -186,10 +187,21 @@ class Reader {
   /** "Water: 2 × 1 L bottles": a row can bring its own heading. What the column of owners says of its whereabouts counts too. */
   private label(stretch: Stretch): { section?: SectionMeaning; away?: string } {
     const colon = stretch.tokens.findIndex((token) => token.fold === ':');
-    const section = colon > 0 && colon < 4 ? stretch.terms.find((term) => term.role === 'section' && term.first === 0 && term.last === colon - 1) : undefined;
+    const section =
+      colon > 0 && colon < 4
+        ? stretch.terms.find((term) => term.role === 'section' && term.first === 0 && term.last === colon - 1)
+        : undefined;
     const owner = stretch.row.cells.find((cell) => cell.column?.meaning === 'owner');
-    const away = owner === undefined ? undefined : findTerms(tokenise(this.text, owner.start, owner.end, true), this.dictionary).find((term) => term.role === 'away');
-    return { ...(section === undefined ? {} : { section: section.value as SectionMeaning }), ...(away === undefined ? {} : { away: AWAY[away.value as AwayReason] }) };
+    const away =
+      owner === undefined
+        ? undefined
+        : findTerms(tokenise(this.text, owner.start, owner.end, true), this.dictionary).find(
+            (term) => term.role === 'away',
+          );
+    return {
+      ...(section === undefined ? {} : { section: section.value as SectionMeaning }),
+      ...(away === undefined ? {} : { away: AWAY[away.value as AwayReason] }),
+    };
   }
 
   /** A row without a known name, whose column of sorts tells what it is. */

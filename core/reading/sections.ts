@@ -69,8 +69,7 @@ export class Sections {
 function levelOf(stretch: Stretch, level: number, plain: boolean): Level {
   const { terms, tokens } = stretch;
   const first = tokens.findIndex((token) => token.type === 'word');
-  const word = (term: { readonly first: number }) =>
-    term.first === first || tokens.length <= 3;
+  const word = (term: { readonly first: number }) => term.first === first || tokens.length <= 3;
   const section = terms
     .filter((term) => term.role === 'section' && word(term))
     .sort((a, b) => b.last - b.first - (a.last - a.first) || a.first - b.first)[0];
@@ -112,7 +111,9 @@ function isMassUnit(unit: Unit): boolean {
 /** "…, ounces from the kitchen scale": a unit word that belongs to no number. */
 function unitAfterNumbers(stretch: Stretch): Unit | undefined {
   const word = termsOf(stretch, 'unit').find(
-    (term) => isMassUnit(unitByName(term.value as UnitName)) && !stretch.measures.some((measure) => measure.first < term.first && measure.last >= term.first),
+    (term) =>
+      isMassUnit(unitByName(term.value as UnitName)) &&
+      !stretch.measures.some((measure) => measure.first < term.first && measure.last >= term.first),
   );
   if (word === undefined) return undefined;
   const unit = unitByName(word.value as UnitName);
@@ -178,7 +179,15 @@ function isCapitals(stretch: Stretch): boolean {
 /** A row that sums up: "TOTAL 4479 g", "Adds up to 20.5 oz", a section's own sum. */
 export function isTotal(stretch: Stretch): boolean {
   const first = stretch.tokens.findIndex((token) => token.type === 'word');
-  const summed = termsOf(stretch, 'totals').some((term) => !stretch.row.bullet && stretch.row.cells.length === 1 && stretch.measures.length === 1 && stretch.measures.some((measure) => measure.first > term.last && measure.first <= term.last + 2 && measure.unit.dimension === 'mass'));
+  const summed = termsOf(stretch, 'totals').some(
+    (term) =>
+      !stretch.row.bullet &&
+      stretch.row.cells.length === 1 &&
+      stretch.measures.length === 1 &&
+      stretch.measures.some(
+        (measure) => measure.first > term.last && measure.first <= term.last + 2 && measure.unit.dimension === 'mass',
+      ),
+  );
   if (summed) return true;
   const total = termsOf(stretch, 'totals').find((term) => term.first <= first + 1);
   if (total === undefined) return false;

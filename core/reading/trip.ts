@@ -33,11 +33,35 @@ const SEASON_OF_MONTH: readonly Season[] = [
 /** Metres between which a height is one where people cook. */
 const ALTITUDES: readonly [number, number] = [300, 9000];
 
-const TELLING: readonly Term['role'][] = ['people', 'peopleBefore', 'party', 'day', 'night', 'week', 'span', 'season', 'month', 'perGroup', 'fireForbidden', 'fireAllowed', 'noSnow', 'meltsSnow', 'cookOnFire', 'wind', 'youth', 'scratch', 'simmer', 'boilOnly', 'snow'];
+const TELLING: readonly Term['role'][] = [
+  'people',
+  'peopleBefore',
+  'party',
+  'day',
+  'night',
+  'week',
+  'span',
+  'season',
+  'month',
+  'perGroup',
+  'fireForbidden',
+  'fireAllowed',
+  'noSnow',
+  'meltsSnow',
+  'cookOnFire',
+  'wind',
+  'youth',
+  'scratch',
+  'simmer',
+  'boilOnly',
+  'snow',
+];
 
 /** Reads what a row tells of the trip. `gear` is true for a row that names things of the list. Gives whether it told anything. */
 export function readTrip(stretch: Stretch, gear: boolean, gathered: Gathered): boolean {
-  const measured = stretch.measures.some((measure) => measure.unit.dimension === 'temperature' || measure.unit.id === 'm' || measure.unit.id === 'ft');
+  const measured = stretch.measures.some(
+    (measure) => measure.unit.dimension === 'temperature' || measure.unit.id === 'm' || measure.unit.id === 'ft',
+  );
   if (!measured && !TELLING.some((role) => stretch.byRole.has(role))) return false;
   let told = false;
   const weight = (stretch.row.type === 'heading' ? 3 : stretch.row.bullet ? 1 : 2) - (gear ? 0.5 : 0);
@@ -234,7 +258,11 @@ function seasonOf(stretch: Stretch): Given<Season> | undefined {
 function isTime(stretch: Stretch, term: Term, season: boolean): boolean {
   if (hasRating(stretch, term.first)) return false;
   const conditional = stretch.terms.some((other) => other.role === 'if' && other.last === term.first - 1);
-  if (conditional || stretch.terms.some((other) => other.role === 'gasMixes' && other.first <= term.first && other.last >= term.last)) return false;
+  if (
+    conditional ||
+    stretch.terms.some((other) => other.role === 'gasMixes' && other.first <= term.first && other.last >= term.last)
+  )
+    return false;
   const token = stretch.tokens[term.first];
   const word = token?.fold ?? '';
   const verb =

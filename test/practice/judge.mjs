@@ -1,9 +1,4 @@
-#!/usr/bin/env node
-// Scores predicted gear-list items against the labels. Node 20, no dependencies.
-//   node score.mjs LABELS_DIR PREDICTIONS_DIR [--ids a,b,c] [--verbose] [--slack N] [--json]
-// PREDICTIONS_DIR/NNN.json = {items:[{line, kind, quantity, capacity_ml (number|array|null), mass_g, diameter_mm,
-//   height_mm, material, lid, bail, stove_type, fuel_mass_g, carried?, mass_basis?}], context:{people, days, season, winter}}
-// A list without a prediction file counts as an empty prediction (and is named). --slack N: also match N lines above or below (default 0).
+// Judges readings of the practice lists against their labels.
 //
 // How a prediction is judged
 //  hit      matched one to one (line or line_alt, kind or kind_alt) with a label that counts: primary kind, carried, no mention,
@@ -16,9 +11,6 @@
 // Fields are compared on hits only. A label field in contested_fields is skipped. quantity, capacity, mass, fuel mass and the
 // dimensions: right / missed (stated, not given) / wrong (stated, another value) / over-read (not stated, a value given).
 // material, stove_type, lid, bail: a value where the label has none is neutral (labelling rule 2).
-import fs from 'node:fs';
-import path from 'node:path';
-
 export const PRIMARY = new Set([
   'pot',
   'mug',
@@ -66,7 +58,6 @@ const STOVE = {
   'multi-fuel': 'liquid-fuel',
   solid: 'solid-fuel',
   'solid fuel': 'solid-fuel',
-  esbit: 'solid-fuel',
   'wood-burning': 'wood',
 };
 const SEASON = { fall: 'autumn' };
@@ -133,8 +124,10 @@ export function judge(field, p, l) {
     if (has(l.size_mm)) return !given || isDim(Number(v), l.size_mm) ? 'skip' : 'over';
   }
   if (['capacity_ml', 'mass_g', 'fuel_mass_g', 'diameter_mm', 'height_mm'].includes(field)) {
-    const range = field === 'capacity_ml' ? l.capacity_range_ml : field === 'diameter_mm' ? l.diameter_range_mm : undefined;
-    if (!has(l[field]) && has(range)) return !given ? 'missed' : arr(v).every(x => x >= range[0] - 5 && x <= range[1] + 5) ? 'right' : 'wrong';
+    const range =
+      field === 'capacity_ml' ? l.capacity_range_ml : field === 'diameter_mm' ? l.diameter_range_mm : undefined;
+    if (!has(l[field]) && has(range))
+      return !given ? 'missed' : arr(v).every((x) => x >= range[0] - 5 && x <= range[1] + 5) ? 'right' : 'wrong';
     if (!has(l[field])) {
       if (!given) return 'silent';
       const i = l.inferred?.[field];
@@ -380,25 +373,8 @@ export function scoreList(label, pred, { slack = 0 } = {}) {
 }
 
 // ---------- all lists ----------
-export function scoreAll(labelsDir, predDir, { ids, slack = 0 } = {}) {
-  const found = fs
-    .readdirSync(labelsDir)
-    .filter((f) => /\.json$/.test(f))
-    .map((f) => f.slice(0, -5))
-    .sort();
-  const want = ids ?? found,
-    noFile = [],
-    noLabel = want.filter((i) => !found.includes(i)),
-    lists = [];
-  for (const id of want) {
-    if (!found.includes(id)) continue;
-    const label = JSON.parse(fs.readFileSync(path.join(labelsDir, id + '.json'), 'utf8'));
-    const file = path.join(predDir, id + '.json');
-    let pred = { items: [] };
-    if (fs.existsSync(file)) pred = JSON.parse(fs.readFileSync(file, 'utf8'));
-    else noFile.push(id);
-    lists.push(scoreList(label, Array.isArray(pred) ? { items: pred } : pred, { slack }));
-  }
+/** Adds up the results of some lists. */
+export function sum(lists) {
   const add = (a, b) => {
     for (const k in b) a[k] = (a[k] ?? 0) + b[k];
     return a;
@@ -411,16 +387,9 @@ export function scoreAll(labelsDir, predDir, { ids, slack = 0 } = {}) {
     falses: 0,
     away: 0,
     asideRight: 0,
-    asideWrong: 0,
-    neutral: 0,
-    mentions: 0,
-    skipped: 0,
-    falseBy: {},
-    kinds: {},
     fields: {},
     context: {},
   };
-  for (const k of PRIMARY) total.kinds[k] = { labels: 0, hits: 0, falses: 0 };
   for (const r of lists) {
     total.labels += r.labels;
     total.hits += r.hits.length;
@@ -428,123 +397,26 @@ export function scoreAll(labelsDir, predDir, { ids, slack = 0 } = {}) {
     total.falses += r.falses.length;
     total.away += r.away;
     total.asideRight += r.asideRight;
-    total.asideWrong += r.asideWrong.length;
-    total.neutral += r.neutral;
-    total.mentions += r.mentions;
-    total.skipped += r.skipped;
-    for (const { l } of r.hits) {
-      total.kinds[l.kind].labels++;
-      total.kinds[l.kind].hits++;
-    }
-    for (const l of r.missed) total.kinds[l.kind].labels++;
-    for (const { p, why } of r.falses) {
-      total.kinds[p.kind].falses++;
-      const w = why.split(/[:(]/)[0].trim();
-      total.falseBy[w] = (total.falseBy[w] ?? 0) + 1;
-    }
     for (const f of FIELDS) total.fields[f] = add(total.fields[f] ?? {}, r.fields[f]);
     for (const f of CONTEXT) total.context[f] = add(total.context[f] ?? {}, r.context[f]);
   }
-  total.recall = total.labels ? total.hits / total.labels : null;
-  total.precision = total.hits + total.falses ? total.hits / (total.hits + total.falses) : null;
-  total.unknownKinds = [...new Set(lists.flatMap((r) => r.unknownKinds))];
-  return { total, lists, noFile, noLabel };
+  return total;
 }
 
-// ---------- print ----------
-const pct = (a, b) => (b ? ((100 * a) / b).toFixed(1) + ' %' : '-');
-const cell = (s, n) => String(s).padStart(n);
-function fieldTable(title, T) {
-  console.log(
-    `\n${title.padEnd(14)}${cell('stated', 8)}${cell('right', 8)}${cell('missed', 8)}${cell('wrong', 8)}${cell('accuracy', 10)}   |${cell('not stated', 11)}${cell('over-read', 11)}${cell('rate', 9)}`,
+/** Share of the labels that were found, and of the readings that are right. */
+export const recall = (total) => (total.labels ? total.hits / total.labels : 1);
+export const precision = (total) => (total.hits + total.falses ? total.hits / (total.hits + total.falses) : 1);
+
+/** Over some fields or hints: right of those stated, and read where nothing is stated. */
+export function shares(counts) {
+  const all = Object.values(counts).reduce(
+    (a, c) => ({
+      right: a.right + c.right,
+      stated: a.stated + c.right + c.missed + c.wrong,
+      over: a.over + c.over,
+      unstated: a.unstated + c.over + c.silent,
+    }),
+    { right: 0, stated: 0, over: 0, unstated: 0 },
   );
-  for (const [f, c] of Object.entries(T)) {
-    const st = c.right + c.missed + c.wrong,
-      ns = c.over + c.silent;
-    console.log(
-      `${f.padEnd(14)}${cell(st, 8)}${cell(c.right, 8)}${cell(c.missed, 8)}${cell(c.wrong, 8)}${cell(pct(c.right, st), 10)}   |${cell(ns, 11)}${cell(c.over, 11)}${cell(pct(c.over, ns), 9)}`,
-    );
-  }
+  return { right: all.stated ? all.right / all.stated : 1, over: all.unstated ? all.over / all.unstated : 0 };
 }
-function main(argv) {
-  const pos = [],
-    opt = { slack: 0 };
-  for (let i = 0; i < argv.length; i++) {
-    const a = argv[i];
-    if (a === '--ids') opt.ids = argv[++i];
-    else if (a.startsWith('--ids=')) opt.ids = a.slice(6);
-    else if (a === '--slack') opt.slack = Number(argv[++i]);
-    else if (a === '--verbose' || a === '-v') opt.verbose = true;
-    else if (a === '--json') opt.json = true;
-    else if (a.startsWith('--')) {
-      console.error(`unknown option ${a}`);
-      process.exit(2);
-    } else pos.push(a);
-  }
-  if (pos.length !== 2) {
-    console.error('usage: node score.mjs LABELS_DIR PREDICTIONS_DIR [--ids a,b,c] [--verbose] [--slack N] [--json]');
-    process.exit(2);
-  }
-  let ids = null;
-  if (opt.ids)
-    ids = opt.ids
-      .split(',')
-      .map((s) => s.trim())
-      .filter(Boolean)
-      .map((s) => (/^\d+$/.test(s) ? s.padStart(3, '0') : s));
-  const { total: t, lists, noFile, noLabel } = scoreAll(pos[0], pos[1], { ids, slack: opt.slack });
-  if (opt.json) {
-    console.log(JSON.stringify({ total: t, noFile, noLabel, lists }, null, 1));
-    return;
-  }
-  if (noLabel.length) console.log(`no label file for: ${noLabel.join(', ')}`);
-  if (noFile.length) console.log(`no prediction file (counted as empty) for ${noFile.length}: ${noFile.join(', ')}`);
-  if (t.unknownKinds.length) console.log(`unknown kinds ignored: ${t.unknownKinds.join(', ')}`);
-  if (opt.verbose) {
-    console.log('list   labels   hits missed  false  recall    precision');
-    for (const r of lists) {
-      console.log(
-        `${r.id.padEnd(5)}${cell(r.labels, 8)}${cell(r.hits.length, 7)}${cell(r.missed.length, 7)}${cell(r.falses.length, 7)}${cell(pct(r.hits.length, r.labels), 9)}${cell(pct(r.hits.length, r.hits.length + r.falses.length), 11)}`,
-      );
-      for (const l of r.missed)
-        console.log(
-          `        missed  L${l.line} ${l.kind}${r.asideWrong.includes(l) ? ' (predicted as not carried)' : ''}`,
-        );
-      for (const { p, why } of r.falses) console.log(`        false   L${p.line} ${p.kind}: ${why}`);
-      for (const d of r.details)
-        console.log(
-          `        ${(d.is === 'over' ? 'over' : d.is).padEnd(7)} ${d.kind === 'context' ? 'context' : `L${d.line} ${d.kind}`} ${d.field}: label ${JSON.stringify(d.label)}, prediction ${JSON.stringify(d.pred)}`,
-        );
-    }
-    console.log('');
-  }
-  console.log(`${t.lists} lists, ${t.labels} items that count`);
-  console.log(
-    `recall     ${pct(t.hits, t.labels).padStart(8)}   ${t.hits} of ${t.labels} (${t.missed} missed, ${t.asideWrong} of them predicted as not carried)`,
-  );
-  console.log(
-    `precision  ${pct(t.hits, t.hits + t.falses).padStart(8)}   ${t.falses} false${
-      t.falses
-        ? ': ' +
-          Object.entries(t.falseBy)
-            .sort((a, b) => b[1] - a[1])
-            .map(([k, n]) => `${n} ${k}`)
-            .join(', ')
-        : ''
-    }`,
-  );
-  console.log(
-    `not counted: ${t.mentions} on mention rows, ${t.skipped} on contested or brand-only rows, ${t.neutral} secondary or lid; carried:false rows set aside: ${t.asideRight} of ${t.away}`,
-  );
-  console.log(`\n${'kind'.padEnd(14)}${cell('labels', 8)}${cell('hits', 8)}${cell('recall', 10)}${cell('false', 8)}`);
-  for (const [k, c] of Object.entries(t.kinds))
-    if (c.labels || c.falses)
-      console.log(
-        `${k.padEnd(14)}${cell(c.labels, 8)}${cell(c.hits, 8)}${cell(pct(c.hits, c.labels), 10)}${cell(c.falses, 8)}`,
-      );
-  fieldTable('field (hits)', t.fields);
-  console.log('material, stove_type, lid, bail: a value where the label has none is neutral');
-  fieldTable('context', t.context);
-}
-if (process.argv[1] && import.meta.url === new URL('file://' + fs.realpathSync(process.argv[1])).href)
-  main(process.argv.slice(2));

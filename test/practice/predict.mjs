@@ -51,10 +51,15 @@ export function prediction(reading) {
   return { items, context };
 }
 
-export function practiceTexts() {
+/** Every practice list with its label. */
+export function practiceLists() {
   const texts = path.join(here, 'texts');
   return fs
     .readdirSync(texts)
     .sort()
-    .map((name) => ({ id: name.slice(0, 3), text: fs.readFileSync(path.join(texts, name), 'utf8') }));
+    .map((name) => ({
+      id: name.slice(0, 3),
+      text: fs.readFileSync(path.join(texts, name), 'utf8'),
+      label: JSON.parse(fs.readFileSync(path.join(here, 'labels', `${name.slice(0, 3)}.json`), 'utf8')),
+    }));
 }

@@ -14,7 +14,7 @@ export const de: Words = {
     pan: '~pfanne, ~pfännchen, pfanne/deckel, ~bratpfanne, pfannendeckel, deckelpfanne | ~pfannen',
     lid: '~deckel, ~topfdeckel',
     stove:
-      '~kocher, ~brenner, ~hobo, ~kochsystem, ~sturmkocher, ~trangiakocher, holzvergaser, hobokocher, kochstelle, ~feuerstelle tragbar, ~gasherd, ~kartuschenkocher, hobo ofen, holzöfchen, ~raketenofen, campingherd | ~kochern, ~brennern',
+      '~kocher, ~brenner, ~hobo, ~kochsystem, ~sturmkocher, holzvergaser, hobokocher, kochstelle, ~feuerstelle tragbar, ~gasherd, ~kartuschenkocher, hobo ofen, holzöfchen, ~raketenofen, campingherd | ~kochern, ~brennern',
     fuel: '~kartusche, ~gaskartusche, ~schraubkartusche, ~stechkartusche, ~ventilkartusche, ~gasflasche, gas, ~brennstoff, ~brennstoffflasche, ~spiritusflasche, ~benzinflasche, ~petroleumflasche, ~tankflasche, ~gasdose, brennstoffvorrat, ~kraftstoffflasche, ~brennspiritusflasche, ~holzkohle, ~grillkohle, brennmaterial | ~kartuschen, ~gaskartuschen, ~gasflaschen, ~brennstoffflaschen, ~benzinflaschen, ~spiritusflaschen, ~gasdosen',
     windscreen: '~windschutz, ~windschirm, ~windschild, ~windfang',
     bottle:
@@ -33,11 +33,12 @@ export const de: Words = {
     can: '~kartusche, ~dose, ~büchse | ~kartuschen, ~dosen, ~büchsen',
   },
   notKit:
-    '~nachttopf, ~nachttöpfchen, ~blumentopf, ~farbtopf, ~senftopf, ~krapfen, ~eintopf, ~fleischtopf, ~geldtopf, ~knopf, ~würfelbecher, ~zahnputzbecher, ~zahnbecher, ~joghurtbecher, ~eisbecher, ~strandtasse, ~untertasse, ~wärmflasche, ~sprühflasche, ~bierflasche, ~weinflasche, ~pinkelflasche, ~urinflasche, ~luftflasche, ~sauerstoffflasche, ~babyflasche, ~pulverflasche, ~spülschüssel, ~waschschüssel, ~kloschüssel, ~waschschale, ~waschbecken, ~seifenschale, ~schneeschale, ~hutschale, ~apfelschale, ~hundenapf, ~fressnapf, ~hundeschüssel, ~benzinkanister fürs auto, ~reservekanister, ~ersatzkanister, ~ölkanister, ~kaffeekocher, ~eierkocher, ~reiskocher, ~dvdbrenner, ~lötbrenner, ~unkrautbrenner, ~kleiderschrank, ~schlafsack, ~packsack, ~rucksack, ~stausack, ~müllsack, ~müllbeutel, ~seesack, ~biwaksack, ~kulturbeutel, ~waschbeutel, ~zipbeutel, ~teebeutel, ~essensbeutel, ~gefrierbeutel, ~geldbeutel, ~brotdose, ~blechdose, ~brotbüchse, ~konservendose, ~getränkedose, ~pillendose, ~filmdose, ~filmdöschen, ~döschen, ~seifendose, ~steckdose, ~proviantdose, ~radieschen, ~filterkartusche, ~druckerkartusche, ~tintenkartusche, ~kartuschenlampe, ~gaslampe, ~gaslaterne, ~petroleumlampe, ~lampenöl, ~topflappen, ~topfkratzer, ~topfschwamm, ~topfreiniger, ~topfpflanze, topfit, ~topfdeckelskischlitten, ~tankdeckel, ~gullydeckel, ~klodeckel, ~buchdeckel, ~augendeckel, ~kopftuch, ~stopfen, ~zeckenzange, ~stricknadel, ~heugabel, ~federgabel, ~stimmgabel, ~astgabel, ~bergkessel, ~talkessel, ~kochkurs, ~dosenöffner, ~flaschenöffner, ~büchsenöffner, ~flaschenhalter, ~flaschenbürste, ~kocherreparaturset, ~reparaturset, ~ersatzpumpe, ~wasserfilter, ~wasserpumpe, ~skischuhschale, ~regenschale, ~schmerztabletten, ~wassertabletten, ~entkeimungstabletten, ~kopfschmerztabletten, ~tabletten gegen, ~scheibenwischwasser, ~windschutzscheibe, ~sonnenschirm, ~schutzdeckel, ~objektivdeckel, ~kameradeckel, ~linsendeckel, ~dachträger, topf voll, ein topf voll, topf suppe, topf mit honig, tasse kaffee, tasse tee, tassen kaffee, tassen tee, tasse wasser, becher wasser, becher kaffee, schüssel suppe, flasche wein, flasche bier, flaschen wein, dose bier, gasgeben, gas geben, ~abgas, vollgas, ~camping gaz, ~spaßbrenner, ~geschirrtuch, ~geschirrhandtuch, ~geschirrspülmittel, ~hüftschale, ~schalenkoffer, ~dachschale, ~sitzschale, ~klettergeschirr, ~hundegeschirr, ~zuggeschirr, ~pfannkuchen, ~pfannkuchenmix, ~kniepfanne, ~zündpfanne, ~wundbenzin, ~tankstelle, ~nagellack, ~taschenlampe, ~taschentücher, ~bechern, ~teller der bremse, ~bremsteller, ~stöcketeller, ~stockteller, ~skiteller, ~stockspitze, ~trekkingstock, ~kapodaster',
+    '~nachttopf, ~nachttöpfchen, ~blumentopf, ~farbtopf, ~senftopf, ~krapfen, ~eintopf, ~fleischtopf, ~geldtopf, ~knopf, ~würfelbecher, ~zahnputzbecher, ~zahnbecher, ~joghurtbecher, ~eisbecher, ~strandtasse, ~untertasse, ~wärmflasche, ~sprühflasche, ~bierflasche, ~weinflasche, ~pinkelflasche, ~urinflasche, ~luftflasche, ~sauerstoffflasche, ~babyflasche, ~pulverflasche, ~spülschüssel, ~waschschüssel, ~kloschüssel, ~waschschale, ~waschbecken, ~seifenschale, ~schneeschale, ~hutschale, ~apfelschale, ~hundenapf, ~fressnapf, ~hundeschüssel, ~benzinkanister fürs auto, ~reservekanister, ~ersatzkanister, ~ölkanister, ~kaffeekocher, ~eierkocher, ~reiskocher, ~dvdbrenner, ~lötbrenner, ~unkrautbrenner, ~kleiderschrank, ~schlafsack, ~packsack, ~rucksack, ~stausack, ~müllsack, ~müllbeutel, ~seesack, ~biwaksack, ~kulturbeutel, ~waschbeutel, ~zipbeutel, ~teebeutel, ~essensbeutel, ~gefrierbeutel, ~geldbeutel, ~brotdose, ~blechdose, ~brotbüchse, ~konservendose, ~getränkedose, ~pillendose, ~filmdose, ~filmdöschen, ~döschen, ~seifendose, ~steckdose, ~proviantdose, ~radieschen, ~filterkartusche, ~druckerkartusche, ~tintenkartusche, ~kartuschenlampe, ~gaslampe, ~gaslaterne, ~petroleumlampe, ~lampenöl, ~topflappen, ~topfkratzer, ~topfschwamm, ~topfreiniger, ~topfpflanze, topfit, ~topfdeckelskischlitten, ~tankdeckel, ~gullydeckel, ~klodeckel, ~buchdeckel, ~augendeckel, ~kopftuch, ~stopfen, ~zeckenzange, ~stricknadel, ~heugabel, ~federgabel, ~stimmgabel, ~astgabel, ~bergkessel, ~talkessel, ~kochkurs, ~dosenöffner, ~flaschenöffner, ~büchsenöffner, ~flaschenhalter, ~flaschenbürste, ~kocherreparaturset, ~reparaturset, ~ersatzpumpe, ~wasserfilter, ~wasserpumpe, ~skischuhschale, ~regenschale, ~schmerztabletten, ~wassertabletten, ~entkeimungstabletten, ~kopfschmerztabletten, ~tabletten gegen, ~scheibenwischwasser, ~windschutzscheibe, ~sonnenschirm, ~schutzdeckel, ~objektivdeckel, ~kameradeckel, ~linsendeckel, ~dachträger, topf voll, ein topf voll, topf suppe, topf mit honig, tasse kaffee, tasse tee, tassen kaffee, tassen tee, tasse wasser, becher wasser, becher kaffee, schüssel suppe, flasche wein, flasche bier, flaschen wein, dose bier, gasgeben, gas geben, ~abgas, vollgas, ~spaßbrenner, ~geschirrtuch, ~geschirrhandtuch, ~geschirrspülmittel, ~hüftschale, ~schalenkoffer, ~dachschale, ~sitzschale, ~klettergeschirr, ~hundegeschirr, ~zuggeschirr, ~pfannkuchen, ~pfannkuchenmix, ~kniepfanne, ~zündpfanne, ~wundbenzin, ~tankstelle, ~nagellack, ~taschenlampe, ~taschentücher, ~bechern, ~teller der bremse, ~bremsteller, ~stöcketeller, ~stockteller, ~skiteller, ~stockspitze, ~trekkingstock, ~kapodaster',
   tails:
     'reiniger, bürste, tasche, hülle, beutel, halter, öffner, schwamm, reparaturset, ersatzteile, wartungsset, dichtung, pumpe, spiel, edition',
   heads: 'tasche für, beutel für, hülle für, reparaturset für, ersatzteile für, reinigung für, haken für',
-  asides: 'für, fürs, in, im, auf, aufs, an, am, von, vom, unter, aus, um, über, neben, hinter, passt, als, wie, bei, beim, zum, zur, durch, gegen, ins, deckt, falls, wenn, weil',
+  asides:
+    'für, fürs, in, im, auf, aufs, an, am, von, vom, unter, aus, um, über, neben, hinter, passt, als, wie, bei, beim, zum, zur, durch, gegen, ins, deckt, falls, wenn, weil',
   otherUse:
     'lampe, ~lampe, ~laterne, auto, tanken, ~spray, seife, shampoo, öl, speiseöl, wein, bier, schnaps, hund, pipi, pinkeln, nadel, faden, tape, ~creme, honig, marmelade, kleidung, müll, ~feuerzeugbenzin, heizung, ~heizlüfter, salbe, gewürze, ~gewürz, kosmetik',
   food: 'nudeln, suppe, honig, marmelade, tee, kaffee, kakao, reis, haferflocken, bohnen, milch, eintopf, soße, fisch, thunfisch, fleisch, sahne, salbe, gewürz, gewürze, salz, zucker, butter, sirup, couscous, linsen, brot, käse, nüsse, schokolade, mehl, eier, obst, mahlzeit, essen, kartoffeln, gulasch, müsli, senf, bier, wein',
@@ -47,10 +48,10 @@ export const de: Words = {
     titanium: 'titan, titan~, ti',
     aluminium:
       'aluminium, alu, alu~, aluminium~, hartanodisiert, eloxiert, alu eloxiert, hart anodisiert, leichtmetall',
-    steel: 'stahl, edelstahl, edelstahl~, stahl~, rostfrei, nirosta, inox, blech, blech~',
+    steel: 'stahl, edelstahl, edelstahl~, stahl~, rostfrei, inox, blech, blech~',
     iron: 'eisen, eisen~, gusseisen, gusseisen~, gusseisern, guss',
     enamel: 'emaille, emaille~, email, emailliert, emailliertes, emaillierte, emaillierter',
-    plastic: 'kunststoff, plastik, plastik~, kunststoff~, silikon, silikon~, pet, hdpe, nylon, tritan',
+    plastic: 'kunststoff, plastik, plastik~, kunststoff~, silikon, silikon~, pet, hdpe, nylon',
     wood: 'holz, birke, sperrholz, buche, bambus, holz~',
     metal: 'metall, metall~',
   },
@@ -60,7 +61,7 @@ export const de: Words = {
     wood: 'holz, holz~, hobo, hobo~, holzvergaser, ~hobo, reisig, zweige, raketen~',
     'liquid-fuel':
       'benzin, benzin~, petroleum, petroleum~, multifuel, multifuel~, mehrstoff~, mehrstoff, flüssigbrennstoff, diesel, reinbenzin, ~benzin',
-    'solid-fuel': 'esbit~, trockenbrennstoff, trockenspiritus, festbrennstoff, tabletten, tabletten~, hexamin',
+    'solid-fuel': 'trockenbrennstoff, trockenspiritus, festbrennstoff, tabletten, tabletten~, hexamin',
     integrated: 'kochsystem, gaskochsystem, integriert, komplettsystem',
   },
   stoveForms: {
@@ -276,7 +277,8 @@ export const de: Words = {
     noSnow: 'kein schnee, ohne schnee',
     minus: 'minus, unter null',
     cold: 'nachts, kälte, kalt, tiefstwert, erwartet, in der nacht, nächte, temperatur, temperaturen, bis zu, prognose, min, frost, am morgen',
-    rated: 'zelt, zelte, komfort, limit, schlafsack, komfortbereich, grenzbereich, quilt, matte, isomatte, waschen, inlett',
+    rated:
+      'zelt, zelte, komfort, limit, schlafsack, komfortbereich, grenzbereich, quilt, matte, isomatte, waschen, inlett',
     altitude: 'höhe, pass, pässe, gipfel, lager, hütte, meereshöhe, ü. m., ü.m., üm, hochlager, m ü. m., auf',
     fireAllowed: 'feuer erlaubt, lagerfeuer erlaubt, feuer machen erlaubt',
     fireForbidden:

@@ -85,7 +85,11 @@ export function columnsOf(
 
 /** Where no head names the column of the things: the first that no other meaning has taken. */
 export function withItemColumn(columns: readonly (Column | undefined)[]): (Column | undefined)[] {
-  if (columns.some((column) => column?.meaning === 'item')) return [...columns];
+  const item = columns.findIndex((column) => column?.meaning === 'item');
+  if (item >= 0)
+    return columns.map((column, i) =>
+      column?.meaning === 'item' && i > item ? { ...column, meaning: 'notes' } : column,
+    );
   const at = columns.findIndex((column) => column === undefined || column.meaning === 'notes');
   return columns.map((column, i) => (i === at ? { meaning: 'item', head: '' } : column));
 }

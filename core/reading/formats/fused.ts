@@ -19,7 +19,9 @@ export function isFusedHead(text: string, line: SourceLine, dictionary: Dictiona
     words += tokens.filter((token) => token.type === 'word').length;
     for (const term of findTerms(tokens, dictionary)) if (term.role === 'column') meanings.add(term.value);
   }
-  return words <= 7 && meanings.has('quantity') && (meanings.has('mass') || meanings.has('total') || meanings.has('each'));
+  return (
+    words <= 7 && meanings.has('quantity') && (meanings.has('mass') || meanings.has('total') || meanings.has('each'))
+  );
 }
 
 /** Heads are written with capitals, two at least, and without figures: a quick look that spares most lines the rest. */

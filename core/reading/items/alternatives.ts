@@ -6,7 +6,9 @@ const LIMIT = 4;
 
 /** "1 L, 2 L if winter": of two sizes one is for a season. Gives the second thing, and says of the first when it comes along. */
 export function alternativeOf(stretch: Stretch, draft: Draft): Draft | undefined {
-  const volumes = stretch.measures.filter((measure) => measure.unit.dimension === 'volume' && measure.first >= draft.from && measure.last < draft.to);
+  const volumes = stretch.measures.filter(
+    (measure) => measure.unit.dimension === 'volume' && measure.first >= draft.from && measure.last < draft.to,
+  );
   const [first, second] = volumes;
   if (first === undefined || second === undefined || volumes.length > 2) return undefined;
   const season = seasonAt(stretch, second);

@@ -31,16 +31,24 @@ function reason(stretch: Stretch, draft: Draft, context: Context): string | unde
   const whole = stretch.row.bullet;
   const part = (word: { first: number; last: number }) => {
     const segment = segmentOf(stretch, word);
-    return stretch.terms.some((term) => (term.role === 'bail' || term.role === 'handles' || (term.role === 'kind' && term.value === 'lid')) && term.last < word.first && term.first >= segment.from && term.first > place.last);
+    return stretch.terms.some(
+      (term) =>
+        (term.role === 'bail' || term.role === 'handles' || (term.role === 'kind' && term.value === 'lid')) &&
+        term.last < word.first &&
+        term.first >= segment.from &&
+        term.first > place.last,
+    );
   };
-  const term = termsOf(stretch, 'away').filter((word) => !part(word)).find(
-    (word) =>
-      (word.first >= clause.from && word.last < clause.to) ||
-      (whole &&
-        Math.abs(word.first - clause.to) <= 1 &&
-        stretch.cellOf[word.first] === stretch.cellOf[place.first] &&
-        word.first >= clause.to) ||
-      (whole && stretch.cellOf[word.first] !== stretch.cellOf[place.first]),
-  );
+  const term = termsOf(stretch, 'away')
+    .filter((word) => !part(word))
+    .find(
+      (word) =>
+        (word.first >= clause.from && word.last < clause.to) ||
+        (whole &&
+          Math.abs(word.first - clause.to) <= 1 &&
+          stretch.cellOf[word.first] === stretch.cellOf[place.first] &&
+          word.first >= clause.to) ||
+        (whole && stretch.cellOf[word.first] !== stretch.cellOf[place.first]),
+    );
   return term === undefined ? undefined : AWAY[term.value as AwayReason];
 }

@@ -73,7 +73,8 @@ export function figuresOf(text: string, row: Row, dictionary: Dictionary, massUn
       const figure = massOf(text, cell, dictionary, column.unit ?? rowUnit ?? massUnit);
       if (figure !== undefined && figures[column.meaning] === undefined) {
         figures[column.meaning] = figure;
-        if (findTerms(tokenise(text, cell.start, cell.end, true), dictionary).some((term) => term.role === 'net')) figures.net = true;
+        if (findTerms(tokenise(text, cell.start, cell.end, true), dictionary).some((term) => term.role === 'net'))
+          figures.net = true;
       }
     }
   }

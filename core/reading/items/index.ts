@@ -11,7 +11,13 @@ import { readVolume } from './volume.js';
 
 /** The things of a row as drafts, with nothing read of them yet but what they are and which tokens tell of them. */
 export function draftsOf(stretch: Stretch, context: Context): { drafts: Draft[]; parts: Thing[] } {
-  if (context.kind === undefined && !stretch.byRole.has('kind') && !stretch.byRole.has('container') && !stretch.byRole.has('fuelTypes')) return { drafts: [], parts: [] };
+  if (
+    context.kind === undefined &&
+    !stretch.byRole.has('kind') &&
+    !stretch.byRole.has('container') &&
+    !stretch.byRole.has('fuelTypes')
+  )
+    return { drafts: [], parts: [] };
   const things = thingsOf(stretch, context);
   const parts = things.filter((thing) => thing.partOf !== undefined);
   const mains = withoutLabels(
@@ -72,7 +78,9 @@ function isRepeat(stretch: Stretch, before: readonly Thing[], thing: Thing): boo
   return (
     !stretch.measures.some(
       (measure) => measure.first >= clause.from && measure.last < clause.to && measure.unit.dimension !== 'other',
-    ) && !stretch.bare.some((number) => number.at >= clause.from && number.at < clause.to) && !thing.denied
+    ) &&
+    !stretch.bare.some((number) => number.at >= clause.from && number.at < clause.to) &&
+    !thing.denied
   );
 }
 
@@ -101,7 +109,11 @@ function isPlainLine(stretch: Stretch): boolean {
 function hasFigure(stretch: Stretch, thing: Thing, next: Thing | undefined): boolean {
   const clause = clauseOf(stretch, thing.term);
   const to = next !== undefined && next.term.first < clause.to ? next.term.first : clause.to;
-  const leads = thing.many && clause.from === thing.term.first && stretch.row.type === 'paragraph' && (stretch.breaks[thing.term.last + 1] ?? 2) > 0;
+  const leads =
+    thing.many &&
+    clause.from === thing.term.first &&
+    stretch.row.type === 'paragraph' &&
+    (stretch.breaks[thing.term.last + 1] ?? 2) > 0;
   if (leads) return true;
   const counted = [
     ...stretch.bare.filter((number) => number.number.whole).map((number) => number.at),
@@ -130,7 +142,10 @@ function startOf(
   if (previous === undefined) {
     const { from } = clauseOf(stretch, thing.term);
     const before = stretch.tokens[from - 1];
-    const told = before?.type === 'word' && stretch.row.cells.length === 1 && !stretch.measures.some((measure) => measure.first < from && measure.last >= from - 1);
+    const told =
+      before?.type === 'word' &&
+      stretch.row.cells.length === 1 &&
+      !stretch.measures.some((measure) => measure.first < from && measure.last >= from - 1);
     return isListed(stretch, context) && !told ? 0 : from;
   }
   const least = previous.term.last + 1;
@@ -144,7 +159,10 @@ function startOf(
     return Math.max(at, (last?.last ?? -1) + 1, (number?.at ?? -1) + 1);
   }
   if (last === undefined) return at;
-  const end = Math.min(next?.sorts[0]?.first ?? next?.term.first ?? stretch.tokens.length, clauseOf(stretch, thing.term).to);
+  const end = Math.min(
+    next?.sorts[0]?.first ?? next?.term.first ?? stretch.tokens.length,
+    clauseOf(stretch, thing.term).to,
+  );
   const again = stretch.measures.some(
     (measure) =>
       measure.first > thing.term.last &&

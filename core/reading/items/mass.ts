@@ -77,7 +77,9 @@ function readFuelMass(stretch: Stretch, draft: Draft, masses: readonly Measure[]
     const span = spanOf(stretch, measure.first, measure.last);
     const isNet = near(stretch, 'net', measure.first, measure.last, 1) !== undefined;
     const weighed = near(stretch, 'gross', measure.first, measure.last, 2) !== undefined && masses.length > 1;
-    const called = termsOf(stretch, 'gross').some((term) => term.last < measure.first && measure.first - term.last <= 2);
+    const called = termsOf(stretch, 'gross').some(
+      (term) => term.last < measure.first && measure.first - term.last <= 2,
+    );
     const named = measure.last < draft.noun[0];
     const first = measure === masses[0];
     const isGross =

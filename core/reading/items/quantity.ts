@@ -126,7 +126,8 @@ function after(stretch: Stretch, draft: Draft): Count | undefined {
       (count.value === 1 || draft.thing?.many !== false || next?.type === 'number')
     )
       return count;
-    if (stretch.tokens[at]?.type === 'word' && (stretch.breaks[at] ?? 0) === 2 && draft.thing?.many === true) return count;
+    if (stretch.tokens[at]?.type === 'word' && (stretch.breaks[at] ?? 0) === 2 && draft.thing?.many === true)
+      return count;
     if (stretch.tokens[at]?.type === 'number' && previous?.fold === ':' && at - start <= 2) return count;
     if (
       stretch.tokens[at]?.type === 'word' &&

@@ -36,14 +36,32 @@ function readBareSizes(stretch: Stretch, draft: Draft): void {
     const sign = stretch.tokens[number.at - 1];
     const word = sign?.fold === '=' || sign?.fold === ':' ? number.at - 2 : number.at - 1;
     const term = stretch.terms.find((other) => other.role === 'dimension' && other.last === word);
-    const crossed = (sign?.fold === '×' || sign?.fold === 'x') && !isMissing(draft.diameterMm) && draft.diameterMm.grounds === 'assumed' && stretch.tokens[number.at - 3]?.fold === 'ø';
-    const meaning = sign?.fold === 'ø' ? 'diameter' : crossed ? 'height' : word === number.at - 1 && sign?.fold !== 'ø' ? undefined : term?.value;
+    const crossed =
+      (sign?.fold === '×' || sign?.fold === 'x') &&
+      !isMissing(draft.diameterMm) &&
+      draft.diameterMm.grounds === 'assumed' &&
+      stretch.tokens[number.at - 3]?.fold === 'ø';
+    const meaning =
+      sign?.fold === 'ø'
+        ? 'diameter'
+        : crossed
+          ? 'height'
+          : word === number.at - 1 && sign?.fold !== 'ø'
+            ? undefined
+            : term?.value;
     if (meaning !== 'diameter' && meaning !== 'height') continue;
     const field = meaning === 'diameter' ? 'diameterMm' : 'heightMm';
     if (!isMissing(draft[field]) || number.value <= 0) continue;
     draft.taken.add(number.at);
     const mm = number.value < 30 ? number.value * 10 : number.value;
-    draft[field] = assumed(mm, number.value < 30 ? 'a small number without a unit is taken as centimetres' : 'a number without a unit is taken as millimetres', 'write the unit', spanOf(stretch, number.at, number.at));
+    draft[field] = assumed(
+      mm,
+      number.value < 30
+        ? 'a small number without a unit is taken as centimetres'
+        : 'a number without a unit is taken as millimetres',
+      'write the unit',
+      spanOf(stretch, number.at, number.at),
+    );
   }
 }
 
@@ -204,5 +222,7 @@ function crosses(stretch: Stretch, from: number, to: number, after: boolean): bo
 
 /** "pot sits on ring Ø 10 cm". */
 function supportsNear(stretch: Stretch, first: number): boolean {
-  return stretch.terms.some((term) => term.role === 'dimension' && term.value === 'supports' && term.last < first && first - term.last <= 3);
+  return stretch.terms.some(
+    (term) => term.role === 'dimension' && term.value === 'supports' && term.last < first && first - term.last <= 3,
+  );
 }

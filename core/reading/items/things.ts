@@ -32,7 +32,13 @@ function headThing(stretch: Stretch, context: Context, things: readonly Thing[])
   if (context.kind === undefined || stretch.row.type === 'heading' || stretch.row.cells.length > 1) return undefined;
   if (things.some((thing) => thing.kind === context.kind)) return undefined;
   const until = things[0]?.term.first ?? stretch.tokens.length;
-  const figured = stretch.measures.some((measure) => measure.last < until && measure.unit.id !== 'm' && measure.unit.dimension !== 'other' && measure.unit.dimension !== 'temperature');
+  const figured = stretch.measures.some(
+    (measure) =>
+      measure.last < until &&
+      measure.unit.id !== 'm' &&
+      measure.unit.dimension !== 'other' &&
+      measure.unit.dimension !== 'temperature',
+  );
   if (!figured) return undefined;
   const term: Term = { role: 'kind', value: context.kind, many: false, layer: 0, first: -1, last: -1 };
   return { term, kind: context.kind, many: false, denied: false, sorts: [] };
@@ -87,15 +93,50 @@ function namedThings(stretch: Stretch, context: Context, head?: Thing): Thing[] 
 /** Two names for one thing: "lid / fry pan", "fuel, 8 oz can", "cup, the cup is steel", "stove, 2 burner". */
 function mergesWith(stretch: Stretch, owner: Thing, term: Term, kind: ItemKind): 'drop' | 'replace' | false {
   const between = term.first - owner.term.last - 1;
-  const figures = stretch.measures.some((measure) => measure.first > owner.term.last && measure.last < term.first && measure.last < term.first - 2) || stretch.bare.some((number) => number.at > owner.term.last && number.at < term.first - 2);
-  if (owner.kind === 'lid' && kind === 'pan' && between === 1 && stretch.tokens[term.first - 1]?.fold === '/') return 'replace';
-  if (owner.kind === 'pan' && kind === 'lid' && between === 1 && stretch.tokens[term.first - 1]?.fold === '/') return 'drop';
-  if (owner.kind === 'fuel' && kind === 'stove' && !spanBreaks(stretch, owner.term.last + 1, term.first)) return 'replace';
-  if (owner.kind === 'pot' && kind === 'pot' && term.many === true && isSet(stretch, owner.term) && !isSet(stretch, term)) return 'replace';
+  const comma = stretch.terms.every(
+    (other) =>
+      !((other.role === 'and' || other.role === 'with') && other.first > owner.term.last && other.last < term.first),
+  );
+  if (comma && kind === 'other-cook' && (owner.kind === 'windscreen' || owner.kind === 'lid') && isFoil(stretch, term))
+    return 'drop';
+  const figures =
+    stretch.measures.some(
+      (measure) => measure.first > owner.term.last && measure.last < term.first && measure.last < term.first - 2,
+    ) || stretch.bare.some((number) => number.at > owner.term.last && number.at < term.first - 2);
+  if (owner.kind === 'lid' && kind === 'pan' && between === 1 && stretch.tokens[term.first - 1]?.fold === '/')
+    return 'replace';
+  if (owner.kind === 'pan' && kind === 'lid' && between === 1 && stretch.tokens[term.first - 1]?.fold === '/')
+    return 'drop';
+  if (owner.kind === 'fuel' && kind === 'stove' && !spanBreaks(stretch, owner.term.last + 1, term.first))
+    return 'replace';
+  if (
+    owner.kind === 'pot' &&
+    kind === 'pot' &&
+    term.many === true &&
+    isSet(stretch, owner.term) &&
+    !isSet(stretch, term)
+  )
+    return 'replace';
   if (owner.kind !== kind || figures) return false;
-  if (kind === 'fuel' && between <= 5) return stretch.measures.some((measure) => measure.last === term.first - 1) || owner.term.role === 'kind' ? 'replace' : 'drop';
-  if (kind === 'stove' && term.many === false && (stretch.bare.some((number) => number.at === term.first - 1 && number.value > 1) || stretch.terms.some((other) => other.role === 'number' && other.last === term.first - 1 && Number(other.value) > 1))) return 'drop';
+  if (kind === 'fuel' && between <= 5)
+    return stretch.measures.some((measure) => measure.last === term.first - 1) || owner.term.role === 'kind'
+      ? 'replace'
+      : 'drop';
+  if (
+    kind === 'stove' &&
+    term.many === false &&
+    (stretch.bare.some((number) => number.at === term.first - 1 && number.value > 1) ||
+      stretch.terms.some(
+        (other) => other.role === 'number' && other.last === term.first - 1 && Number(other.value) > 1,
+      ))
+  )
+    return 'drop';
   return stretch.tokens[term.first - 1]?.fold === 'the' && !owner.many ? 'drop' : false;
+}
+
+/** Foil beside a windscreen or a lid says what it is made of. */
+function isFoil(stretch: Stretch, noun: Term): boolean {
+  return stretch.terms.some((term) => term.role === 'roles' && term.value === 'foil' && term.first === noun.first);
 }
 
 /** Whether a noun is of a set as a whole: cook set, storm set. */
@@ -112,7 +153,10 @@ function nounsOf(stretch: Stretch): Term[] {
     (term) =>
       term.role === 'fuelTypes' &&
       term.value !== 'wood' &&
-      !nouns.some((noun) => noun.first <= term.last && noun.last >= term.first && noun.last - noun.first >= term.last - term.first),
+      !nouns.some(
+        (noun) =>
+          noun.first <= term.last && noun.last >= term.first && noun.last - noun.first >= term.last - term.first,
+      ),
   );
   const cells = stretch.row.cells;
   const headed = cells.some((cell) => cell.column?.meaning === 'item');
@@ -120,7 +164,14 @@ function nounsOf(stretch: Stretch): Term[] {
     const meaning = cells[stretch.cellOf[term.first] ?? 0]?.column?.meaning;
     return !headed || meaning === undefined || meaning === 'item' || (term.role === 'kind' && term.value === 'lid');
   };
-  const shorter = (noun: Term) => fuels.some((fuel) => fuel !== noun && fuel.first <= noun.first && fuel.last >= noun.last && fuel.last - fuel.first > noun.last - noun.first);
+  const shorter = (noun: Term) =>
+    fuels.some(
+      (fuel) =>
+        fuel !== noun &&
+        fuel.first <= noun.first &&
+        fuel.last >= noun.last &&
+        fuel.last - fuel.first > noun.last - noun.first,
+    );
   return [...nouns.filter((noun) => !shorter(noun)), ...fuels].filter(named).sort((a, b) => a.first - b.first);
 }
 
@@ -244,7 +295,18 @@ function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], context: C
       return undefined;
     if (about === 'food' || about === 'car' || about === 'play') return undefined;
     if (kind === 'bottle' && has('otherUse')) return undefined;
-    if (kind === 'bottle' && (about === 'fuel' || stretch.terms.some((other) => other.role === 'kind' && other.value === 'fuel' && other.first === clause.from && stretch.tokens[other.last + 1]?.fold === ':'))) return 'fuel';
+    if (
+      kind === 'bottle' &&
+      (about === 'fuel' ||
+        stretch.terms.some(
+          (other) =>
+            other.role === 'kind' &&
+            other.value === 'fuel' &&
+            other.first === clause.from &&
+            stretch.tokens[other.last + 1]?.fold === ':',
+        ))
+    )
+      return 'fuel';
     if ((kind === 'bottle' || kind === 'bladder') && namesFuel(stretch, term, sorts, clause)) return 'fuel';
     if ((about === 'wash' || about === 'medicine') && kind !== 'stove' && kind !== 'pot')
       return kind === 'mug' && about === 'wash' ? 'mug' : undefined;
@@ -280,8 +342,16 @@ function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], context: C
   );
   const bare = stretch.bare.some((number) => number.at === term.first - 1 && number.value >= 90 && number.value <= 500);
   const segment = segmentOf(stretch, term);
-  const figured = stretch.measures.some((measure) => isMassive(measure) && measure.first >= segment.from && measure.last < segment.to);
-  return measured || bare || (figured && longName(stretch, term)) || (about === 'cook' && longName(stretch, term)) || about === 'fuel' ? 'fuel' : undefined;
+  const figured = stretch.measures.some(
+    (measure) => isMassive(measure) && measure.first >= segment.from && measure.last < segment.to,
+  );
+  return measured ||
+    bare ||
+    (figured && longName(stretch, term)) ||
+    (about === 'cook' && longName(stretch, term)) ||
+    about === 'fuel'
+    ? 'fuel'
+    : undefined;
 }
 
 function isMassive(measure: Measure): boolean {
@@ -386,7 +456,9 @@ function isPartOf(stretch: Stretch, term: Term, kind: ItemKind, owner: Thing, de
   if (stretch.row.cells[stretch.cellOf[term.first] ?? 0]?.column?.meaning === 'notes') return true;
   const weighed = stretch.measures.find((measure) => measure.first > term.last && measure.first <= term.last + 3);
   const parted = weighed !== undefined && spanBreaks(stretch, term.last + 1, weighed.first);
-  const bare = !stretch.measures.some((measure) => measure.first > owner.term.last && measure.last < term.first && measure.unit.dimension === 'mass');
+  const bare = !stretch.measures.some(
+    (measure) => measure.first > owner.term.last && measure.last < term.first && measure.unit.dimension === 'mass',
+  );
   if (parted && bare) return true;
   return !(
     weighed !== undefined &&

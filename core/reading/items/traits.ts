@@ -18,7 +18,10 @@ export function readFuelWords(stretch: Stretch, draft: Draft, context: Context):
   if (draft.kind === 'stove') {
     const types = within(stretch, draft, 'stoveTypes');
     const best = types.find((term) => term.value === 'integrated') ?? nearest(types, draft);
-    const weak = best !== undefined && context.stoveType !== undefined && stretch.terms.some((term) => term.role === 'container' && term.first === best.first);
+    const weak =
+      best !== undefined &&
+      context.stoveType !== undefined &&
+      stretch.terms.some((term) => term.role === 'container' && term.first === best.first);
     if (best !== undefined && !weak) draft.stoveType = stated(best.value as StoveType, termSpan(stretch, best));
     else if (context.stoveType !== undefined)
       draft.stoveType = assumed(context.stoveType, 'the heading says so', 'write what it burns');

@@ -12,8 +12,25 @@ const LONGEST_NAME = 6;
 export function unnamedPot(stretch: Stretch, context: Context): Draft | undefined {
   const { tokens, terms, row } = stretch;
   if (context.section !== undefined && context.section !== 'cook') return undefined;
-  if (row.type === 'heading' || terms.some((term) => term.role === 'notKit' || term.role === 'kind' || term.role === 'container' || term.role === 'otherUse' || term.role === 'food' || term.role === 'water')) return undefined;
-  const volumes = stretch.measures.filter((measure) => measure.unit.dimension === 'volume' && measure.unit.id !== 'cup' && measure.values.every((value) => value >= POT_SIZES[0] && value <= POT_SIZES[1]));
+  if (
+    row.type === 'heading' ||
+    terms.some(
+      (term) =>
+        term.role === 'notKit' ||
+        term.role === 'kind' ||
+        term.role === 'container' ||
+        term.role === 'otherUse' ||
+        term.role === 'food' ||
+        term.role === 'water',
+    )
+  )
+    return undefined;
+  const volumes = stretch.measures.filter(
+    (measure) =>
+      measure.unit.dimension === 'volume' &&
+      measure.unit.id !== 'cup' &&
+      measure.values.every((value) => value >= POT_SIZES[0] && value <= POT_SIZES[1]),
+  );
   const words = tokens.filter((token) => token.type === 'word').length;
   const vessels = volumes.reduce((n, measure) => n + (measure.joined === 'range' ? 1 : measure.values.length), 0);
   if (vessels === 0 || words > LONGEST_NAME) return undefined;
@@ -22,6 +39,7 @@ export function unnamedPot(stretch: Stretch, context: Context): Draft | undefine
   if (!(set !== undefined && vessels > 1) && metal === undefined) return undefined;
   const name = set ?? { first: 0, last: Math.max(0, (volumes[0]?.first ?? 1) - 1) };
   const draft = draftOf('pot', row.line, spanOf(stretch, name.first, name.last), undefined, 0, tokens.length, [-1, -1]);
-  draft.kindBecause = set === undefined ? 'a metal thing of this size is taken for a pot' : 'a set of these sizes is taken for pots';
+  draft.kindBecause =
+    set === undefined ? 'a metal thing of this size is taken for a pot' : 'a set of these sizes is taken for pots';
   return draft;
 }

@@ -124,7 +124,9 @@ export function namesContainer(stretch: Stretch, draft: Draft): boolean {
   if (draft.thing?.term.role === 'fuelTypes') return false;
   if (draft.thing === undefined || draft.thing.term.role !== 'kind' || draft.thing.term.value !== 'fuel')
     return draft.thing !== undefined;
-  const generic = stretch.terms.some((term) => term.role === 'section' && term.value === 'fuel' && term.last === draft.noun[1]);
+  const generic = stretch.terms.some(
+    (term) => term.role === 'section' && term.value === 'fuel' && term.last === draft.noun[1],
+  );
   if (generic && draft.noun[1] - draft.noun[0] < 2) return false;
   return !stretch.terms.some(
     (term) => term.role === 'fuelTypes' && term.first === draft.noun[0] && term.last === draft.noun[1],
@@ -147,7 +149,12 @@ function givenOf(stretch: Stretch, measure: Measure): Given<number>[] {
 /** "0.19 l a day", "2 cups of water": an amount, no size of a thing. */
 export function isRate(stretch: Stretch, measure: Measure): boolean {
   const sign = stretch.tokens[measure.last + 1];
-  if ((sign?.fold === '×' || sign?.fold === 'x' || sign?.fold === '=') && stretch.measures.every((other) => other.first !== measure.last + 2) && stretch.tokens[measure.last + 2]?.type === 'number') return true;
+  if (
+    (sign?.fold === '×' || sign?.fold === 'x' || sign?.fold === '=') &&
+    stretch.measures.every((other) => other.first !== measure.last + 2) &&
+    stretch.tokens[measure.last + 2]?.type === 'number'
+  )
+    return true;
   const after = stretch.terms.find(
     (term) =>
       term.role === 'rate' &&
@@ -179,7 +186,9 @@ function readBareVolume(stretch: Stretch, draft: Draft): void {
   if (draft.kind !== 'pot' && draft.kind !== 'mug' && draft.kind !== 'kettle' && draft.kind !== 'bottle') return;
   if (measuresOf(stretch, draft).some((measure) => measure.unit.dimension === 'length' && measure.joined === 'times'))
     return;
-  const numbers = [...bareOf(stretch, draft)].sort((a, b) => Number(isHeld(stretch, b.at)) - Number(isHeld(stretch, a.at)));
+  const numbers = [...bareOf(stretch, draft)].sort(
+    (a, b) => Number(isHeld(stretch, b.at)) - Number(isHeld(stretch, a.at)),
+  );
   for (const number of numbers) {
     const { value } = number;
     const close = Math.abs(number.at - draft.noun[0]) <= 4 || Math.abs(number.at - draft.noun[1]) <= 4;

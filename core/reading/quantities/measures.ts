@@ -104,7 +104,13 @@ export function findMeasures(tokens: readonly Token[], terms: readonly Term[], c
 }
 
 /** "half a pint", "two litres", "pint pot": a number in words, or none, before the name of a unit. */
-function wordMeasures(tokens: readonly Token[], terms: readonly Term[], unitTerms: ReadonlyMap<number, Term>, found: readonly Measure[], context: MeasureContext): Measure[] {
+function wordMeasures(
+  tokens: readonly Token[],
+  terms: readonly Term[],
+  unitTerms: ReadonlyMap<number, Term>,
+  found: readonly Measure[],
+  context: MeasureContext,
+): Measure[] {
   const measures: Measure[] = [];
   for (const term of unitTerms.values()) {
     if (found.some((measure) => measure.first <= term.first && measure.last >= term.first)) continue;
@@ -113,11 +119,21 @@ function wordMeasures(tokens: readonly Token[], terms: readonly Term[], unitTerm
     const article = terms.find((other) => other.role === 'article' && other.last === term.first - 1);
     const end = article?.first ?? term.first;
     const word = terms.find((other) => other.role === 'number' && other.last === end - 1 && Number(other.value) > 0);
-    const vessel = terms.some((other) => other.role === 'kind' && other.first === term.last + 1 && tokens[other.first]?.gap !== 2);
+    const vessel = terms.some(
+      (other) => other.role === 'kind' && other.first === term.last + 1 && tokens[other.first]?.gap !== 2,
+    );
     if (word === undefined && !(vessel && unit.dimension === 'volume' && unit.id !== 'cup')) continue;
     const system = unit.metric === true ? 'metric' : unit.id === 'pint' ? context.pints : context.system;
     const first = word?.first ?? term.first;
-    measures.push({ first, last: term.last, unit, values: [toScale(word === undefined ? 1 : Number(word.value), unit, factorOf(unit, system))], at: [first], joined: 'one', system });
+    measures.push({
+      first,
+      last: term.last,
+      unit,
+      values: [toScale(word === undefined ? 1 : Number(word.value), unit, factorOf(unit, system))],
+      at: [first],
+      joined: 'one',
+      system,
+    });
   }
   return measures;
 }
@@ -265,7 +281,9 @@ export function unitAfter(
 
 /** A unit alone in the cell after its number. */
 function isUnitCell(token: Token, next: Token | undefined): boolean {
-  return (next === undefined || next.gap === 2) && token.type === 'word' && token.fold.length > 1 && token.fold !== 'in';
+  return (
+    (next === undefined || next.gap === 2) && token.type === 'word' && token.fold.length > 1 && token.fold !== 'in'
+  );
 }
 
 /** "ml: 350": a label that is a unit, at the head of its own field. */

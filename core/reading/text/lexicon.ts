@@ -110,7 +110,8 @@ function compile(words: Words): Lexicon {
   const addForms = (forms: Forms, role: Role, value: string | number) => {
     const [one = '', many] = forms.split('|');
     const layer = layerOf(role);
-    for (const entry of one.split(',')) add(entry, many === undefined ? { role, value, layer } : { role, value, layer, many: false });
+    for (const entry of one.split(','))
+      add(entry, many === undefined ? { role, value, layer } : { role, value, layer, many: false });
     for (const entry of many?.split(',') ?? []) add(entry, { role, value, layer, many: true });
   };
   const addField = (key: string, field: unknown) => {
@@ -173,7 +174,9 @@ export class Dictionary {
     const known = this.openings.get(word);
     if (known !== undefined) return known;
     const phrases: Phrase[] = [];
-    for (const lexicon of this.lexicons) for (const phrase of lexicon.phrases.get(word) ?? []) if (phrase.senses.some((sense) => sense.role !== 'tellTale')) phrases.push(phrase);
+    for (const lexicon of this.lexicons)
+      for (const phrase of lexicon.phrases.get(word) ?? [])
+        if (phrase.senses.some((sense) => sense.role !== 'tellTale')) phrases.push(phrase);
     if (this.lexicons.length > 1) phrases.sort((a, b) => b.words.length - a.words.length);
     const parts = word.length > 3 ? this.lexicons.flatMap((lexicon) => partsOf(word, lexicon)) : [];
     const opening = phrases.length + parts.length > 0 ? { phrases, parts } : null;

@@ -38,7 +38,8 @@ function take(senses: readonly Sense[], first: number, last: number, terms: Term
     const { role, value, many, layer } = sense;
     const held = holder[layer];
     if (held === undefined ? first <= (reach[layer] ?? -1) : held !== senses || layer === 0) continue;
-    if (role !== 'tellTale') terms.push(many === undefined ? { role, value, layer, first, last } : { role, value, many, layer, first, last });
+    if (role !== 'tellTale')
+      terms.push(many === undefined ? { role, value, layer, first, last } : { role, value, many, layer, first, last });
     holder[layer] = senses;
     if (last > (reach[layer] ?? -1)) reach[layer] = last;
   }

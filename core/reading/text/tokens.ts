@@ -28,7 +28,11 @@ export function tokenise(text: string, start: number, end: number, html = false)
   const push = (type: Token['type'], until: number, word: string, number?: NumberText) => {
     const first = from[at] ?? end;
     const last = to[until - 1] ?? end;
-    tokens.push(number === undefined ? { type, start: first, end: last, fold: word, gap } : { type, start: first, end: last, fold: word, gap, number });
+    tokens.push(
+      number === undefined
+        ? { type, start: first, end: last, fold: word, gap }
+        : { type, start: first, end: last, fold: word, gap, number },
+    );
     gap = 0;
     spaces = 0;
     at = until;

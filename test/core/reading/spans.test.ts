@@ -3,9 +3,73 @@ import { describe, expect, it } from 'vitest';
 import type { Given } from '../../../core/model/given.js';
 import { readList } from '../../../core/reading/index.js';
 
-const PIECES = ['pot', 'Topf', 'mug', 'stove', 'gas can', 'lid', 'bottle', '750', '1,5', '½', ' ml', ' l', ' g', '"', '″', ' oz', ' x ', '×', ' – ', ', ', '; ', '|', '\t', '\n', '\r\n', '# ', '- ', '[x] ', '~~', '**', '](', '(', ')', '<td>', '</tr>', '&nbsp;', '&#', ':', '.', '...', 'Ø', '\u00a0', '９００ｍｌ', 'for 2', '4 days', '-10 °C', 'İ', '\ud83d', '\udd25', 'e\u0301', '\0', '\u202e', '鍋', 'no ', 'with ', '1/2', '1 lb 4 oz', '2x '];
+const PIECES = [
+  'pot',
+  'Topf',
+  'mug',
+  'stove',
+  'gas can',
+  'lid',
+  'bottle',
+  '750',
+  '1,5',
+  '½',
+  ' ml',
+  ' l',
+  ' g',
+  '"',
+  '″',
+  ' oz',
+  ' x ',
+  '×',
+  ' – ',
+  ', ',
+  '; ',
+  '|',
+  '\t',
+  '\n',
+  '\r\n',
+  '# ',
+  '- ',
+  '[x] ',
+  '~~',
+  '**',
+  '](',
+  '(',
+  ')',
+  '<td>',
+  '</tr>',
+  '&nbsp;',
+  '&#',
+  ':',
+  '.',
+  '...',
+  'Ø',
+  '\u00a0',
+  '９００ｍｌ',
+  'for 2',
+  '4 days',
+  '-10 °C',
+  'İ',
+  '\ud83d',
+  '\udd25',
+  'e\u0301',
+  '\0',
+  '\u202e',
+  '鍋',
+  'no ',
+  'with ',
+  '1/2',
+  '1 lb 4 oz',
+  '2x ',
+];
 
-const texts = fc.oneof(fc.string({ unit: 'binary', maxLength: 200 }), fc.array(fc.oneof(fc.constantFrom(...PIECES), fc.string({ maxLength: 4 })), { maxLength: 40 }).map((parts) => parts.join('')));
+const texts = fc.oneof(
+  fc.string({ unit: 'binary', maxLength: 200 }),
+  fc
+    .array(fc.oneof(fc.constantFrom(...PIECES), fc.string({ maxLength: 4 })), { maxLength: 40 })
+    .map((parts) => parts.join('')),
+);
 
 function givens(item: object): Given<unknown>[] {
   return Object.values(item)
