@@ -1,6 +1,9 @@
 import { de } from './de.js';
 import { en } from './en.js';
+import { es } from './es.js';
+import { fr } from './fr.js';
+import { it } from './it.js';
 import type { Words } from './words.js';
 
 /** Every language the reader knows. A further one is a file beside this and a line here. */
-export const LANGUAGES: readonly Words[] = [en, de];
+export const LANGUAGES: readonly Words[] = [en, de, fr, es, it];
