@@ -42,11 +42,11 @@ export async function launchExtended(args = []) {
     enableExtensions: [path.join(ROOT, 'dist', 'chrome')],
     args: [...SANDBOX_ARGS, ...QUIET_ARGS, ...args],
   });
-  const background = await browser.waitForTarget(
-    (target) => target.type() === 'service_worker' && target.url().endsWith('/background.js'),
-    { timeout: 10_000 },
-  );
-  const id = new URL(background.url()).host;
+  const background = () =>
+    browser.waitForTarget((target) => target.type() === 'service_worker' && target.url().endsWith('/background.js'), {
+      timeout: 10_000,
+    });
+  const id = new URL((await background()).url()).host;
   const extension = (await browser.extensions()).get(id);
   if (!extension) throw new Error('Chromium did not load the extension.');
   return {
@@ -54,7 +54,7 @@ export async function launchExtended(args = []) {
     extension,
     id,
     async worker() {
-      const worker = await background.worker();
+      const worker = await (await background()).worker();
       if (!worker) throw new Error('The background is not running.');
       return worker;
     },

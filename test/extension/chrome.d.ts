@@ -3,7 +3,7 @@ import type { Browser, Storage, Tabs } from 'webextension-polyfill';
 declare global {
   /** The part of Chromium's extension API that the tests call, in the extension's own pages and background. */
   const chrome: Pick<Browser, 'tabs'> & {
-    readonly runtime: Pick<Browser['runtime'], 'lastError' | 'getContexts'>;
+    readonly runtime: Pick<Browser['runtime'], 'lastError' | 'getContexts' | 'sendMessage'>;
     readonly storage: {
       readonly session: Storage.StorageArea & {
         readonly QUOTA_BYTES: number;

@@ -67,7 +67,7 @@ describe('the menu over a selection, in Chromium', () => {
   it('takes what the browser tells where it may not read the page, and says so', async () => {
     const panel = await clickItem('Pot 1 L Lid');
     await panel.waitForSelector('#told:not(:empty)');
-    expect(await textIn(panel)).toBe('Pot 1 L Lid');
+    await expect.poll(() => textIn(panel)).toBe('Pot 1 L Lid');
   });
 
   it('reads the selection with its lines and cells once the person has let it in', async () => {
@@ -76,8 +76,8 @@ describe('the menu over a selection, in Chromium', () => {
     await page.bringToFront();
     await selectList(page);
     const panel = await clickItem('all in one line');
-    await panel.waitForFunction(() => !document.querySelector('#told')!.textContent);
-    expect(await textIn(panel)).toBe(TEXT);
+    await expect.poll(() => textIn(panel)).toBe(TEXT);
+    expect(await panel.$eval('#told', (told) => told.textContent)).toBe('');
     expect(await panel.title()).toBe('Brimwise');
   });
 
@@ -88,12 +88,27 @@ describe('the menu over a selection, in Chromium', () => {
     await page.bringToFront();
     await selectList(page);
     const panel = await clickItem('');
-    expect(await textIn(panel)).toBe(TEXT);
+    await expect.poll(() => textIn(panel)).toBe(TEXT);
     await panel.click('#bring-back');
-    expect(await textIn(panel)).toBe('my own list');
+    await expect.poll(() => textIn(panel)).toBe('my own list');
     await panel.reload();
     await panel.waitForFunction(() => document.activeElement?.localName === 'brimwise-check');
-    expect(await textIn(panel)).toBe('my own list');
+    await expect.poll(() => textIn(panel)).toBe('my own list');
+  });
+
+  it('still answers when the browser has stopped the background and woken it again', async () => {
+    const popup = await chromium.openPopup(extended, page);
+    await (await extended.worker()).close();
+    const running = () => extended.browser.targets().filter((target) => target.type() === 'service_worker').length;
+    await expect.poll(running).toBe(0);
+    // Nobody listens to this message; it wakes the background all the same.
+    await popup.evaluate(() => chrome.runtime.sendMessage('wake').catch(() => undefined));
+    await expect.poll(running).toBe(1);
+    await popup.close();
+    await page.bringToFront();
+    await selectList(page);
+    const panel = await clickItem('');
+    await expect.poll(() => textIn(panel)).toBe(TEXT);
   });
 
   it('changes nothing in the page', async () => {
