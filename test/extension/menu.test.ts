@@ -1,5 +1,5 @@
 import path from 'node:path';
-import type { Page } from 'puppeteer-core';
+import { TargetType, type Page } from 'puppeteer-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { ROOT } from '../../scripts/files.mjs';
 import { serve } from '../../scripts/serve.mjs';
@@ -99,7 +99,7 @@ describe('the menu over a selection, in Chromium', () => {
   it('still answers when the browser has stopped the background and woken it again', async () => {
     const popup = await chromium.openPopup(extended, page);
     await (await extended.worker()).close();
-    const running = () => extended.browser.targets().filter((target) => target.type() === 'service_worker').length;
+    const running = () => extended.browser.targets().filter((target) => target.type() === TargetType.SERVICE_WORKER).length;
     await expect.poll(running).toBe(0);
     // Nobody listens to this message; it wakes the background all the same.
     await popup.evaluate(() => chrome.runtime.sendMessage('wake').catch(() => undefined));
