@@ -19,6 +19,7 @@ function fieldTable(title, counts) {
 }
 
 function row(name, results) {
+  if (results.length === 0) return;
   const total = sum(results);
   const capacity = total.fields.capacity_ml;
   const stated = capacity.right + capacity.missed + capacity.wrong;
