@@ -99,7 +99,8 @@ describe('the menu over a selection, in Chromium', () => {
   it('still answers when the browser has stopped the background and woken it again', async () => {
     const popup = await chromium.openPopup(extended, page);
     await (await extended.worker()).close();
-    const running = () => extended.browser.targets().filter((target) => target.type() === TargetType.SERVICE_WORKER).length;
+    const running = () =>
+      extended.browser.targets().filter((target) => target.type() === TargetType.SERVICE_WORKER).length;
     await expect.poll(running).toBe(0);
     // Nobody listens to this message; it wakes the background all the same.
     await popup.evaluate(() => chrome.runtime.sendMessage('wake').catch(() => undefined));
