@@ -19,15 +19,14 @@ const TYPES = {
  * @returns {Promise<{ address: string, close: () => void }>}
  */
 export async function serve(folder, port = 0) {
-  const server = createServer((request, response) => {
-    const { pathname } = new URL(request.url ?? '/', 'http://localhost');
-    const file = path.join(folder, decodeURIComponent(pathname.endsWith('/') ? `${pathname}index.html` : pathname));
-    const inside = file.startsWith(path.join(folder, path.sep));
-    (inside ? readFile(file) : Promise.reject(new Error('outside'))).then(
-      (bytes) =>
-        response.writeHead(200, { 'content-type': TYPES[path.extname(file)] ?? 'application/octet-stream' }).end(bytes),
-      () => response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('Not found'),
-    );
+  const server = createServer(async (request, response) => {
+    try {
+      const file = fileOf(folder, request.url ?? '/');
+      const bytes = await readFile(file);
+      response.writeHead(200, { 'content-type': TYPES[path.extname(file)] ?? 'application/octet-stream' }).end(bytes);
+    } catch {
+      response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('Not found');
+    }
   });
   await listen(server, port).catch((error) => {
     if (error.code !== 'EADDRINUSE') throw error;
@@ -41,6 +40,18 @@ export async function serve(folder, port = 0) {
       server.closeAllConnections();
     },
   };
+}
+
+/**
+ * @param {string} folder
+ * @param {string} url as it was asked for
+ * @throws Error where it is no address, or leads out of the folder
+ */
+function fileOf(folder, url) {
+  const { pathname } = new URL(url, 'http://localhost');
+  const file = path.join(folder, decodeURIComponent(pathname.endsWith('/') ? `${pathname}index.html` : pathname));
+  if (!file.startsWith(path.join(folder, path.sep))) throw new Error(`${url} leads out of the folder.`);
+  return file;
 }
 
 /** @param {import('node:http').Server} server @param {number} port */
