@@ -4,7 +4,7 @@ import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { ROOT } from '../../scripts/files.mjs';
 
-const files = execFileSync('git', ['ls-files', '-z', '--cached', '--others', '--exclude-standard'], {
+const files = execFileSync('git', ['ls-files', '-z'], {
   cwd: ROOT,
   encoding: 'utf8',
 })
