@@ -3,10 +3,12 @@ import { en } from './en.js';
 import { es } from './es.js';
 import { fr } from './fr.js';
 import { it } from './it.js';
+import { ja } from './ja.js';
 import { nl } from './nl.js';
 import { no } from './no.js';
+import { pl } from './pl.js';
 import { sv } from './sv.js';
 import type { Words } from './words.js';
 
 /** Every language the reader knows. A further one is a file beside this and a line here. */
-export const LANGUAGES: readonly Words[] = [en, de, fr, es, it, sv, no, nl];
+export const LANGUAGES: readonly Words[] = [en, de, fr, es, it, sv, no, nl, pl, ja];
