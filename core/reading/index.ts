@@ -12,7 +12,7 @@ import { applyFigures, figuresOf, wordCells } from './items/columns.js';
 import { alternativeOf } from './items/alternatives.js';
 import { unnamedPot } from './items/unnamed.js';
 import type { Context } from './items/context.js';
-import { draftsOf, fill } from './items/index.js';
+import { draftsOf, fill, shareMass } from './items/index.js';
 import type { Order } from './items/size.js';
 import { stretchOf, type Stretch } from './items/stretch.js';
 import { languagesIn } from './languages.js';
@@ -165,6 +165,7 @@ class Reader {
     if (drafts.length > 0 && row.cells.length > 1)
       applyFigures(drafts, figuresOf(this.text, row, this.dictionary, context.massUnit ?? this.massUnit));
     for (const draft of drafts) fill(stretch, draft, parts, context, this.order);
+    if (row.cells.length === 1) shareMass(drafts);
     for (const draft of [...drafts]) {
       const other = alternativeOf(stretch, draft);
       if (other !== undefined) drafts.splice(drafts.indexOf(draft) + 1, 0, other);

@@ -4,7 +4,7 @@ import { unitIn } from './formats/columns.js';
 import { AWAY } from './items/away.js';
 import type { Context } from './items/context.js';
 import { termsOf, type Stretch } from './items/stretch.js';
-import { unitByName, type Unit } from './quantities/units.js';
+import { unitByName, unitBySymbol, type Unit } from './quantities/units.js';
 
 /** Longest line that can be a heading, in words. */
 const LONGEST = 14;
@@ -152,6 +152,9 @@ export function isHeading(stretch: Stretch, around: HeadingContext): boolean {
   );
   if (weighed && !(section || (told && colon))) return false;
   if (colon) return true;
+  const unit = unitBySymbol(tokens.at(-1)?.fold ?? '');
+  const figured = tokens.some((token) => token.type === 'number');
+  if (!figured && words > 1 && unit !== undefined && isMassUnit(unit)) return true;
   const capitals = isCapitals(stretch);
   if (
     around.next === 'bullet' &&

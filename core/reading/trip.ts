@@ -2,7 +2,7 @@ import type { Given } from '../model/given.js';
 import type { Season, Snow, TripHints } from '../model/trip.js';
 import { assumed, near, spanOf, stated } from './items/draft.js';
 import { termsOf, type Stretch } from './items/stretch.js';
-import { clauseOf } from './items/things.js';
+import { clauseOf } from './items/clauses.js';
 import type { Term } from './text/terms.js';
 
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };

@@ -2,7 +2,7 @@ import type { AwayReason } from '../../data/words/words.js';
 import type { Context } from './context.js';
 import type { Draft } from './draft.js';
 import { termsOf, type Stretch } from './stretch.js';
-import { clauseOf, segmentOf } from './things.js';
+import { clauseOf, segmentOf } from './clauses.js';
 
 export const AWAY: Readonly<Record<AwayReason, string>> = {
   left: 'it is said to stay behind',

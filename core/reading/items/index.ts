@@ -5,7 +5,8 @@ import { readBareMass, readMass } from './mass.js';
 import { readQuantity } from './quantity.js';
 import { readSizes, type Order } from './size.js';
 import type { Stretch } from './stretch.js';
-import { clauseOf, thingsOf, type Thing } from './things.js';
+import { clauseOf } from './clauses.js';
+import { thingsOf, type Thing } from './things.js';
 import { readFuelWords, readRole, readTraits } from './traits.js';
 import { readVolume } from './volume.js';
 
@@ -55,6 +56,19 @@ export function fill(stretch: Stretch, draft: Draft, parts: readonly Thing[], co
   readBareMass(stretch, draft, context.massUnit);
   readRole(stretch, draft);
   readCarried(stretch, draft, context);
+}
+
+/** "pot, pan, gripper, 412 g the lot": a mass of all together stands with the first. */
+export function shareMass(drafts: readonly Draft[]): void {
+  const [first] = drafts;
+  const last = drafts.at(-1);
+  if (first === undefined || last === undefined || first === last || first.kind === last.kind) return;
+  if (first.massG.grounds !== 'missing' || last.massG.grounds !== 'stated' || last.massBasis !== 'line') return;
+  if (last.quantity.grounds === 'stated' && last.quantity.value > 1) return;
+  first.massG = last.massG;
+  first.massBasis = 'line';
+  last.massG = { grounds: 'missing' };
+  delete last.massBasis;
 }
 
 /** "Stove: a small gas stove", "Fuel: one 4 oz canister": the first word is a label. In running prose a thing needs a figure of its own. */
@@ -142,10 +156,8 @@ function startOf(
   if (previous === undefined) {
     const { from } = clauseOf(stretch, thing.term);
     const before = stretch.tokens[from - 1];
-    const told =
-      before?.type === 'word' &&
-      stretch.row.cells.length === 1 &&
-      !stretch.measures.some((measure) => measure.first < from && measure.last >= from - 1);
+    const measured = stretch.measures.some((measure) => measure.first < from && measure.last >= from - 1);
+    const told = stretch.row.cells.length === 1 && (measured ? namesOther(stretch, from) : before?.type === 'word');
     return isListed(stretch, context) && !told ? 0 : from;
   }
   const least = previous.term.last + 1;
@@ -172,6 +184,15 @@ function startOf(
   );
   const gap = (stretch.tokens[last.last + 1]?.gap ?? 1) === 2;
   return again || gap ? last.last + 1 : at;
+}
+
+/** Whether what stands before a wide gap is another entry, with a name and a figure of its own. */
+function namesOther(stretch: Stretch, until: number): boolean {
+  return stretch.tokens.some((token, at) => {
+    if (at >= until || token.type !== 'word' || token.fold.length < 3) return false;
+    const figure = stretch.measures.some((measure) => measure.first <= at && measure.last >= at);
+    return !figure && !stretch.terms.some((term) => term.role === 'pieces' && term.first === at);
+  });
 }
 
 function endOf(stretch: Stretch, thing: Thing, context: Context): number {

@@ -1,0 +1,116 @@
+import type { ItemKind } from '../../model/item.js';
+import type { Measure } from '../quantities/measures.js';
+import type { Term } from '../text/terms.js';
+import { clauseOf, segmentOf, spanBreaks, type Clause } from './clauses.js';
+import type { Context } from './context.js';
+import type { Stretch } from './stretch.js';
+import { isVessel } from './things.js';
+
+/** What a noun is taken for, containers by what is in them; undefined for none of ours. */
+export function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], context: Context): ItemKind | undefined {
+  const clause = clauseOf(stretch, term);
+  const has = (role: Term['role']) =>
+    stretch.terms.some((other) => other.role === role && other.first >= clause.from && other.last < clause.to);
+  const about = context.section;
+  const elsewhere =
+    about === 'food' ||
+    about === 'car' ||
+    about === 'play' ||
+    about === 'medicine' ||
+    about === 'wash' ||
+    about === 'clothes';
+  if (term.role === 'kind') {
+    const kind = term.value as ItemKind;
+    if (kind === 'fuel' && (has('otherUse') || elsewhere || (about === 'other' && !has('pieces') && !context.cooks)))
+      return undefined;
+    if (about === 'food' || about === 'car' || about === 'play') return undefined;
+    if (kind === 'windscreen' && (about === 'sleep' || about === 'clothes')) return undefined;
+    if (kind === 'bottle' && has('otherUse')) return undefined;
+    if (
+      kind === 'bottle' &&
+      (about === 'fuel' ||
+        stretch.terms.some(
+          (other) =>
+            other.role === 'kind' &&
+            other.value === 'fuel' &&
+            other.first === clause.from &&
+            stretch.tokens[other.last + 1]?.fold === ':',
+        ))
+    )
+      return 'fuel';
+    if ((kind === 'bottle' || kind === 'bladder') && namesFuel(stretch, term, sorts, clause)) return 'fuel';
+    if ((about === 'wash' || about === 'medicine') && kind !== 'stove' && kind !== 'pot')
+      return kind === 'mug' && about === 'wash' ? 'mug' : undefined;
+    if (
+      isVessel(kind) &&
+      stretch.terms.some(
+        (other) =>
+          other.role === 'food' &&
+          (other.first === term.last + 1 || other.last === term.first - 1) &&
+          kind !== 'mug' &&
+          kind !== 'kettle',
+      )
+    )
+      return undefined;
+    return kind;
+  }
+  const fed = stretch.terms.some((other) => other.role === 'food' && Math.abs(other.first - term.first) <= 4);
+  if (has('otherUse') || (fed && term.role !== 'fuelTypes') || elsewhere) return undefined;
+  if (term.role === 'fuelTypes') return about === 'water' || about === 'sleep' ? undefined : 'fuel';
+  if (term.value === 'soft')
+    return (has('water') || about === 'water') && hasVolume(stretch, clause)
+      ? 'bladder'
+      : has('water') && about === 'water'
+        ? 'bladder'
+        : undefined;
+  if (term.value === 'rigid') return namesFuel(stretch, term, sorts, clause) ? 'fuel' : undefined;
+  if (namesFuel(stretch, term, sorts, clause)) return 'fuel';
+  const measured = stretch.measures.some(
+    (measure) =>
+      measure.last < term.first &&
+      measure.last >= term.first - 2 &&
+      (measure.unit.dimension === 'mass' || measure.unit.dimension === 'ounce'),
+  );
+  const bare = stretch.bare.some((number) => number.at === term.first - 1 && number.value >= 90 && number.value <= 500);
+  const segment = segmentOf(stretch, term);
+  const figured = stretch.measures.some(
+    (measure) => isMassive(measure) && measure.first >= segment.from && measure.last < segment.to,
+  );
+  return measured ||
+    bare ||
+    (figured && longName(stretch, term)) ||
+    (about === 'cook' && longName(stretch, term)) ||
+    about === 'fuel'
+    ? 'fuel'
+    : undefined;
+}
+
+function isMassive(measure: Measure): boolean {
+  return measure.unit.dimension === 'mass' || measure.unit.dimension === 'ounce';
+}
+
+/** canister, cartridge: words that alone mean gas; a can or tank does not. */
+function longName(stretch: Stretch, term: Term): boolean {
+  return (stretch.tokens[term.first]?.fold.length ?? 0) > 5;
+}
+
+function namesFuel(stretch: Stretch, term: Term, sorts: readonly Term[], clause: Clause): boolean {
+  if (sorts.some((sort) => sort.value === 'fuel')) return true;
+  return (
+    stretch.terms.some(
+      (other) =>
+        other.role === 'fuelTypes' &&
+        other.first >= clause.from &&
+        other.last < clause.to &&
+        other.first !== term.first &&
+        other.value !== 'wood',
+    ) ||
+    stretch.terms.some((other) => other.role === 'fuelTypes' && other.first === term.first && other.last === term.last)
+  );
+}
+
+function hasVolume(stretch: Stretch, clause: Clause): boolean {
+  return stretch.measures.some(
+    (measure) => measure.unit.dimension === 'volume' && measure.first >= clause.from && measure.last < clause.to,
+  );
+}
