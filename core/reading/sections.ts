@@ -70,9 +70,10 @@ function levelOf(stretch: Stretch, level: number, plain: boolean): Level {
   const { terms, tokens } = stretch;
   const first = tokens.findIndex((token) => token.type === 'word');
   const word = (term: { readonly first: number }) => term.first === first || tokens.length <= 3;
-  const section = terms
-    .filter((term) => term.role === 'section' && word(term))
-    .sort((a, b) => b.last - b.first - (a.last - a.first) || a.first - b.first)[0];
+  const sections = terms.filter((term) => term.role === 'section');
+  const own = sections.filter(word).sort((a, b) => b.last - b.first - (a.last - a.first) || a.first - b.first)[0];
+  const beside = isUnitHead(stretch) ? sections.find((term) => term.value === 'cook') : undefined;
+  const section = beside ?? own;
   const short = tokens.at(-1)?.fold === ':' || tokens.length <= 6 || !plain;
   const away = short ? terms.find((term) => term.role === 'away') : undefined;
   const things = terms.filter((term) => term.role === 'kind');
@@ -152,9 +153,7 @@ export function isHeading(stretch: Stretch, around: HeadingContext): boolean {
   );
   if (weighed && !(section || (told && colon))) return false;
   if (colon) return true;
-  const unit = unitBySymbol(tokens.at(-1)?.fold ?? '');
-  const figured = tokens.some((token) => token.type === 'number');
-  if (!figured && words > 1 && unit !== undefined && isMassUnit(unit)) return true;
+  if (isUnitHead(stretch)) return true;
   const capitals = isCapitals(stretch);
   if (
     around.next === 'bullet' &&
@@ -169,6 +168,13 @@ export function isHeading(stretch: Stretch, around: HeadingContext): boolean {
     (told && words <= 4) ||
     (around.next === 'plain' && words <= 3 && tokens.length <= 4 && tokens.every((token) => token.type === 'word'))
   );
+}
+
+/** "Kitchen oz", "Bike g Kitchen g": heads of columns that ran together; they end in the unit of the figures below. */
+function isUnitHead({ tokens }: Stretch): boolean {
+  const unit = unitBySymbol(tokens.at(-1)?.fold ?? '');
+  const words = tokens.filter((token) => token.type === 'word').length;
+  return unit !== undefined && isMassUnit(unit) && words > 1 && !tokens.some((token) => token.type === 'number');
 }
 
 function isCapitals(stretch: Stretch): boolean {

@@ -5,6 +5,9 @@ import { termsOf, type Stretch } from './items/stretch.js';
 import { clauseOf } from './items/clauses.js';
 import type { Term } from './text/terms.js';
 
+/** A rating of gear anywhere in the sentence takes its temperature away from the trip. */
+const ANYWHERE = 1000;
+
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };
 /** Hints as they are gathered, and how good the place is that each comes from. */
 export interface Gathered {
@@ -43,6 +46,7 @@ const TELLING: readonly Term['role'][] = [
   'span',
   'season',
   'month',
+  'monthMark',
   'perGroup',
   'fireForbidden',
   'fireAllowed',
@@ -145,9 +149,11 @@ function followed(stretch: Stretch, number: Number_, role: Term['role']): Term |
   );
 }
 
-function hasRating(stretch: Stretch, at: number): boolean {
+function hasRating(stretch: Stretch, at: number, reach = 3): boolean {
   const clause = clauseOf(stretch, { first: at, last: at });
-  return termsOf(stretch, 'rated').some((term) => term.first >= clause.from && term.last < clause.to);
+  return termsOf(stretch, 'rated').some(
+    (term) => term.first >= clause.from && term.last < clause.to && at - term.last <= reach && term.first - at <= reach,
+  );
 }
 
 function peopleOf(stretch: Stretch): Given<number> | undefined {
@@ -185,7 +191,10 @@ function isPart(stretch: Stretch, number: Number_): boolean {
 /** Under a condition or in a comparison nothing is said of the trip. */
 function isDoubt(stretch: Stretch, at: number): boolean {
   const clause = clauseOf(stretch, { first: at, last: at });
-  return termsOf(stretch, 'notDays').some((term) => term.last < at && at - term.last <= 7 && term.first >= clause.from);
+  return termsOf(stretch, 'notDays').some((term) => {
+    const short = term.first === term.last && (stretch.tokens[term.first]?.fold.length ?? 0) <= 3;
+    return term.last < at && at - term.last <= (short ? 2 : 7) && term.first >= clause.from;
+  });
 }
 
 function daysOf(stretch: Stretch): Given<number> | undefined {
@@ -248,10 +257,19 @@ function isRange(stretch: Stretch, number: Number_): boolean {
 function seasonOf(stretch: Stretch): Given<Season> | undefined {
   const season = termsOf(stretch, 'season').find((term) => isTime(stretch, term, true));
   if (season !== undefined) return stated(season.value as Season, spanOf(stretch, season.first, season.last));
-  const month = termsOf(stretch, 'month').find((term) => isTime(stretch, term, false));
+  const month = termsOf(stretch, 'month').find((term) => isTime(stretch, term, false)) ?? numberedMonth(stretch);
   if (month === undefined) return undefined;
   const value = SEASON_OF_MONTH[Number(month.value) - 1] ?? 'summer';
   return assumed(value, 'the month, north of the equator', 'set the season', spanOf(stretch, month.first, month.last));
+}
+
+/** "11月": months by number. */
+function numberedMonth(stretch: Stretch): Pick<Term, 'value' | 'first' | 'last'> | undefined {
+  for (const mark of termsOf(stretch, 'monthMark')) {
+    const value = stretch.tokens[mark.first - 1]?.number?.value ?? 0;
+    if (Number.isInteger(value) && value >= 1 && value <= 12) return { value, first: mark.first - 1, last: mark.last };
+  }
+  return undefined;
 }
 
 /** A season or month as a time of the trip: not "winter gas", "may", "fall apart", "if winter", a bag for winter. */
@@ -292,7 +310,7 @@ function isTime(stretch: Stretch, term: Term, season: boolean): boolean {
 function lowOf(stretch: Stretch): Given<number> | undefined {
   let low: Given<number> | undefined;
   for (const measure of stretch.measures) {
-    if (measure.unit.dimension !== 'temperature' || hasRating(stretch, measure.first)) continue;
+    if (measure.unit.dimension !== 'temperature' || hasRating(stretch, measure.first, ANYWHERE)) continue;
     const sign = stretch.tokens[measure.first - 1];
     const minus =
       (sign?.fold === '-' || sign?.fold === '−' || sign?.fold === '–') && stretch.tokens[measure.first]?.gap === 0

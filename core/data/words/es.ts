@@ -34,7 +34,7 @@ export const es: Words = {
     can: 'bombona, cartucho | bombonas, cartuchos',
   },
   notKit:
-    'pan, bote, bote de pastillas, lata de, latas de, olla de lentejas, olla de, taza de café, tazas de, vaso de agua, vasos de, vaso de vino, botella de vino, botella de aceite, abrelatas, abrebotellas, linterna de gas, lámpara de gas, bolsa de basura, bolsa de aseo, bolsa estanca, bolsa de dormir, bolsa de caca, saco de dormir, pantalón, pantalones, pantalla, panel solar, pinzas de depilar, pinzas de la ropa, pinzas de cejas, cafetería, estropajo, filtro de agua, gasolina para el coche, alcohol de 96, alcohol de curar, alcohol desinfectante, gel hidroalcohólico, tapones, cartucho de tinta, crema, tapa del objetivo, tapa de libro, plancha de ropa, bolsa de agua caliente',
+    'pan, bote, bote de pastillas, lata de, latas de, olla de lentejas, taza de café, tazas de, vaso de agua, vasos de, vaso de vino, botella de vino, botella de aceite, abrelatas, abrebotellas, linterna de gas, lámpara de gas, bolsa de basura, bolsa de aseo, bolsa estanca, bolsa de dormir, bolsa de caca, saco de dormir, pantalón, pantalones, pantalla, panel solar, pinzas de depilar, pinzas de la ropa, pinzas de cejas, cafetería, estropajo, filtro de agua, gasolina para el coche, alcohol de 96, alcohol de curar, alcohol desinfectante, gel hidroalcohólico, tapones, cartucho de tinta, crema, tapa del objetivo, tapa de libro, plancha de ropa, bolsa de agua caliente',
   tails: '',
   heads: 'funda de, funda para, bolsa para, kit de reparación de, repuesto de, estropajo para',
   asides: 'para, en, de, del, sobre, a, al, dentro de, como, por, con el, según, hasta, cabe en, entre',

@@ -187,6 +187,7 @@ export const it: Words = {
     millilitre: 'millilitro, millilitri',
     centilitre: 'centilitro, centilitri',
     litre: 'litro, litri',
+    cup: 'tazza, tazze',
     gram: 'grammo, grammi',
     kilogram: 'chilo, chili, chilogrammo',
     ounce: 'oncia, once',

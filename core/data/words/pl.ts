@@ -37,7 +37,7 @@ export const pl: Words = {
     'panama, spodnie, panel, potrawa, kawa w puszce, puszka, puszki, puszka z, otwieracz do puszek, otwieracz, śpiwór, śpiwory, worek na śmieci, worki na śmieci, worek biwakowy, worek wodoszczelny, lampa gazowa, latarka, czołówka, kubek kawy, kubek herbaty, kubki herbaty, szklanka wody, garnek zupy, butelka wina, butelka piwa, termofor, filtr do wody, tabletki do wody, tabletki uzdatniające, tabletki przeciwbólowe, płyn do mycia, zmywak, gąbka, miska do mycia, benzyna do samochodu, naboje do długopisu, kartusz do drukarki, doniczka, osłona przeciwdeszczowa, pokrowiec, rękawiczki, kurtka przeciwwiatrowa',
   tails: '',
   heads: 'pokrowiec na, worek na, torba na, zestaw naprawczy do, szczotka do, etui na',
-  asides: 'do, na, w, we, od, pod, z, ze, dla, przy, po, jako, jak, nad, za, przed, u, obok, przez',
+  asides: 'do, na, w, we, od, pod, dla, przy, po, jako, jak, nad, za, przed, u, obok, przez',
   otherUse: 'lampa, lampy, samochód, auto, wino, piwo, szampon, mydło, olej, krem, leki, farba, ocet, pies, siku',
   food: 'zupa, ryż, makaron, kawa, herbata, miód, dżem, tuńczyk, mleko, cukier, sól, masło, czekolada, chleb, ser, kasza, soczewica, kiełbasa, mąka, jajka, ryba, mięso, fasola, konserwa',
   water: 'woda, wodę, wody, picie',

@@ -241,6 +241,8 @@ export interface Words {
     /** Words that say how many days: `[days, forms]`: overnighter, weekend, day walk. */
     readonly span: readonly (readonly [number, Forms])[];
     readonly seasons: Readonly<Record<Season, Forms>>;
+    /** After the number of a month, where months are numbered (月). */
+    readonly monthMark?: Forms;
     /** January to December. */
     readonly months: readonly Forms[];
     /** The trip needs snow melted. */

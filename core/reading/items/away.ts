@@ -39,13 +39,15 @@ function reason(stretch: Stretch, draft: Draft, context: Context): string | unde
         term.first > place.last,
     );
   };
+  const otherThing = (until: number) =>
+    stretch.terms.some((term) => term.role === 'kind' && term.first > place.last && term.last < until);
   const term = termsOf(stretch, 'away')
     .filter((word) => !part(word))
     .find(
       (word) =>
         (word.first >= clause.from && word.last < clause.to) ||
         (whole &&
-          Math.abs(word.first - clause.to) <= 1 &&
+          !otherThing(word.first) &&
           stretch.cellOf[word.first] === stretch.cellOf[place.first] &&
           word.first >= clause.to) ||
         (whole && stretch.cellOf[word.first] !== stretch.cellOf[place.first]),

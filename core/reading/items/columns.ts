@@ -121,7 +121,7 @@ export function applyFigures(drafts: readonly Draft[], figures: ColumnFigures): 
   if (figures.fused === true) return applyGuess(drafts, figures);
   for (const draft of drafts)
     if (figures.quantity !== undefined) draft.quantity = stated(figures.quantity.value, figures.quantity.span);
-  const [draft] = drafts;
+  const draft = drafts.find(({ kind }) => kind !== 'other-cook' && kind !== 'utensil') ?? drafts[0];
   if (draft === undefined || !isMissing(draft.massG)) return;
   const mass = figures.each ?? figures.mass ?? figures.total;
   if (mass === undefined || mass.value <= 0) return;

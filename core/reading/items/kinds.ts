@@ -1,7 +1,7 @@
 import type { ItemKind } from '../../model/item.js';
 import type { Measure } from '../quantities/measures.js';
 import type { Term } from '../text/terms.js';
-import { clauseOf, segmentOf, spanBreaks, type Clause } from './clauses.js';
+import { clauseOf, segmentOf, type Clause } from './clauses.js';
 import type { Context } from './context.js';
 import type { Stretch } from './stretch.js';
 import { isVessel } from './things.js';

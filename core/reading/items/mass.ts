@@ -13,6 +13,9 @@ const GROSS: readonly (readonly [number, number])[] = [
 ];
 const gross = (g: number) => GROSS.some(([least, most]) => g >= least && g <= most);
 
+/** A full can weighs at least this many times the gas in it: common practice. */
+const LEAST_GROSS = 1.2;
+
 export function gramsOf(measure: Measure): number {
   const value = measure.values[0] ?? 0;
   return measure.unit.dimension === 'ounce' ? value * UNITS.oz.factor : value;
@@ -21,13 +24,16 @@ export function gramsOf(measure: Measure): number {
 /** A figure at the end of a row under a heading that gives the unit: "Small canister stove 3.1". */
 export function readBareMass(stretch: Stretch, draft: Draft, unit: Unit | undefined): void {
   if (unit === undefined || !isMissing(draft.massG)) return;
-  const last = bareOf(stretch, draft).at(-1);
+  const numbers = bareOf(stretch, draft);
+  const last = numbers.at(-1);
   if (last === undefined || last.at < draft.to - 2 || last.value <= 0) return;
+  const before = numbers.at(-2);
+  const pounds = unit.id === 'lb' && before !== undefined && before.at === last.at - 2 ? before : undefined;
   draft.taken.add(last.at);
-  const pounds = unit.id === 'lb' ? bareOf(stretch, draft).at(-1) : undefined;
+  if (pounds !== undefined) draft.taken.add(pounds.at);
   const grams =
     pounds === undefined ? last.value * unit.factor : pounds.value * unit.factor + last.value * UNITS.oz.factor;
-  draft.massG = stated(grams, spanOf(stretch, last.at, last.at));
+  draft.massG = stated(grams, spanOf(stretch, pounds?.at ?? last.at, last.at));
   if (draft.quantity.grounds === 'stated' && draft.quantity.value > 1) draft.massBasis = 'line';
 }
 
@@ -71,15 +77,15 @@ function isEmptyBottle(stretch: Stretch, draft: Draft): boolean {
 /** "230 g can": the figure of the name is the gas in it; "(384 g full)" is what the scale says. */
 function readFuelMass(stretch: Stretch, draft: Draft, masses: readonly Measure[]): void {
   const column = !isMissing(draft.massG);
+  const labelled = masses.some((measure) => isCalledGross(stretch, measure));
   for (const measure of masses) {
     draft.taken.add(measure.first);
     const grams = gramsOf(measure);
     const span = spanOf(stretch, measure.first, measure.last);
     const isNet = near(stretch, 'net', measure.first, measure.last, 1) !== undefined;
-    const weighed = near(stretch, 'gross', measure.first, measure.last, 2) !== undefined && masses.length > 1;
-    const called = termsOf(stretch, 'gross').some(
-      (term) => term.last < measure.first && measure.first - term.last <= 2,
-    );
+    const weighed =
+      near(stretch, 'gross', measure.first, measure.last, 2) !== undefined && masses.length > 1 && !labelled;
+    const called = isCalledGross(stretch, measure);
     const named = measure.last < draft.noun[0];
     const first = measure === masses[0];
     const isGross =
@@ -87,7 +93,7 @@ function readFuelMass(stretch: Stretch, draft: Draft, masses: readonly Measure[]
       !named &&
       (called ||
         weighed ||
-        (!first && !isMissing(draft.fuelMassG)) ||
+        (!first && draft.fuelMassG.grounds === 'stated' && grams > draft.fuelMassG.value * LEAST_GROSS) ||
         (gross(grams) && !column) ||
         (weighedAlone(stretch, measure) && !column));
     if (isGross) {
@@ -96,9 +102,13 @@ function readFuelMass(stretch: Stretch, draft: Draft, masses: readonly Measure[]
         const basis = basisOf(stretch, measure);
         if (basis !== undefined) draft.massBasis = basis;
       }
-    } else if (isMissing(draft.fuelMassG)) draft.fuelMassG = stated(grams, span);
+    } else if (isMissing(draft.fuelMassG) && first) draft.fuelMassG = stated(grams, span);
   }
   if (isMissing(draft.fuelMassG)) readBareNet(stretch, draft);
+}
+
+function isCalledGross(stretch: Stretch, measure: Measure): boolean {
+  return termsOf(stretch, 'gross').some((term) => term.last < measure.first && measure.first - term.last <= 2);
 }
 
 /** A figure with tenths of an ounce comes off a scale: cans are named by whole ones. */

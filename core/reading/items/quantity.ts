@@ -16,8 +16,9 @@ interface Count {
 export function readQuantity(stretch: Stretch, draft: Draft, context: Context): void {
   const person = perPersonIn(stretch, draft);
   draft.perPerson = person || context.perPerson;
-  if (draft.quantity.grounds !== 'missing') return;
-  const count = packed(stretch, draft) ?? before(stretch, draft) ?? after(stretch, draft);
+  const said = draft.quantity.grounds === 'stated' && draft.quantity.value === 1 ? piecesIn(stretch, draft) : undefined;
+  if (draft.quantity.grounds !== 'missing' && said === undefined) return;
+  const count = said ?? packed(stretch, draft) ?? before(stretch, draft) ?? after(stretch, draft);
   if (count !== undefined) {
     for (let at = count.first; at <= count.last; at++) draft.taken.add(at);
     draft.quantity = stated(count.value, spanOf(stretch, count.first, count.last));
@@ -29,8 +30,28 @@ export function readQuantity(stretch: Stretch, draft: Draft, context: Context): 
   else if (draft.thing.term.many === undefined)
     draft.quantity = assumed(1, 'no number is given', 'write how many', spanOf(stretch, first, last));
   else if (!draft.thing.many) draft.quantity = stated(1, spanOf(stretch, first, last));
+  else if (oneEach(stretch, draft)) draft.quantity = stated(1, spanOf(stretch, first, last));
   else if (draft.capacitiesMl.length > 1)
     draft.quantity = stated(draft.capacitiesMl.length, spanOf(stretch, first, last));
+}
+
+/** Tablets are counted in their name, whatever the column of counts says of the box: "12 pcs of 5 g". */
+function piecesIn(stretch: Stretch, draft: Draft): Count | undefined {
+  if (draft.kind !== 'fuel') return undefined;
+  for (const piece of within(stretch, draft, 'pieces')) {
+    const count = numberAt(stretch, piece.first - 1, true);
+    if (count !== undefined && count.value > 1 && count.value <= MOST) return count;
+  }
+  return undefined;
+}
+
+/** "cups, one each": the one is part of the phrase. */
+function oneEach(stretch: Stretch, draft: Draft): boolean {
+  return within(stretch, draft, 'perPerson').some((term) =>
+    [...termsOf(stretch, 'article'), ...termsOf(stretch, 'number')].some(
+      (one) => one.first >= term.first && one.last <= term.last,
+    ),
+  );
 }
 
 /** "2 packs of 6". */

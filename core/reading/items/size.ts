@@ -1,7 +1,7 @@
 import type { Measure } from '../quantities/measures.js';
 import type { DimensionMeaning } from '../../data/words/words.js';
 import { assumed, bareOf, isMissing, measuresOf, spanOf, stated, type Draft } from './draft.js';
-import type { Stretch } from './stretch.js';
+import { termsOf, type Stretch } from './stretch.js';
 import { isVessel } from './things.js';
 
 /** Order in which a list gives its dimensions, once it has said so: Ø × h or h × Ø. */
@@ -174,11 +174,13 @@ function readOne(stretch: Stretch, draft: Draft, measure: Measure): void {
 
 /** What the words beside a length say it is. The nearer word wins; of two as near, the one after. */
 function labelOf(stretch: Stretch, draft: Draft, first: number, last: number): DimensionMeaning | undefined {
+  const part = draft.kind === 'stove' ? partAt(stretch, draft, first, last) : undefined;
+  if (part !== undefined) return part;
   if (
     stretch.tokens[first - 1]?.fold === 'ø' ||
     (stretch.tokens[last + 1]?.fold === 'ø' && !(stretch.tokens[last + 2]?.type === 'number'))
   )
-    return draft.kind === 'stove' && supportsNear(stretch, first) ? 'supports' : 'diameter';
+    return 'diameter';
   const equals = stretch.tokens[first - 1]?.fold === '=' || stretch.tokens[first - 1]?.fold === ':';
   const stove = draft.kind === 'stove' || draft.kind === 'windscreen' || draft.kind === 'other-cook';
   let best: DimensionMeaning | undefined;
@@ -220,9 +222,20 @@ function crosses(stretch: Stretch, from: number, to: number, after: boolean): bo
   return false;
 }
 
-/** "pot sits on ring Ø 10 cm". */
-function supportsNear(stretch: Stretch, first: number): boolean {
-  return stretch.terms.some(
-    (term) => term.role === 'dimension' && term.value === 'supports' && term.last < first && first - term.last <= 3,
-  );
+/** The flame or the supports of a stove, where one of them stands close by: "flame ring 41 mm", "pot sits on ring Ø 10 cm". */
+function partAt(stretch: Stretch, draft: Draft, first: number, last: number): 'burner' | 'supports' | undefined {
+  let best: 'burner' | 'supports' | undefined;
+  let distance = 4;
+  for (const term of termsOf(stretch, 'dimension')) {
+    if (term.value !== 'burner' && term.value !== 'supports') continue;
+    if (term.first >= draft.noun[0] && term.last <= draft.noun[1]) continue;
+    const after = term.first > last;
+    if (!after && term.last >= first) continue;
+    const gap = after ? term.first - last - 1 : first - term.last - 1;
+    const from = after ? last + 1 : term.last + 1;
+    if (gap >= distance || crosses(stretch, from, after ? term.first : first, after)) continue;
+    distance = gap;
+    best = term.value;
+  }
+  return best;
 }

@@ -100,7 +100,7 @@ function keepCapacities(stretch: Stretch, draft: Draft, capacities: Given<number
   }
   const [first] = capacities;
   if (first === undefined) return;
-  if (namesContainer(stretch, draft)) draft.capacitiesMl = capacities;
+  if (namesContainer(stretch, draft) || isBottled(stretch, draft)) draft.capacitiesMl = capacities;
   else if (draft.fuelType.grounds !== 'missing' && draft.fuelType.value === 'gas' && first.grounds === 'stated')
     draft.fuelMassG = assumed(
       first.value,
@@ -151,6 +151,7 @@ export function isRate(stretch: Stretch, measure: Measure): boolean {
   const sign = stretch.tokens[measure.last + 1];
   if (
     (sign?.fold === '×' || sign?.fold === 'x' || sign?.fold === '=') &&
+    stretch.tokens[measure.last + 3] !== undefined &&
     stretch.measures.every((other) => other.first !== measure.last + 2) &&
     stretch.tokens[measure.last + 2]?.type === 'number'
   )
@@ -167,7 +168,7 @@ export function isRate(stretch: Stretch, measure: Measure): boolean {
 
 /** Joined to the one before by +, / or "and": another vessel of the set. */
 function isBeside(stretch: Stretch, a: Measure, b: Measure): boolean {
-  if (b.first - a.last > 3) return false;
+  if (b.first - a.last > 5) return false;
   for (let at = a.last + 1; at < b.first; at++) {
     const fold = stretch.tokens[at]?.fold ?? '';
     if (
@@ -232,4 +233,20 @@ function isHeld(stretch: Stretch, at: number): boolean {
 
 function plusBetween(stretch: Stretch, a: Measure, b: Measure): boolean {
   return stretch.tokens.slice(a.last + 1, b.first).some((token) => token.fold === '+');
+}
+
+/** "spirit, flask 150 ml": the volume is said of the bottle. */
+function isBottled(stretch: Stretch, draft: Draft): boolean {
+  const bottles = stretch.terms.filter(
+    (term) =>
+      (term.role === 'container' && term.value === 'rigid') || (term.role === 'kind' && term.value === 'bottle'),
+  );
+  return bottles.some((bottle) =>
+    stretch.measures.some(
+      (measure) =>
+        measure.unit.dimension === 'volume' &&
+        draft.taken.has(measure.first) &&
+        (measure.first === bottle.last + 1 || measure.last === bottle.first - 1),
+    ),
+  );
 }

@@ -8,7 +8,7 @@ export interface Term extends Sense {
   readonly last: number;
 }
 
-const LONGEST_PHRASE = 6;
+const LONGEST_PHRASE = 24;
 
 /** Of each layer: the last token that a term of it covers, and the senses that cover it. One text is read at a time. */
 const reach = new Int32Array(MOST_LAYERS);

@@ -40,7 +40,7 @@ export function tokenise(text: string, start: number, end: number, html = false)
   while (at < length) {
     const code = codes[at] ?? 0;
     if (code === 32 || code === 160 || code === TAG || code === PICTURE) {
-      spaces += code === TAG || text.charCodeAt(from[at] ?? 0) === 9 ? 2 : code === PICTURE ? 0 : 1;
+      spaces += code === TAG || isWide(text.charCodeAt(from[at] ?? 0)) ? 2 : code === PICTURE ? 0 : 1;
       gap = spaces > 1 ? 2 : 1;
       at++;
       continue;
@@ -82,6 +82,11 @@ function isWordCode(codes: Uint16Array, at: number, length: number): boolean {
   const code = codes[at] ?? 0;
   if (isLetter(code)) return !isUnspaced(code);
   return code === 39 && at + 1 < length && isLetter(codes[at + 1] ?? 0);
+}
+
+/** A tab, and the full-width space, part columns. */
+function isWide(code: number): boolean {
+  return code === 9 || code === 0x3000;
 }
 
 /** Three points or more, close or spaced: they lead the eye to the figure. */
