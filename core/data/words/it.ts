@@ -33,6 +33,7 @@ export const it: Words = {
     soft: 'sacca, sacco, busta | sacche, sacchi, buste',
     can: 'bombola, bomboletta, cartuccia | bombole, bombolette, cartucce',
   },
+  pronoun: 'una, uno',
   notKit:
     'pane, panno, panni, pantaloni, pantaloncini, pantofole, pinzette, pila, pile, lampada a gas, tazza di caffè, tazze di, tazza di tè, bicchiere di vino, bicchiere d’acqua, bottiglia di vino, bottiglia d’olio, vasetto di, vasetto, scatoletta, scatolette, apriscatole, apribottiglie, sacco a pelo, sacchi a pelo, sacco della spazzatura, sacchetti, sacchetto, sacco lenzuolo, busta stagna, filtro, benzina per l’auto, cartuccia d’inchiostro, spugna, borsa dell’acqua calda, bomboletta spray, spray, coprizaino, mollette, tappi, piatto doccia',
   tails: '',

@@ -125,6 +125,8 @@ export interface Words {
     /** can, canister, cartridge: of gas: fuel; of food, spray or a lamp: nothing. */
     readonly can: Forms;
   };
+  /** Words that stand for the thing named before, with a figure of their own: (the 0.8 l) one. */
+  readonly pronoun?: Forms;
   /** Words that look like kit and are not: potato, pants, toothbrush mug, flower pot, can opener, "pot of". They take nothing, and hide what is inside them. */
   readonly notKit: Forms;
   /** Words that, right after the name of a thing, make it something else that is not kit: (pot) scrubber, (stove) bag, (bottle) opener. */

@@ -1,6 +1,7 @@
 import type { Context } from './context.js';
 import { readCarried } from './away.js';
-import { draftOf, spanOf, type Draft } from './draft.js';
+import { UNITS } from '../quantities/units.js';
+import { draftOf, isMissing, spanOf, stated, type Draft } from './draft.js';
 import { readBareMass, readMass } from './mass.js';
 import { readQuantity } from './quantity.js';
 import { readSizes, type Order } from './size.js';
@@ -47,6 +48,7 @@ export function draftsOf(stretch: Stretch, context: Context): { drafts: Draft[];
 
 /** Reads everything that the tokens of a draft tell. The order matters: what one reader takes, the next does not see. */
 export function fill(stretch: Stretch, draft: Draft, parts: readonly Thing[], context: Context, order: Order): void {
+  countCups(stretch, draft);
   readFuelWords(stretch, draft, context);
   readVolume(stretch, draft);
   readMass(stretch, draft);
@@ -56,6 +58,18 @@ export function fill(stretch: Stretch, draft: Draft, parts: readonly Thing[], co
   readBareMass(stretch, draft, context.massUnit);
   readRole(stretch, draft);
   readCarried(stretch, draft, context);
+}
+
+/** "4 cups" that are cups: the number counts them, it is no measure. */
+function countCups(stretch: Stretch, draft: Draft): void {
+  const measure = stretch.measures.find(
+    (one) => one.unit.id === 'cup' && one.last === draft.noun[1] && one.first < draft.noun[0],
+  );
+  if (measure === undefined) return;
+  draft.taken.add(measure.first);
+  const count = (measure.values[0] ?? 0) / UNITS.cup.factor;
+  if (isMissing(draft.quantity) && Number.isInteger(count))
+    draft.quantity = stated(count, spanOf(stretch, measure.first, measure.first));
 }
 
 /** "pot, pan, gripper, 412 g the lot": a mass of all together stands with the first. */

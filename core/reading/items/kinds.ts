@@ -40,7 +40,7 @@ export function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], con
       return 'fuel';
     if ((kind === 'bottle' || kind === 'bladder') && namesFuel(stretch, term, sorts, clause)) return 'fuel';
     if ((about === 'wash' || about === 'medicine') && kind !== 'stove' && kind !== 'pot')
-      return kind === 'mug' && about === 'wash' ? 'mug' : undefined;
+      return about === 'wash' && (kind === 'mug' || kind === 'other-cook') ? 'other-cook' : undefined;
     if (
       isVessel(kind) &&
       stretch.terms.some(

@@ -1,7 +1,7 @@
 import { assumed, near, spanOf, stated, within, type Draft } from './draft.js';
-import type { Stretch } from './stretch.js';
-import { termsOf } from './stretch.js';
+import type { Token } from '../text/tokens.js';
 import type { Context } from './context.js';
+import { termsOf, type Stretch } from './stretch.js';
 
 /** More pieces than this of one thing is a model, a size or a mass. */
 const MOST = 99;
@@ -25,14 +25,14 @@ export function readQuantity(stretch: Stretch, draft: Draft, context: Context): 
     return;
   }
   const [first, last] = draft.noun;
-  if (first < 0 || draft.thing === undefined)
+  if (draft.capacitiesMl.length > 1)
+    draft.quantity = assumed(draft.capacitiesMl.length, 'one for each size', 'write how many');
+  else if (first < 0 || draft.thing === undefined)
     draft.quantity = assumed(1, 'one line is taken as one piece', 'write how many');
   else if (draft.thing.term.many === undefined)
     draft.quantity = assumed(1, 'no number is given', 'write how many', spanOf(stretch, first, last));
   else if (!draft.thing.many) draft.quantity = stated(1, spanOf(stretch, first, last));
   else if (oneEach(stretch, draft)) draft.quantity = stated(1, spanOf(stretch, first, last));
-  else if (draft.capacitiesMl.length > 1)
-    draft.quantity = stated(draft.capacitiesMl.length, spanOf(stretch, first, last));
 }
 
 /** Tablets are counted in their name, whatever the column of counts says of the box: "12 pcs of 5 g". */
@@ -117,69 +117,80 @@ function isName(stretch: Stretch, count: Count, draft: Draft): boolean {
 
 /** "mugs x2", "bottles (2)", "mugs: 2", "Thermos 1 L, four", "bottle 1 L, 6 of". */
 function after(stretch: Stretch, draft: Draft): Count | undefined {
-  const start = draft.noun[1] + 1;
-  for (let at = start; at < draft.to; at++) {
+  for (let at = draft.noun[1] + 1; at < draft.to; at++) {
     const count = numberAt(stretch, at);
     if (count === undefined || count.value > MOST) continue;
-    const previous = stretch.tokens[at - 1];
-    const next = stretch.tokens[count.last + 1];
-    const end = next === undefined || count.last + 1 >= draft.to || (stretch.breaks[count.last + 1] ?? 0) > 0;
-    const times = previous?.fold === 'x' || previous?.fold === '×' || next?.fold === 'x' || next?.fold === '×';
-    const pieces =
-      termsOf(stretch, 'pieces').some((term) => term.first === count.last + 1) ||
-      termsOf(stretch, 'countLabels').some((term) => term.last === at - 1 || term.last === at - 2) ||
-      termsOf(stretch, 'perPerson').some(
-        (term) => term.first === count.last + 1 || (term.first <= at && term.last > at),
-      );
-    if (times && !(stretch.tokens[at + 1]?.number !== undefined)) {
-      if (previous?.fold === 'x' && previous.gap === 0 && stretch.tokens[at - 2]?.type === 'number') continue;
-      return count;
-    }
-    if (pieces) return count;
-    const alone = (stretch.breaks[at] ?? 0) > 0 && end;
-    if (alone && !isOther(stretch, at)) return count;
-    if (
-      at === start &&
-      count.value >= 1 &&
-      count.value <= 24 &&
-      stretch.tokens[at]?.type === 'number' &&
-      (stretch.tokens[at]?.gap ?? 0) > 0 &&
-      (count.value === 1 || draft.thing?.many !== false || next?.type === 'number')
-    )
-      return count;
-    if (stretch.tokens[at]?.type === 'word' && (stretch.breaks[at] ?? 0) === 2 && draft.thing?.many === true)
-      return count;
-    if (stretch.tokens[at]?.type === 'number' && previous?.fold === ':' && at - start <= 2) return count;
-    if (
-      stretch.tokens[at]?.type === 'word' &&
-      (stretch.breaks[at] ?? 0) > 0 &&
-      termsOf(stretch, 'perPerson').some((term) => term.first === at)
-    )
-      return count;
-    if (
-      stretch.tokens[at]?.type === 'number' &&
-      next !== undefined &&
-      next.type === 'word' &&
-      at > start &&
-      stretch.measures.some((measure) => measure.last === at - 1) &&
-      count.value <= 24
-    )
-      return count;
-    if (
-      stretch.tokens[at]?.type === 'number' &&
-      previous?.fold === ')' &&
-      count.value <= 24 &&
-      stretch.measures.every((measure) => measure.last !== at - 1)
-    )
-      return count;
+    const sided = {
+      stretch,
+      draft,
+      count,
+      many: draft.thing?.many,
+      next: stretch.tokens[count.last + 1],
+      previous: stretch.tokens[at - 1],
+    };
+    if (isTimes(sided) || isCalledCount(sided) || standsAlone(sided) || followsClosely(sided)) return count;
   }
   return undefined;
 }
 
+/** A number after its noun, and what stands on either side of it. */
+interface Sided {
+  readonly stretch: Stretch;
+  readonly draft: Draft;
+  readonly count: Count;
+  readonly many: boolean | undefined;
+  readonly previous: Token | undefined;
+  readonly next: Token | undefined;
+}
+
+/** More than this right after a singular noun is a model or a size. */
+const MOST_BESIDE = 24;
+
+/** "mugs x2", "× 2", "2 x" that no further number follows. */
+function isTimes({ stretch, count, previous, next }: Sided): boolean {
+  const times = [previous?.fold, next?.fold].some((fold) => fold === 'x' || fold === '×');
+  const factor = previous?.fold === 'x' && previous.gap === 0 && stretch.tokens[count.first - 2]?.type === 'number';
+  return times && next?.number === undefined && !factor;
+}
+
+/** "6 pcs", "count: 2", "two each". */
+function isCalledCount({ stretch, count }: Sided): boolean {
+  const { first, last } = count;
+  return (
+    termsOf(stretch, 'pieces').some((term) => term.first === last + 1) ||
+    termsOf(stretch, 'countLabels').some((term) => term.last === first - 1 || term.last === first - 2) ||
+    termsOf(stretch, 'perPerson').some((term) => term.first === last + 1 || (term.first <= first && term.last >= first))
+  );
+}
+
+/** Between commas or brackets with nothing else, before another number, or as the first word of a cell. */
+function standsAlone({ stretch, draft, count, many, previous, next }: Sided): boolean {
+  const opens = stretch.breaks[count.first] ?? 0;
+  const ends =
+    next === undefined ||
+    next.type === 'number' ||
+    count.last + 1 >= draft.to ||
+    (stretch.breaks[count.last + 1] ?? 0) > 0;
+  if (opens > 0 && ends && !isOther(previous)) return true;
+  return opens === 2 && many === true && stretch.tokens[count.first]?.type === 'word';
+}
+
+/** "Kettle 1", "Sporks 5 1.8", "mugs: 2 × 450 ml", "bottle, 33 oz 3 Wiz", "stoves (gas) 2 Wiz". */
+function followsClosely({ stretch, draft, count, many, previous, next }: Sided): boolean {
+  const token = stretch.tokens[count.first];
+  if (token?.type !== 'number') return false;
+  const at = count.first;
+  const start = draft.noun[1] + 1;
+  if (previous?.fold === ':' && at - start <= 2) return true;
+  if (count.value < 1 || count.value > MOST_BESIDE) return false;
+  if (at === start) return token.gap > 0 && (count.value === 1 || many !== false || next?.type === 'number');
+  const measured = stretch.measures.some((measure) => measure.last === at - 1);
+  return measured ? next?.type === 'word' : previous?.fold === ')';
+}
+
 /** After a currency sign, an equals sign, "no." or a diameter: no count. */
-function isOther(stretch: Stretch, at: number): boolean {
-  const previous = stretch.tokens[at - 1]?.fold ?? '';
-  return previous !== '' && '$€£=ø#'.includes(previous);
+function isOther(previous: Token | undefined): boolean {
+  return previous !== undefined && '$€£=ø#'.includes(previous.fold) && previous.fold !== '';
 }
 
 /** "one each", "per person", "je eine"; not "14 g each". */

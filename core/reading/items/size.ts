@@ -225,7 +225,7 @@ function crosses(stretch: Stretch, from: number, to: number, after: boolean): bo
 /** The flame or the supports of a stove, where one of them stands close by: "flame ring 41 mm", "pot sits on ring Ø 10 cm". */
 function partAt(stretch: Stretch, draft: Draft, first: number, last: number): 'burner' | 'supports' | undefined {
   let best: 'burner' | 'supports' | undefined;
-  let distance = 4;
+  let distance = 3;
   for (const term of termsOf(stretch, 'dimension')) {
     if (term.value !== 'burner' && term.value !== 'supports') continue;
     if (term.first >= draft.noun[0] && term.last <= draft.noun[1]) continue;

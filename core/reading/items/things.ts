@@ -69,7 +69,7 @@ function namedThings(stretch: Stretch, context: Context, head?: Thing): Thing[] 
     }
     const own = sorts;
     sorts = [];
-    const kind = kindOf(stretch, term, own, context);
+    const kind = term.role === 'pronoun' ? things.at(-1)?.kind : kindOf(stretch, term, own, context);
     if (kind === undefined || hasTail(stretch, term) || isAside(stretch, term, things, context)) continue;
     const denied = isDenied(stretch, term);
     const owner = things.findLast((thing) => thing.partOf === undefined);
@@ -77,7 +77,7 @@ function namedThings(stretch: Stretch, context: Context, head?: Thing): Thing[] 
     if (owner?.kind === kind && !spanBreaks(stretch, owner.term.last + 1, term.first) && part === undefined) {
       if (context.headFirst) continue;
       things.pop();
-    } else if (owner !== undefined && part === undefined) {
+    } else if (owner !== undefined && part === undefined && term.role !== 'pronoun') {
       const merged = mergesWith(stretch, owner, term, kind);
       if (merged === 'drop') continue;
       if (merged === 'replace') things.splice(things.indexOf(owner), 1);
@@ -130,7 +130,25 @@ function nounsOf(stretch: Stretch): Term[] {
         fuel.last >= noun.last &&
         fuel.last - fuel.first > noun.last - noun.first,
     );
-  return [...nouns.filter((noun) => !shorter(noun)), ...fuels].filter(named).sort((a, b) => a.first - b.first);
+  return [...nouns.filter((noun) => !shorter(noun)), ...fuels, ...pronounsOf(stretch)]
+    .filter(named)
+    .sort((a, b) => a.first - b.first);
+}
+
+/** "the 0.8 l one": a pronoun counts with a figure right beside it. */
+function pronounsOf(stretch: Stretch): readonly Term[] {
+  return termsOf(stretch, 'pronoun').filter((term) =>
+    stretch.measures.some(
+      (measure) =>
+        (measure.unit.dimension === 'volume' || measure.unit.dimension === 'mass') &&
+        (measure.last === term.first - 1 || measure.first === term.last + 2) &&
+        stretch.measures.some(
+          (other) =>
+            other.last < Math.min(measure.first, term.first) && other.unit.dimension === measure.unit.dimension,
+        ) &&
+        !spanBreaks(stretch, Math.min(measure.last, term.last) + 1, Math.max(measure.first, term.first)),
+    ),
+  );
 }
 
 /** "two-burner": a number tied to a noun describes what comes after. */

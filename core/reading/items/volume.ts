@@ -151,7 +151,7 @@ export function isRate(stretch: Stretch, measure: Measure): boolean {
   const sign = stretch.tokens[measure.last + 1];
   if (
     (sign?.fold === '×' || sign?.fold === 'x' || sign?.fold === '=') &&
-    stretch.tokens[measure.last + 3] !== undefined &&
+    isTerm(stretch, measure.last + 3) &&
     stretch.measures.every((other) => other.first !== measure.last + 2) &&
     stretch.tokens[measure.last + 2]?.type === 'number'
   )
@@ -164,6 +164,14 @@ export function isRate(stretch: Stretch, measure: Measure): boolean {
       (stretch.breaks[term.first] ?? 0) < 2,
   );
   return after !== undefined || stretch.terms.some((term) => term.role === 'rate' && term.last === measure.first - 1);
+}
+
+/** Goes on after "0.2 l × 4": people, days, another factor or the sum. */
+function isTerm(stretch: Stretch, at: number): boolean {
+  const token = stretch.tokens[at];
+  return (
+    token !== undefined && (token.fold === '×' || token.fold === '=' || (token.type === 'word' && token.fold !== 'x'))
+  );
 }
 
 /** Joined to the one before by +, / or "and": another vessel of the set. */
@@ -246,6 +254,8 @@ function isBottled(stretch: Stretch, draft: Draft): boolean {
       (measure) =>
         measure.unit.dimension === 'volume' &&
         draft.taken.has(measure.first) &&
+        bottle.first >= draft.from &&
+        (stretch.breaks[measure.first] ?? 0) < 2 &&
         (measure.first === bottle.last + 1 || measure.last === bottle.first - 1),
     ),
   );
