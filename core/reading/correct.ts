@@ -88,13 +88,16 @@ function change(item: Item, { field, value, vessel = 0 }: Correction): Item | st
   if (field === 'kind') {
     const kind = ITEM_KINDS.find((known) => known === value);
     if (kind === undefined) return notAmong(ITEM_KINDS);
-    const { kindBecause: _guess, ...rest } = item;
-    return { ...rest, kind };
+    const changed = { ...item, kind };
+    delete changed.kindBecause;
+    return changed;
   }
   if (field === 'carried') {
     if (typeof value !== 'boolean') return 'Yes or no.';
-    const { notCarriedBecause: _why, ...rest } = item;
-    return value ? { ...rest, carried: true } : { ...rest, carried: false, notCarriedBecause: 'the person says so' };
+    if (!value) return { ...item, carried: false, notCarriedBecause: 'the person says so' };
+    const changed = { ...item, carried: true };
+    delete changed.notCarriedBecause;
+    return changed;
   }
   if (field === 'capacityMl') {
     const given = value === null ? MISSING : measure(value, 'volume');

@@ -5,11 +5,11 @@ import type { Line, LineUse, Reading } from '../model/reading.js';
 import { rowsOf } from './formats/index.js';
 import { LONGEST_LINE, splitLines } from './formats/lines.js';
 import type { Row, SourceLine } from './formats/rows.js';
-import { draftOf, isMissing, spanOf, type Draft } from './items/draft.js';
+import { draftOf, isMissing, itemOf, spanOf, type Draft } from './items/draft.js';
 import { findTerms } from './text/terms.js';
 import { tokenise } from './text/tokens.js';
 import { applyFigures, figuresOf, wordCells } from './items/columns.js';
-import { alternativeOf } from './items/alternatives.js';
+import { alternativeOf, furtherOf } from './items/alternatives.js';
 import { unnamedPot } from './items/unnamed.js';
 import type { Context } from './items/context.js';
 import { draftsOf, fill, shareMass } from './items/index.js';
@@ -17,8 +17,8 @@ import type { Order } from './items/size.js';
 import { stretchOf, type Stretch } from './items/stretch.js';
 import { languagesIn } from './languages.js';
 import { systemOf, usualMassUnit } from './usual-units.js';
-import { refine } from './refine.js';
 import { isHeading, isTotal, Sections } from './sections.js';
+import { unread } from './unread.js';
 import { Dictionary } from './text/lexicon.js';
 import { gather, readTrip } from './trip.js';
 
@@ -39,7 +39,7 @@ export function readList(text: string, options: ReadOptions = {}): Reading {
   const usual = usualMassUnit(stretches);
   const reader = new Reader(text, lines, dictionary, usual, plainLists(rows));
   for (const [i, stretch] of stretches.entries()) reader.read(stretch, rows, i);
-  const items = refine(reader.items, reader.stretches);
+  const items = reader.items.map(itemOf);
   return {
     items,
     lines: reader.lines(items),
@@ -160,15 +160,16 @@ class Reader {
       cooks: lent.section === 'cook' || lent.section === 'fuel',
     };
     const { drafts, parts } = draftsOf(stretch, context);
-    const found = drafts.length === 0 ? (this.sorted(stretch) ?? unnamedPot(stretch, context)) : undefined;
-    if (found !== undefined) drafts.unshift(found);
+    const found = drafts.length === 0 ? this.sorted(stretch) : undefined;
+    const unnamed = found ?? (drafts.every((draft) => draft.kind === 'lid') ? unnamedPot(stretch, context) : undefined);
+    if (unnamed !== undefined) drafts.splice(0, drafts.length, unnamed);
     if (drafts.length > 0 && row.cells.length > 1)
       applyFigures(drafts, figuresOf(this.text, row, this.dictionary, context.massUnit ?? this.massUnit));
     for (const draft of drafts) fill(stretch, draft, parts, context, this.order);
-    if (row.cells.length === 1) shareMass(drafts);
+    if (row.cells.length === 1) shareMass(stretch, drafts);
     for (const draft of [...drafts]) {
       const other = alternativeOf(stretch, draft);
-      if (other !== undefined) drafts.splice(drafts.indexOf(draft) + 1, 0, other);
+      drafts.splice(drafts.indexOf(draft) + 1, 0, ...(other === undefined ? furtherOf(stretch, draft) : [other]));
     }
     if (drafts.some((draft) => draft.kind === context.kind)) this.sections.told();
     if (drafts.length === 0 && this.isMore(stretch)) {
@@ -182,7 +183,10 @@ class Reader {
     }
     const told = readTrip(stretch, drafts.length > 0, this.trip);
     if (drafts.length > 0 || told) this.mark(row, 'used');
-    else this.mark(row, 'not-cook-kit', this.because(stretch));
+    else {
+      const { use, because } = unread(stretch, context.section);
+      this.mark(row, use, because);
+    }
   }
 
   /** "Water: 2 × 1 L bottles": a row can bring its own heading. What the column of owners says of its whereabouts counts too. */
@@ -247,10 +251,6 @@ class Reader {
     const more = draftOf(last.kind, last.line, last.span, undefined, 0, stretch.tokens.length, [-1, -1]);
     fill(stretch, more, [], { ...NOTHING, bulleted: true }, this.order);
     return addTo(last, more);
-  }
-
-  private because(_stretch: Stretch): string {
-    return 'nothing here names cook kit';
   }
 
   private isHead(stretch: Stretch, rows: readonly Row[], index: number): boolean {
@@ -325,8 +325,8 @@ const FLATTENED = 5;
 
 function notesOf(lines: readonly SourceLine[], reader: Reader): string[] {
   const notes: string[] = [];
-  const count = new Map<number, number>();
-  for (const item of reader.items) count.set(item.line, (count.get(item.line) ?? 0) + 1);
+  const count = new Map<Stretch, number>();
+  for (const stretch of reader.stretches) count.set(stretch, (count.get(stretch) ?? 0) + 1);
   const most = Math.max(0, ...count.values());
   if (most >= FLATTENED && most * 2 > reader.items.length)
     notes.push('The list came as one line; its things were told apart by their figures.');

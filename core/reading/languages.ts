@@ -6,6 +6,10 @@ const SAMPLE = 12_000;
 /** A language with less than this share of the best one's score is not spoken here. */
 const LEAST_SHARE = 0.3;
 
+/** With less than this it is read, but not said to be spoken. */
+const CLEAR_SHARE = 0.6;
+const MOST_SPOKEN = 2;
+
 /** The languages of a text, the likeliest first; English, whose words travel, always last. */
 export function languagesIn(text: string, locale: string | undefined): { spoken: string[]; read: string[] } {
   const scores = new Map<string, number>(languageTags().map((tag) => [tag, 0]));
@@ -23,8 +27,9 @@ export function languagesIn(text: string, locale: string | undefined): { spoken:
   const best = ranked[0]?.[1] ?? 0;
   const spoken = ranked.filter(([, score]) => score > 0 && score >= best * LEAST_SHARE).map(([tag]) => tag);
   const first = spoken.length > 0 ? spoken : [base !== undefined && scores.has(base) ? base : 'en'];
+  const clearly = ranked.filter(([, score]) => score > 0 && score >= best * CLEAR_SHARE).map(([tag]) => tag);
   return {
-    spoken,
+    spoken: clearly.slice(0, MOST_SPOKEN),
     read: [...first.filter((tag) => tag !== 'en' || first[0] === 'en'), ...(first[0] === 'en' ? [] : ['en'])],
   };
 }

@@ -41,8 +41,10 @@ export class Sections {
   told(): void {
     const top = this.stack.at(-1);
     if (top === undefined) return;
-    const { kind: _kind, kindSpan: _span, ...rest } = top;
-    this.stack[this.stack.length - 1] = rest;
+    const told = { ...top };
+    delete told.kind;
+    delete told.kindSpan;
+    this.stack[this.stack.length - 1] = told;
   }
 
   /** What the headings lend. The nearest that says something wins. */

@@ -6,7 +6,8 @@ const RULES = '-=~_*#—–.+ ';
 
 /** Reads one line that stands in no table: its marks of a list, a heading or a quotation, and what they mark. */
 export function plainRow(text: string, line: SourceLine, next: SourceLine | undefined): Row {
-  let [at, end] = trim(text, line.start, line.end);
+  const [from, end] = trim(text, line.start, line.end);
+  let at = from;
   const level = at - line.start;
   if (isRule(text, at, end)) return row('rule', line, at, end, level);
   let quoted = false;

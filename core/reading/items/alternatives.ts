@@ -1,5 +1,5 @@
 import type { Measure } from '../quantities/measures.js';
-import { spanOf, stated, type Draft } from './draft.js';
+import { assumed, spanOf, stated, type Draft } from './draft.js';
 import { termsOf, type Stretch } from './stretch.js';
 
 const LIMIT = 4;
@@ -30,4 +30,48 @@ function seasonAt(stretch: Stretch, measure: Measure): 'summer' | 'winter' | und
     return (after > 0 && after <= LIMIT) || (before > 0 && before <= 2);
   });
   return term?.value === 'winter' || term?.value === 'summer' ? term.value : undefined;
+}
+
+/** "Pots 2 x 1.5 l, 1 x 3 l", "3 pcs of 1 litre, 1 of 0.5": the further groups, each with a count and a size of its own. */
+export function furtherOf(stretch: Stretch, draft: Draft): Draft[] {
+  if (draft.quantity.grounds !== 'stated' || draft.capacitiesMl.length !== 1) return [];
+  const [first] = stretch.measures.filter(
+    (measure) => measure.unit.dimension === 'volume' && measure.first >= draft.from && measure.last < draft.to,
+  );
+  if (first === undefined || !isCounted(stretch, first.first - 1, draft.from)) return [];
+  const further: Draft[] = [];
+  const own = stretch.bare.filter((number) => number.at > first.last && number.at < draft.to);
+  for (const [i, count] of own.entries()) {
+    if (!count.number.whole || count.value < 1 || !isMark(stretch, count.at + 1)) continue;
+    const measure = stretch.measures.find(
+      (one) => one.unit.dimension === 'volume' && one.first > count.at && one.first <= count.at + LIMIT,
+    );
+    const size = measure === undefined ? own[i + 1] : undefined;
+    const quantity = stated(count.value, spanOf(stretch, count.at, count.at));
+    if (measure !== undefined)
+      further.push({ ...draft, quantity, capacitiesMl: [capacity(stretch, measure)], massG: { grounds: 'missing' } });
+    else if (size !== undefined && size.at <= count.at + LIMIT) {
+      const value = size.value * first.unit.factor;
+      const guess = assumed(
+        value,
+        'the unit is taken from the size before it',
+        'write the unit',
+        spanOf(stretch, size.at, size.at),
+      );
+      further.push({ ...draft, quantity, capacitiesMl: [guess], massG: { grounds: 'missing' } });
+    }
+  }
+  return further;
+}
+
+/** A count with its mark ends right before a size: "2 x", "3 pcs of". */
+function isCounted(stretch: Stretch, before: number, from: number): boolean {
+  for (let at = before; at > before - LIMIT && at > from; at--)
+    if (isMark(stretch, at) && stretch.bare.some((number) => number.at === at - 1)) return true;
+  return false;
+}
+
+function isMark(stretch: Stretch, at: number): boolean {
+  const fold = stretch.tokens[at]?.fold;
+  return fold === 'x' || fold === '×' || termsOf(stretch, 'pieces').some((term) => term.first === at);
 }

@@ -92,8 +92,9 @@ export function draftOf(
 }
 
 export function itemOf(draft: Draft): Item {
-  const { thing: _thing, from: _from, to: _to, noun: _noun, taken: _taken, ...item } = draft;
-  return item;
+  const item: Partial<Draft> = { ...draft };
+  for (const own of ['thing', 'from', 'to', 'noun', 'taken'] as const) delete item[own];
+  return item as Item;
 }
 
 export function isMissing(given: Given<unknown>): boolean {

@@ -60,6 +60,27 @@ export function fill(stretch: Stretch, draft: Draft, parts: readonly Thing[], co
   readCarried(stretch, draft, context);
 }
 
+/** "Pot + lid 101 g + 65 g": as many masses as things, in their order. */
+function spreadMasses(stretch: Stretch, drafts: readonly Draft[]): boolean {
+  const last = drafts.at(-1);
+  if (last === undefined || drafts.length < 2 || drafts.slice(0, -1).some((draft) => !isMissing(draft.massG)))
+    return false;
+  const masses = stretch.measures.filter(
+    (measure) => measure.unit.dimension === 'mass' && measure.first > last.noun[1],
+  );
+  const joined = masses.every(
+    (measure, i) =>
+      i === 0 || (stretch.tokens[measure.first - 1]?.fold === '+' && masses[i - 1]?.last === measure.first - 2),
+  );
+  if (masses.length !== drafts.length || !joined) return false;
+  for (const [i, draft] of drafts.entries()) {
+    const measure = masses[i];
+    if (measure !== undefined)
+      draft.massG = stated(measure.values[0] ?? 0, spanOf(stretch, measure.first, measure.last));
+  }
+  return true;
+}
+
 /** "4 cups" that are cups: the number counts them, it is no measure. */
 function countCups(stretch: Stretch, draft: Draft): void {
   const measure = stretch.measures.find(
@@ -73,7 +94,8 @@ function countCups(stretch: Stretch, draft: Draft): void {
 }
 
 /** "pot, pan, gripper, 412 g the lot": a mass of all together stands with the first. */
-export function shareMass(drafts: readonly Draft[]): void {
+export function shareMass(stretch: Stretch, drafts: readonly Draft[]): void {
+  if (spreadMasses(stretch, drafts)) return;
   const [first] = drafts;
   const last = drafts.at(-1);
   if (first === undefined || last === undefined || first === last || first.kind === last.kind) return;

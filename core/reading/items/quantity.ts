@@ -108,7 +108,7 @@ function isName(stretch: Stretch, count: Count, draft: Draft): boolean {
     return true;
   if (near(stretch, 'people', count.last, count.last, 0) !== undefined && count.last + 1 < draft.noun[0]) return true;
   if (next?.fold === 'x' || next?.fold === '×' || next?.fold === '*' || next?.fold === ')') return false;
-  if (stretch.tokens[count.first]?.gap === 0 && count.first > draft.from) return true;
+  if (stretch.tokens[count.first]?.gap === 0 && previous?.type === 'word' && count.first > draft.from) return true;
   const first = count.first === draft.from || (stretch.breaks[count.first] ?? 0) > 0 || previous?.type === 'sign';
   const counts = first || termsOf(stretch, 'article').some((term) => term.last === count.first - 1);
   const close = draft.thing?.many === true && draft.noun[0] - count.last <= 4;

@@ -1,5 +1,5 @@
 import type { Context } from './context.js';
-import { draftOf, spanOf, type Draft } from './draft.js';
+import { draftOf, spanOf, stated, type Draft } from './draft.js';
 import { termsOf, type Stretch } from './stretch.js';
 
 /** mL between which a metal thing of an unknown name is taken for a pot. */
@@ -17,7 +17,7 @@ export function unnamedPot(stretch: Stretch, context: Context): Draft | undefine
     terms.some(
       (term) =>
         term.role === 'notKit' ||
-        term.role === 'kind' ||
+        (term.role === 'kind' && term.value !== 'lid') ||
         term.role === 'container' ||
         term.role === 'otherUse' ||
         term.role === 'food' ||
@@ -36,10 +36,18 @@ export function unnamedPot(stretch: Stretch, context: Context): Draft | undefine
   if (vessels === 0 || words > LONGEST_NAME) return undefined;
   const set = termsOf(stretch, 'set')[0];
   const metal = termsOf(stretch, 'materials').find((term) => POT_METALS.includes(String(term.value)));
-  if (!(set !== undefined && vessels > 1) && metal === undefined) return undefined;
+  const lid = stretch.terms.find(
+    (term) => term.role === 'kind' && term.value === 'lid' && term.first > (volumes[0]?.last ?? 0),
+  );
+  if (!(set !== undefined && vessels > 1) && metal === undefined && lid === undefined) return undefined;
   const name = set ?? { first: 0, last: Math.max(0, (volumes[0]?.first ?? 1) - 1) };
   const draft = draftOf('pot', row.line, spanOf(stretch, name.first, name.last), undefined, 0, tokens.length, [-1, -1]);
-  draft.kindBecause =
-    set === undefined ? 'a metal thing of this size is taken for a pot' : 'a set of these sizes is taken for pots';
+  if (lid !== undefined) draft.lid = stated(true, spanOf(stretch, lid.first, lid.last));
+  draft.kindBecause = because(set !== undefined, metal !== undefined);
   return draft;
+}
+
+function because(set: boolean, metal: boolean): string {
+  if (set) return 'a set of these sizes is taken for pots';
+  return metal ? 'a metal thing of this size is taken for a pot' : 'a thing of this size with a lid is taken for a pot';
 }

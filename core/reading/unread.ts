@@ -1,0 +1,30 @@
+import type { SectionMeaning } from '../data/words/words.js';
+import type { LineUse } from '../model/reading.js';
+import { termsOf, type Stretch } from './items/stretch.js';
+import type { Role } from './text/lexicon.js';
+
+/** Words that settle what a size belongs to, when it is none of ours. */
+const SETTLED: readonly Role[] = ['notKit', 'food', 'otherUse', 'rated', 'rate', 'water'];
+
+/** What to say of a row from which nothing was read: that it is about something else, or that nobody could tell. */
+export function unread(stretch: Stretch, section: SectionMeaning | undefined): { use: LineUse; because: string } {
+  const ours = section === undefined || section === 'cook' || section === 'water' || section === 'fuel';
+  const settled = SETTLED.some((role) => stretch.byRole.has(role));
+  if (ours && !settled) {
+    if (
+      stretch.measures.some(
+        (measure) => measure.unit.dimension === 'volume' && (section !== undefined || stretch.tokens.length < SHORT),
+      )
+    )
+      return { use: 'not-understood', because: 'it gives a size, but names nothing that is known as cook kit' };
+    if (section !== undefined && termsOf(stretch, 'container').some((term) => term.value === 'can'))
+      return { use: 'not-understood', because: 'it does not say what the can holds' };
+  }
+  return {
+    use: 'not-cook-kit',
+    because: stretch.byRole.has('kind') ? 'cook kit is only mentioned' : 'nothing here names cook kit',
+  };
+}
+
+/** Tokens of a line that is an entry rather than a sentence. */
+const SHORT = 14;
