@@ -58,7 +58,7 @@ export function parseMeasure(
       measure.unit.dimension === dimension ||
       (measure.unit.dimension === 'ounce' && (dimension === 'volume' || dimension === 'mass'));
     if (!fits || bare.length > 0) return null;
-    const [value = 0, most] = measure.values.map((one) => one * factor);
+    const [value = 0, most] = measure.values.map((one) => tidy(one * factor));
     const signed = measure.unit.id === 'f' && sign < 0 ? ((-(value * 9) / 5 - 64) * 5) / 9 : value * sign;
     return most === undefined ? { value: signed } : { value: signed, most };
   }
@@ -68,4 +68,9 @@ export function parseMeasure(
   if (second !== undefined)
     return sign > 0 && second.value > first.value ? { value: first.value, most: second.value } : null;
   return { value: first.value * sign };
+}
+
+/** Without what binary arithmetic leaves behind: 12 in are 304.8 mm. */
+function tidy(value: number): number {
+  return Number(value.toPrecision(12));
 }

@@ -117,7 +117,8 @@ function wordMeasures(
     const unit = unitByName(term.value as UnitName);
     if (unit.dimension === 'temperature') continue;
     const article = terms.find((other) => other.role === 'article' && other.last === term.first - 1);
-    const end = article?.first ?? term.first;
+    const hyphen = tokens[term.first - 1]?.fold === '-' && tokens[term.first]?.gap === 0 ? 1 : 0;
+    const end = article?.first ?? term.first - hyphen;
     const word = terms.find((other) => other.role === 'number' && other.last === end - 1 && Number(other.value) > 0);
     const vessel = terms.some(
       (other) => other.role === 'kind' && other.first === term.last + 1 && tokens[other.first]?.gap !== 2,

@@ -1,0 +1,175 @@
+import { describe, expect, it } from 'vitest';
+import { valueOf, type Given } from '../../../core/model/given.js';
+import type { Item } from '../../../core/model/item.js';
+import { readList } from '../../../core/reading/index.js';
+
+/** What an item says, without what it does not: guesses carry a tilde. */
+function told(item: Item): Record<string, unknown> {
+  const out: Record<string, unknown> = { kind: item.kind };
+  const put = (name: string, given: Given<unknown>) => {
+    const value = valueOf(given);
+    if (value === undefined) return;
+    const tidy = typeof value === 'number' ? Math.round(value) : value;
+    out[name] = given.grounds === 'assumed' ? `~${JSON.stringify(tidy)}` : tidy;
+  };
+  put('n', item.quantity);
+  if (item.capacitiesMl.length > 0) out['ml'] = item.capacitiesMl.map((given) => Math.round(valueOf(given) ?? 0));
+  put('g', item.massG);
+  put('d', item.diameterMm);
+  put('h', item.heightMm);
+  put('net', item.fuelMassG);
+  put('liquid', item.fuelVolumeMl);
+  put('burner', item.burnerMm);
+  put('supports', item.supportsMm);
+  put('material', item.material);
+  put('lid', item.lid);
+  put('bail', item.bail);
+  if (!item.carried) out['carried'] = false;
+  if (item.perPerson) out['perPerson'] = true;
+  return out;
+}
+
+const read = (text: string) => readList(text).items.map(told);
+
+describe('items', () => {
+  it.each([
+    ['2x 450 ml mugs', [{ kind: 'mug', n: 2, ml: [450] }]],
+    ['mugs x2', [{ kind: 'mug', n: 2 }]],
+    ['mugs (2)', [{ kind: 'mug', n: 2 }]],
+    [
+      'two mugs, one pot',
+      [
+        { kind: 'mug', n: 2 },
+        { kind: 'pot', n: 1 },
+      ],
+    ],
+    ['- bottles: 4', [{ kind: 'bottle', n: 4 }]],
+    ['- fuel tablets, 2 packs of 6, 14 g each', [{ kind: 'fuel', n: 12, net: 14 }]],
+    [
+      '6 mugs, 4 cups',
+      [
+        { kind: 'mug', n: 6 },
+        { kind: 'mug', n: 4 },
+      ],
+    ],
+    ['two-liter pot w/ bail', [{ kind: 'pot', n: 1, ml: [2000], bail: true }]],
+    ['Two-burner stove', [{ kind: 'stove', n: 1 }]],
+  ])('counts: %s', (text, items) => {
+    expect(read(text)).toEqual(items);
+  });
+
+  it.each([
+    ['16 oz mug', [{ kind: 'mug', n: 1, ml: [473] }]],
+    ['Mug 2.4 oz', [{ kind: 'mug', n: 1, g: 68 }]],
+    ['Steel mug, 24oz, 5.9 oz', [{ kind: 'mug', n: 1, ml: [710], g: 167, material: 'steel' }]],
+    ['2 qt pot 11 oz', [{ kind: 'pot', n: 1, ml: [1893], g: 312 }]],
+    ['8 oz canister - 13.2 oz', [{ kind: 'fuel', n: 1, net: 227, g: 374 }]],
+    ['Stove — 2.6 oz', [{ kind: 'stove', n: 1, g: 74 }]],
+  ])('tells ounces apart: %s', (text, items) => {
+    expect(read(text)).toEqual(items);
+  });
+
+  it.each([
+    ['Pot Ø13 x 9 cm', [{ kind: 'pot', n: 1, d: 130, h: 90 }]],
+    ['Pot, 9x14 (cm), 1L', [{ kind: 'pot', n: 1, ml: [1000], d: 90, h: 140 }]],
+    ['pot 12 cm high × 18 cm Ø', [{ kind: 'pot', n: 1, d: 180, h: 120 }]],
+    ['Pot 5.5" x 4"', [{ kind: 'pot', n: 1, d: 140, h: 102 }]],
+    ['Frying pan 10 in', [{ kind: 'pan', n: 1, d: 254 }]],
+    ['Stove (burner 42 mm, arms 120 mm)', [{ kind: 'stove', n: 1, burner: 42, supports: 120 }]],
+    ['Hot pot d=160 h=110', [{ kind: 'pot', n: 1, d: '~160', h: '~110' }]],
+  ])('reads sizes: %s', (text, items) => {
+    expect(read(text)).toEqual(items);
+  });
+
+  it.each([
+    ['Gas can 230g (full) 381 g', [{ kind: 'fuel', n: 1, net: 230, g: 381 }]],
+    ['Canister 213g', [{ kind: 'fuel', n: 1, g: 213 }]],
+    ['2 gas (110)', [{ kind: 'fuel', n: 2, net: '~110' }]],
+    ['Meths 300ml', [{ kind: 'fuel', n: '~1', liquid: 300 }]],
+    ['Fuel bottle 0.6 l (95 g)', [{ kind: 'fuel', n: 1, ml: [600], g: 95 }]],
+  ])('tells fuel from its can: %s', (text, items) => {
+    expect(read(text)).toEqual(items);
+  });
+
+  it.each([
+    ['~~Big pot 4 l~~', 'struck through'],
+    ['- pan? no', 'the line says there is none'],
+    ['Not taking:\n- kettle', 'it is said to stay behind'],
+    ['no stove (cold soak)', 'the line says there is none'],
+  ])('sets aside: %s', (text, because) => {
+    const { items } = readList(text);
+    expect(items.map((item) => [item.carried, item.notCarriedBecause])).toEqual([[false, because]]);
+  });
+
+  it.each([
+    [
+      'Item\tQty\tWeight (g)\nPot 1 L\t1\t120\nMug\t2\t60',
+      [
+        { kind: 'pot', n: 1, ml: [1000], g: 120 },
+        { kind: 'mug', n: 2, g: 60 },
+      ],
+    ],
+    ['| Item | oz |\n|---|---|\n| Pot, 900 ml | 4.0 |', [{ kind: 'pot', n: 1, ml: [900], g: 113 }]],
+    [
+      '<ul><li>Pot, 1&nbsp;l</li><li>Stove</li></ul>',
+      [
+        { kind: 'pot', n: 1, ml: [1000] },
+        { kind: 'stove', n: 1 },
+      ],
+    ],
+    [
+      '<table><tr><th>Was</th><th>Gewicht</th></tr><tr><td>Gr&ouml;&szlig;ter Kochtopf 2&nbsp;l</td><td>1.250&nbsp;g</td></tr></table>',
+      [{ kind: 'pot', n: 1, ml: [2000], g: 1250 }],
+    ],
+    [
+      'TopfSt\u00fcckGewicht (g)\nTopf 0,9 l Titan1109\nDeckel121',
+      [
+        { kind: 'pot', n: '~1', ml: [900], g: '~109', material: 'titanium' },
+        { kind: 'lid', n: '~1', g: '~21' },
+      ],
+    ],
+    ['pot, with lid......126 g   titanium', [{ kind: 'pot', n: 1, g: 126, material: 'titanium', lid: true }]],
+    [
+      'Pot 1L 110g Stove 85g Mug 450ml 60g',
+      [
+        { kind: 'pot', n: 1, ml: [1000], g: 110 },
+        { kind: 'stove', n: 1, g: 85 },
+        { kind: 'mug', n: 1, ml: [450], g: 60 },
+      ],
+    ],
+    ['- bottle: 1 L\n    count: 2\n    g: 36', [{ kind: 'bottle', n: 2, ml: [1000], g: 36 }]],
+  ])('reads the form %j', (text, items) => {
+    expect(read(text)).toEqual(items);
+  });
+
+  it('tells a size for a season from the usual one', () => {
+    const { items, trip } = readList('pot (1L) or (2L) if winter');
+    expect(items.map((item) => [item.onlyIn, valueOf(item.capacitiesMl[0] ?? { grounds: 'missing' })])).toEqual([
+      ['summer', 1000],
+      ['winter', 2000],
+    ]);
+    expect(trip.season).toBeUndefined();
+  });
+});
+
+describe('what a text says of the trip', () => {
+  it.each([
+    ['Lake trip, July, the two of us, 6 days', { people: 2, days: 6, season: 'summer' }],
+    ['Solo, 4 days, fall, no snow expected', { people: 1, days: 4, season: 'autumn', waterFrom: 'liquid' }],
+    ['Kanutour, August, zu viert, 5 Tage', { people: 4, days: 5, season: 'summer' }],
+    ['Traversée, septembre, 7 jours à deux', { people: 2, days: 7, season: 'autumn' }],
+    ['the coldest night was minus 28 C', { lowC: -28 }],
+    ['camps from 2900 to 4100 m', { altitudeM: 4100 }],
+    ['Quilt rated to -10 °C', {}],
+    ['Tent, 2-person', {}],
+    ['Food for 4 days', {}],
+    ['Rain jacket, may be needed', {}],
+    ['1 pot between three', { peoplePerPot: 3 }],
+    ['Fire ban in August', { firesAllowed: false, season: 'summer' }],
+  ])('%s', (text, hints) => {
+    const { trip } = readList(text);
+    expect(
+      Object.fromEntries(Object.entries(trip).map(([key, given]) => [key, valueOf(given as Given<unknown>)])),
+    ).toEqual(hints);
+  });
+});
