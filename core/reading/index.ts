@@ -39,6 +39,7 @@ export function readList(text: string, options: ReadOptions = {}): Reading {
   const usual = usualMassUnit(stretches);
   const reader = new Reader(text, lines, dictionary, usual, plainLists(rows));
   for (const [i, stretch] of stretches.entries()) reader.read(stretch, rows, i);
+  reader.close();
   const items = reader.items.map(itemOf);
   return {
     items,
@@ -98,6 +99,10 @@ function plainLists(rows: readonly Row[]): boolean {
   return full.filter((row) => row.bullet).length * 3 < full.length;
 }
 
+/** Fewer items than this are no list. */
+const LEAST_LIST = 2;
+const PASSING: readonly ItemKind[] = ['pot', 'stove', 'fuel', 'lid', 'windscreen', 'kettle', 'pan'];
+
 class Reader {
   readonly items: Draft[] = [];
   readonly stretches: Stretch[] = [];
@@ -112,6 +117,7 @@ class Reader {
 
   private readonly plain: boolean;
   private lastLine = 0;
+  private readonly passing: { draft: Draft; stretch: Stretch; context: Context }[] = [];
 
   constructor(
     text: string,
@@ -149,6 +155,18 @@ class Reader {
     this.readThings(stretch);
   }
 
+  /** A list that tells of its things in prose may name one without a figure: it counts where no other of its kind is named. */
+  close(): void {
+    if (this.items.length < LEAST_LIST) return;
+    for (const { draft, stretch, context } of this.passing) {
+      if (!PASSING.includes(draft.kind) || this.items.some((item) => item.kind === draft.kind)) continue;
+      fill(stretch, draft, [], context, this.order);
+      const after = this.items.findLastIndex((item) => item.line <= draft.line) + 1;
+      this.items.splice(after, 0, draft);
+      this.stretches.splice(after, 0, stretch);
+    }
+  }
+
   private readThings(stretch: Stretch): void {
     const { row } = stretch;
     const lent = { ...this.sections.lend(), ...this.label(stretch) };
@@ -159,7 +177,8 @@ class Reader {
       plainLists: this.plain,
       cooks: lent.section === 'cook' || lent.section === 'fuel',
     };
-    const { drafts, parts } = draftsOf(stretch, context);
+    const { drafts, parts, passing } = draftsOf(stretch, context);
+    for (const draft of passing) this.passing.push({ draft, stretch, context });
     const found = drafts.length === 0 ? this.sorted(stretch) : undefined;
     const unnamed = found ?? (drafts.every((draft) => draft.kind === 'lid') ? unnamedPot(stretch, context) : undefined);
     if (unnamed !== undefined) drafts.splice(0, drafts.length, unnamed);

@@ -11,15 +11,22 @@ import { thingsOf, type Thing } from './things.js';
 import { readFuelWords, readRole, readTraits } from './traits.js';
 import { readVolume } from './volume.js';
 
+/** What a row names: things, their parts, and things named in passing, which count only where the list names no such thing. */
+export interface Drafts {
+  readonly drafts: Draft[];
+  readonly parts: Thing[];
+  readonly passing: Draft[];
+}
+
 /** The things of a row as drafts, with nothing read of them yet but what they are and which tokens tell of them. */
-export function draftsOf(stretch: Stretch, context: Context): { drafts: Draft[]; parts: Thing[] } {
+export function draftsOf(stretch: Stretch, context: Context): Drafts {
   if (
     context.kind === undefined &&
     !stretch.byRole.has('kind') &&
     !stretch.byRole.has('container') &&
     !stretch.byRole.has('fuelTypes')
   )
-    return { drafts: [], parts: [] };
+    return { drafts: [], parts: [], passing: [] };
   const things = thingsOf(stretch, context);
   const parts = things.filter((thing) => thing.partOf !== undefined);
   const mains = withoutLabels(
@@ -43,7 +50,23 @@ export function draftsOf(stretch: Stretch, context: Context): { drafts: Draft[];
     if (headed) draft.kindBecause = 'the heading names it';
     drafts.push(draft);
   }
-  return { drafts, parts };
+  return { drafts, parts, passing: passingOf(stretch, things, mains, context) };
+}
+
+/** Things that running prose names without a figure, one a sentence. */
+function passingOf(stretch: Stretch, things: readonly Thing[], mains: readonly Thing[], context: Context): Draft[] {
+  if (isListed(stretch, context) || stretch.row.type === 'heading' || stretch.tokens.at(-1)?.fold === '?') return [];
+  const passing: Draft[] = [];
+  for (const thing of things) {
+    const { from, to } = clauseOf(stretch, thing.term);
+    const alone = !things.some(
+      (other) => other !== thing && other.term.first >= from && other.term.first < thing.term.first,
+    );
+    if (mains.includes(thing) || thing.partOf !== undefined || thing.denied || thing.many || !alone) continue;
+    const span = spanOf(stretch, thing.term.first, thing.term.last);
+    passing.push(draftOf(thing.kind, stretch.row.line, span, thing, from, to, [thing.term.first, thing.term.last]));
+  }
+  return passing;
 }
 
 /** Reads everything that the tokens of a draft tell. The order matters: what one reader takes, the next does not see. */
