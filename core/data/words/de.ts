@@ -120,6 +120,7 @@ export const de: Words = {
     [0.75, 'dreiviertel'],
   ],
   article: 'ein, eine',
+  determiners: 'der, die, das, dem, den, einem, einer, einen, meinem, meiner, diesem, dieser',
   pieces: 'stück, stk, stk., st., st, mal, x, exemplare, satz',
   countLabels: 'anzahl, menge, stückzahl',
   pair: 'paar, doppelt',

@@ -136,6 +136,8 @@ export const en: Words = {
     [0.75, 'three quarter, three quarters'],
   ],
   article: 'a, an',
+  determiners:
+    'the, my, it, this, that, all, each, case, total, use, camp, there, its, your, our, which, winter, summer',
   pieces: 'of, pcs, pc, piece, pieces, of them, off, x, nos, units, unit, ea',
   countLabels: 'qty, count, quantity, number, how many',
   pair: 'pair, pairs, a couple of, couple of, pr, both, double, twin',

@@ -100,6 +100,7 @@ export const nl: Words = {
     [0.5, 'half, halve'],
   ],
   article: 'een',
+  determiners: 'de, het, mijn, deze, dit, die, de tent',
   pieces: 'stuks, stuk, st, st.',
   countLabels: 'aantal, stuks',
   pair: 'paar, dubbele, dubbel',

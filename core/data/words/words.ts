@@ -163,6 +163,8 @@ export interface Words {
   /** Number words from 0: each entry `[value, forms]`. Articles that count (a, ein) stand under `article`. */
   readonly numbers: readonly (readonly [number, Forms])[];
   readonly article: Forms;
+  /** Words that a noun follows (the, my, this): after one of them "in" is no inch. */
+  readonly determiners?: Forms;
   /** Counting words after a number: pcs, pieces, Stück. */
   readonly pieces: Forms;
   /** Words before a count: qty, count, number, how many. */

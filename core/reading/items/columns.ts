@@ -1,9 +1,10 @@
 import type { Span } from '../../model/span.js';
 import type { Cell, Row } from '../formats/rows.js';
-import { unitAfter, valueBefore } from '../quantities/measures.js';
+import { valueBefore } from '../quantities/scale.js';
+import { unitAfter, unitMarks } from '../quantities/unit-near.js';
 import { unitBySymbol, UNITS, type Unit } from '../quantities/units.js';
 import type { Dictionary } from '../text/lexicon.js';
-import { findTerms, type Term } from '../text/terms.js';
+import { findTerms } from '../text/terms.js';
 import { tokenise, type Token } from '../text/tokens.js';
 import { assumed, isMissing, stated, type Draft } from './draft.js';
 
@@ -85,11 +86,11 @@ export function figuresOf(text: string, row: Row, dictionary: Dictionary, massUn
 function massOf(text: string, cell: Cell, dictionary: Dictionary, headUnit: Unit | undefined): Figure | undefined {
   const tokens = tokenise(text, cell.start, cell.end, true).filter((token) => token.fold !== '*' && token.fold !== '~');
   const terms = findTerms(tokens, dictionary);
-  const units = new Map<number, Term>(terms.filter((term) => term.role === 'unit').map((term) => [term.first, term]));
+  const near = unitMarks(terms);
   const at = tokens.findIndex((token) => token.number !== undefined);
   const first = tokens[at];
   if (first?.number === undefined || Number.isNaN(first.number.value)) return undefined;
-  const found = unitAfter(tokens, at, units, false);
+  const found = unitAfter(tokens, at, near, false);
   const unit = found?.unit ?? headUnit;
   if (unit === undefined || (unit.dimension !== 'mass' && unit.dimension !== 'ounce')) return undefined;
   let value = valueBefore(first.number, unit);
@@ -111,7 +112,7 @@ function massOf(text: string, cell: Cell, dictionary: Dictionary, headUnit: Unit
   const more = found === undefined ? undefined : tokens[found.last + 1];
   if (unit.id === 'lb' && more?.number !== undefined && found !== undefined) {
     grams += more.number.value * UNITS.oz.factor;
-    last = unitAfter(tokens, found.last + 1, units, false)?.last ?? found.last + 1;
+    last = unitAfter(tokens, found.last + 1, near, false)?.last ?? found.last + 1;
   }
   return { value: grams, span: [first.start, (tokens[last] as Token).end] };
 }

@@ -75,7 +75,7 @@ export function isSortOfStove(stretch: Stretch, thing: Thing, things: readonly T
   if (figured) return false;
   return (
     inParentheses(stretch, stove.term.last, thing.term.first) ||
-    (things.length === 2 &&
+    (things.filter((other) => !inParentheses(stretch, stove.term.last, other.term.first)).length === 2 &&
       stretch.terms.some(
         (term) => term.role === 'stoveTypes' && term.first <= thing.term.first && term.last >= thing.term.first,
       ))

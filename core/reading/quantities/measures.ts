@@ -1,8 +1,11 @@
-import type { UnitName } from '../../data/words/words.js';
 import type { NumberText } from '../text/numbers.js';
 import type { Term } from '../text/terms.js';
 import type { Token } from '../text/tokens.js';
-import { unitByName, unitBySymbol, UNITS, type System, type Unit } from './units.js';
+import { notAQuantity } from './not-a-quantity.js';
+import { factorOf, toScale, valueBefore } from './scale.js';
+import { unitAfter, unitBefore, unitMarks, type Found } from './unit-near.js';
+import { UNITS, type System, type Unit } from './units.js';
+import { wordMeasures } from './word-measures.js';
 
 /** A number with its unit, at tokens `first` to `last`. `values` are in mL, g, mm or °C; ounces stay ounces. */
 export interface Measure {
@@ -45,12 +48,11 @@ export interface MeasureContext {
 
 /** Finds the numbers of a row and their units. Linear in the tokens. */
 export function findMeasures(tokens: readonly Token[], terms: readonly Term[], context: MeasureContext): Quantities {
-  const unitTerms = new Map<number, Term>();
+  const near = unitMarks(terms);
   const joiners = new Map<number, Term>();
   const systems = new Map<number, Term>();
   for (const term of terms) {
-    if (term.role === 'unit' && !unitTerms.has(term.first)) unitTerms.set(term.first, term);
-    else if (term.role === 'to' || term.role === 'and') joiners.set(term.first, term);
+    if (term.role === 'to' || term.role === 'and') joiners.set(term.first, term);
     else if (term.role === 'us' || term.role === 'imperial') systems.set(term.first, term);
   }
   const measures: Measure[] = [];
@@ -78,7 +80,7 @@ export function findMeasures(tokens: readonly Token[], terms: readonly Term[], c
     const previous = open.at(-1);
     if (previous !== undefined && joinOf(tokens, previous, at, joiners) === undefined) flush();
     open.push(at);
-    const found = unitAfter(tokens, at, unitTerms, quotes.open) ?? unitBefore(tokens, at);
+    const found = unitAfter(tokens, at, near, quotes.open) ?? unitBefore(tokens, at);
     if (found === undefined) continue;
     const system =
       systemNear(found.last, systems, tokens) ??
@@ -98,106 +100,13 @@ export function findMeasures(tokens: readonly Token[], terms: readonly Term[], c
     at = measure.last;
   }
   flush();
-  measures.push(...wordMeasures(tokens, terms, unitTerms, measures, context));
+  measures.push(...wordMeasures(tokens, terms, near.units, measures, context));
   measures.sort((a, b) => a.first - b.first);
   return { measures: compounds(measures, bare, tokens), bare };
 }
 
-/** "half a pint", "two litres", "pint pot": a number in words, or none, before the name of a unit. */
-function wordMeasures(
-  tokens: readonly Token[],
-  terms: readonly Term[],
-  unitTerms: ReadonlyMap<number, Term>,
-  found: readonly Measure[],
-  context: MeasureContext,
-): Measure[] {
-  const measures: Measure[] = [];
-  for (const term of unitTerms.values()) {
-    if (found.some((measure) => measure.first <= term.first && measure.last >= term.first)) continue;
-    const unit = unitByName(term.value as UnitName);
-    if (unit.dimension === 'temperature') continue;
-    const article = terms.find((other) => other.role === 'article' && other.last === term.first - 1);
-    const hyphen = tokens[term.first - 1]?.fold === '-' && tokens[term.first]?.gap === 0 ? 1 : 0;
-    const end = article?.first ?? term.first - hyphen;
-    const word = terms.find((other) => other.role === 'number' && other.last === end - 1 && Number(other.value) > 0);
-    const vessel = terms.some(
-      (other) => other.role === 'kind' && other.first === term.last + 1 && tokens[other.first]?.gap !== 2,
-    );
-    if (word === undefined && !(vessel && unit.dimension === 'volume' && unit.id !== 'cup')) continue;
-    const system = unit.metric === true ? 'metric' : unit.id === 'pint' ? context.pints : context.system;
-    const first = word?.first ?? term.first;
-    measures.push({
-      first,
-      last: term.last,
-      unit,
-      values: [toScale(word === undefined ? 1 : Number(word.value), unit, factorOf(unit, system))],
-      at: [first],
-      joined: 'one',
-      system,
-    });
-  }
-  return measures;
-}
-
 function bareValue(number: NumberText, context: MeasureContext): number {
   return number.thousands !== undefined && number.mark !== context.decimal ? number.thousands : number.value;
-}
-
-/** The value of a number before its unit: "1.350 ml" is 1350, "1.350 l" is 1.35. */
-export function valueBefore(number: NumberText, unit: Unit): number {
-  if (number.thousands === undefined) return number.value;
-  return unit.id === 'g' || unit.id === 'ml' || unit.id === 'mm' || unit.id === 'm' || unit.id === 'other'
-    ? number.thousands
-    : number.value;
-}
-
-/** Times, dates, map scales and version numbers: the token after them. `at` itself where it is none of them. */
-function notAQuantity(tokens: readonly Token[], at: number): number {
-  const number = tokens[at]?.number;
-  if (number !== undefined && Number.isNaN(number.value)) return at + 1;
-  let end = at;
-  while (
-    tokens[end + 1]?.fold === ':' &&
-    tokens[end + 1]?.gap === 0 &&
-    tokens[end + 2]?.number !== undefined &&
-    tokens[end + 2]?.gap === 0
-  )
-    end += 2;
-  if (end > at) {
-    const thousand = tokens[end + 1];
-    return thousand?.number?.digits === 3 && thousand.gap === 1 && tokens[end]?.number?.digits !== 2
-      ? end + 2
-      : tokens[end + 1]?.number === undefined || end > at
-        ? end + 1 + groupAfter(tokens, end)
-        : end + 1;
-  }
-  const dash = tokens[at + 1];
-  const second = tokens[at + 2];
-  const date =
-    (dash?.fold === '-' || dash?.fold === '/' || dash?.fold === '.') &&
-    dash.gap === 0 &&
-    second?.number !== undefined &&
-    second.gap === 0 &&
-    tokens[at + 3]?.fold === dash.fold &&
-    tokens[at + 3]?.gap === 0 &&
-    tokens[at + 4]?.number !== undefined &&
-    tokens[at + 4]?.gap === 0;
-  if (!date) return at;
-  end = at + 4;
-  while (
-    tokens[end + 1]?.fold === dash.fold &&
-    tokens[end + 1]?.gap === 0 &&
-    tokens[end + 2]?.number !== undefined &&
-    tokens[end + 2]?.gap === 0
-  )
-    end += 2;
-  return end + 1;
-}
-
-/** "1:50 000": the group of three after a scale belongs to it. */
-function groupAfter(tokens: readonly Token[], end: number): number {
-  const next = tokens[end + 1];
-  return next?.number?.digits === 3 && next.number.whole && next.gap === 1 ? 1 : 0;
 }
 
 type Join = 'range' | 'times' | 'list';
@@ -216,141 +125,11 @@ function joinOf(tokens: readonly Token[], a: number, b: number, joiners: Readonl
   return undefined;
 }
 
-interface Found {
-  readonly unit: Unit;
-  /** Last token of the unit. */
-  readonly last: number;
-}
-
-/** The unit that follows the number at `at`. */
-export function unitAfter(
-  tokens: readonly Token[],
-  at: number,
-  unitTerms: ReadonlyMap<number, Term>,
-  quoted: boolean,
-): Found | undefined {
-  let i = at + 1;
-  if (tokens[i]?.fold === '-' && tokens[i]?.gap === 0 && tokens[i + 1]?.gap === 0) i++;
-  if (tokens[i]?.fold === '(' && tokens[i + 2]?.fold === ')') {
-    const inside = unitBySymbol(tokens[i + 1]?.fold ?? '');
-    return inside === undefined || inside.dimension === 'other' ? undefined : { unit: inside, last: i + 2 };
-  }
-  const token = tokens[i];
-  const next = tokens[i + 1];
-  if (token === undefined || (token.gap === 2 && !isUnitCell(token, next))) return undefined;
-  if (token.fold === 'fl') {
-    const dot = next?.fold === '.' ? i + 2 : i + 1;
-    const ounce = tokens[dot];
-    if (ounce?.fold === 'oz' || ounce?.fold === 'ozs' || ounce?.fold.startsWith('ounce') === true)
-      return { unit: UNITS.floz, last: dotted(tokens, dot) };
-  }
-  if (token.fold === '°') {
-    if (next?.gap === 0 && (next.fold === 'c' || next.fold === 'f'))
-      return { unit: next.fold === 'c' ? UNITS.c : UNITS.f, last: i + 1 };
-    return { unit: UNITS.deg, last: i };
-  }
-  if (token.fold === '"' && (token.gap > 0 || quoted)) return undefined;
-  if (token.fold === "'") {
-    if (token.gap > 0) return undefined;
-    if (next?.fold === "'" && next.gap === 0) return { unit: UNITS.in, last: i + 1 };
-  }
-  if (token.fold === 'cm' && next?.number !== undefined && next.gap === 0)
-    return next.number.value === 3 ? { unit: UNITS.ml, last: i + 1 } : undefined;
-  const term = unitTerms.get(i);
-  const glued = term === undefined ? next : tokens[term.last + 1];
-  if (token.type === 'word' && glued?.number !== undefined && glued.gap === 0) return undefined;
-  if (term !== undefined) {
-    const unit = unitByName(term.value as UnitName);
-    return unit.dimension === 'temperature' && term.last === i && tokens[i + 1]?.fold === 'f'
-      ? { unit: UNITS.f, last: i + 1 }
-      : { unit, last: dotted(tokens, term.last) };
-  }
-  if (token.fold === 'c' || token.fold === 'f') {
-    if (next?.fold === '.' && next.gap === 0 && token.fold === 'c') return { unit: UNITS.cup, last: i + 1 };
-    return endsHere(next) ? { unit: token.fold === 'c' ? UNITS.c : UNITS.f, last: i } : undefined;
-  }
-  if (token.fold === 'in')
-    return next === undefined || next.type === 'sign' || next.type === 'number'
-      ? { unit: UNITS.in, last: dotted(tokens, i) }
-      : inchBefore(tokens, i);
-  if (token.fold === 'ø') return undefined;
-  const unit = unitBySymbol(token.fold);
-  if (unit === undefined || next?.fold === '=') return undefined;
-  if (token.fold === '#' && token.gap > 0) return undefined;
-  return { unit, last: token.type === 'word' ? dotted(tokens, i) : i };
-}
-
-/** A unit alone in the cell after its number. */
-function isUnitCell(token: Token, next: Token | undefined): boolean {
-  return (
-    (next === undefined || next.gap === 2) && token.type === 'word' && token.fold.length > 1 && token.fold !== 'in'
-  );
-}
-
-/** "ml: 350": a label that is a unit, at the head of its own field. */
-function unitBefore(tokens: readonly Token[], at: number): Found | undefined {
-  const colon = tokens[at - 1];
-  const label = tokens[at - 2];
-  const before = tokens[at - 3];
-  if (colon?.fold !== ':' || label?.type !== 'word' || (before !== undefined && before.type !== 'sign'))
-    return undefined;
-  const unit = unitBySymbol(label.fold);
-  return unit === undefined || unit.dimension === 'other' || label.fold === 'in' ? undefined : { unit, last: at };
-}
-
-/** "10 in fry pan" is inches, "one in the pot" is not: an article or a number after it makes it the preposition. */
-function inchBefore(tokens: readonly Token[], at: number): Found | undefined {
-  const next = tokens[at + 1]?.fold ?? '';
-  const preposition = [
-    'the',
-    'a',
-    'an',
-    'it',
-    'my',
-    'one',
-    'all',
-    'each',
-    'der',
-    'die',
-    'das',
-    'dem',
-    'den',
-    'einem',
-    'einer',
-    'een',
-    'de',
-    'un',
-    'una',
-    'case',
-    'total',
-    'this',
-    'that',
-    'use',
-    'camp',
-  ].includes(next);
-  return preposition ? undefined : { unit: UNITS.in, last: at };
-}
-
-function endsHere(next: Token | undefined): boolean {
-  return next === undefined || next.type === 'sign' || next.gap === 2;
-}
-
-/** Takes in the full stop of an abbreviation ("qt.", "lts."), where a word or a closing sign follows it closely. */
-function dotted(tokens: readonly Token[], at: number): number {
-  const dot = tokens[at + 1];
-  const word = tokens[at]?.fold ?? '';
-  return dot?.fold === '.' && dot.gap === 0 && word.length <= 3 && word.length > 1 ? at + 1 : at;
-}
-
 function systemNear(last: number, systems: ReadonlyMap<number, Term>, tokens: readonly Token[]): System | undefined {
   let at = last + 1;
   if (tokens[at]?.fold === '(' || tokens[at]?.fold === ',') at++;
   const term = systems.get(at);
   return term === undefined ? undefined : term.role === 'us' ? 'us' : 'imperial';
-}
-
-function factorOf(unit: Unit, system: System): number {
-  return system === 'imperial' ? (unit.imperial ?? unit.factor) : unit.factor;
 }
 
 /** The group of numbers that a unit closes. Numbers that do not belong to it are given back as bare. */
@@ -392,11 +171,6 @@ function assemble(
     joined,
     system: context.system,
   };
-}
-
-function toScale(value: number, unit: Unit, factor: number): number {
-  if (unit.id === 'f') return ((value - 32) * 5) / 9;
-  return unit.dimension === 'ounce' ? value : value * factor;
 }
 
 /** Whether the number before the last shares its unit, or is a count of its own ("2 x 1 L", "pot 2 – 300 g"). */

@@ -1,0 +1,114 @@
+import type { UnitName } from '../../data/words/words.js';
+import type { Term } from '../text/terms.js';
+import type { Token } from '../text/tokens.js';
+import { unitByName, unitBySymbol, UNITS, type Unit } from './units.js';
+
+export interface Found {
+  readonly unit: Unit;
+  /** Last token of the unit. */
+  readonly last: number;
+}
+
+/** What helps to tell units from words: names of units by their first token, and where articles and the like stand. */
+export interface UnitMarks {
+  readonly units: ReadonlyMap<number, Term>;
+  readonly determiners: ReadonlySet<number>;
+}
+
+export function unitMarks(terms: readonly Term[]): UnitMarks {
+  const units = new Map<number, Term>();
+  const determiners = new Set<number>();
+  for (const term of terms) {
+    if (term.role === 'unit' && !units.has(term.first)) units.set(term.first, term);
+    else if (term.role === 'determiners' || term.role === 'article' || term.role === 'number')
+      determiners.add(term.first);
+  }
+  return { units, determiners };
+}
+
+/** The unit that follows the number at `at`. */
+export function unitAfter(tokens: readonly Token[], at: number, near: UnitMarks, quoted: boolean): Found | undefined {
+  let i = at + 1;
+  if (tokens[i]?.fold === '-' && tokens[i]?.gap === 0 && tokens[i + 1]?.gap === 0) i++;
+  if (tokens[i]?.fold === '(' && tokens[i + 2]?.fold === ')') {
+    const inside = unitBySymbol(tokens[i + 1]?.fold ?? '');
+    return inside === undefined || inside.dimension === 'other' ? undefined : { unit: inside, last: i + 2 };
+  }
+  const token = tokens[i];
+  const next = tokens[i + 1];
+  if (token === undefined || (token.gap === 2 && !isUnitCell(token, next))) return undefined;
+  if (token.fold === 'fl') {
+    const dot = next?.fold === '.' ? i + 2 : i + 1;
+    const ounce = tokens[dot];
+    if (ounce?.fold === 'oz' || ounce?.fold === 'ozs' || ounce?.fold.startsWith('ounce') === true)
+      return { unit: UNITS.floz, last: dotted(tokens, dot) };
+  }
+  if (token.fold === '°') {
+    if (next?.gap === 0 && (next.fold === 'c' || next.fold === 'f'))
+      return { unit: next.fold === 'c' ? UNITS.c : UNITS.f, last: i + 1 };
+    return { unit: UNITS.deg, last: i };
+  }
+  if (token.fold === '"' && (token.gap > 0 || quoted)) return undefined;
+  if (token.fold === "'") {
+    if (token.gap > 0) return undefined;
+    if (next?.fold === "'" && next.gap === 0) return { unit: UNITS.in, last: i + 1 };
+  }
+  if (token.fold === 'cm' && next?.number !== undefined && next.gap === 0)
+    return next.number.value === 3 ? { unit: UNITS.ml, last: i + 1 } : undefined;
+  const term = near.units.get(i);
+  const glued = term === undefined ? next : tokens[term.last + 1];
+  if (token.type === 'word' && glued?.number !== undefined && glued.gap === 0) return undefined;
+  if (term !== undefined) {
+    const unit = unitByName(term.value as UnitName);
+    return unit.dimension === 'temperature' && term.last === i && tokens[i + 1]?.fold === 'f'
+      ? { unit: UNITS.f, last: i + 1 }
+      : { unit, last: dotted(tokens, term.last) };
+  }
+  if (token.fold === 'c' || token.fold === 'f') {
+    if (next?.fold === '.' && next.gap === 0 && token.fold === 'c') return { unit: UNITS.cup, last: i + 1 };
+    return endsHere(next) ? { unit: token.fold === 'c' ? UNITS.c : UNITS.f, last: i } : undefined;
+  }
+  if (token.fold === 'in')
+    return next === undefined || next.type === 'sign' || next.type === 'number'
+      ? { unit: UNITS.in, last: dotted(tokens, i) }
+      : inchBefore(i, near);
+  if (token.fold === 'ø') return undefined;
+  const unit = unitBySymbol(token.fold);
+  if (unit === undefined || next?.fold === '=') return undefined;
+  if (token.fold === '#' && token.gap > 0) return undefined;
+  return { unit, last: token.type === 'word' ? dotted(tokens, i) : i };
+}
+
+/** A unit alone in the cell after its number. */
+function isUnitCell(token: Token, next: Token | undefined): boolean {
+  return (
+    (next === undefined || next.gap === 2) && token.type === 'word' && token.fold.length > 1 && token.fold !== 'in'
+  );
+}
+
+/** "ml: 350": a label that is a unit, at the head of its own field. */
+export function unitBefore(tokens: readonly Token[], at: number): Found | undefined {
+  const colon = tokens[at - 1];
+  const label = tokens[at - 2];
+  const before = tokens[at - 3];
+  if (colon?.fold !== ':' || label?.type !== 'word' || (before !== undefined && before.type !== 'sign'))
+    return undefined;
+  const unit = unitBySymbol(label.fold);
+  return unit === undefined || unit.dimension === 'other' || label.fold === 'in' ? undefined : { unit, last: at };
+}
+
+/** "10 in fry pan" is inches, "one in the pot" is not: an article or a number after it makes it the preposition. */
+function inchBefore(at: number, near: UnitMarks): Found | undefined {
+  return near.determiners.has(at + 1) ? undefined : { unit: UNITS.in, last: at };
+}
+
+function endsHere(next: Token | undefined): boolean {
+  return next === undefined || next.type === 'sign' || next.gap === 2;
+}
+
+/** Takes in the full stop of an abbreviation ("qt.", "lts."), where a word or a closing sign follows it closely. */
+function dotted(tokens: readonly Token[], at: number): number {
+  const dot = tokens[at + 1];
+  const word = tokens[at]?.fold ?? '';
+  return dot?.fold === '.' && dot.gap === 0 && word.length <= 3 && word.length > 1 ? at + 1 : at;
+}

@@ -1,0 +1,304 @@
+import type { AwayReason, SectionMeaning } from '../data/words/words.js';
+import { AWAY } from './items/away.js';
+import type { Item, ItemKind } from '../model/item.js';
+import type { Line, LineUse } from '../model/reading.js';
+import { LONGEST_LINE } from './formats/lines.js';
+import type { Row, SourceLine } from './formats/rows.js';
+import { draftOf, isMissing, spanOf, type Draft } from './items/draft.js';
+import { findTerms } from './text/terms.js';
+import { tokenise } from './text/tokens.js';
+import { applyFigures, figuresOf } from './items/columns.js';
+import { alternativeOf, furtherOf } from './items/alternatives.js';
+import { unnamedPot } from './items/unnamed.js';
+import type { Context } from './items/context.js';
+import { draftsOf, fill, shareMass } from './items/index.js';
+import type { Order } from './items/size.js';
+import { type Stretch } from './items/stretch.js';
+import { usualMassUnit } from './usual-units.js';
+import { isHeading, isTotal, Sections } from './sections.js';
+import { unread } from './unread.js';
+import { Dictionary } from './text/lexicon.js';
+import { gather, readTrip } from './trip/index.js';
+
+const NOTHING: Context = { perPerson: false, headFirst: false, bulleted: false, plainLists: false, cooks: false };
+
+/** Fills in what the first leaves open from the second; gives whether anything came of it. */
+function addTo(draft: Draft, more: Draft): boolean {
+  let added = false;
+  const fields = [
+    'massG',
+    'diameterMm',
+    'baseDiameterMm',
+    'heightMm',
+    'boxMm',
+    'sizeMm',
+    'burnerMm',
+    'supportsMm',
+    'material',
+    'bail',
+    'lid',
+    'handles',
+    'stoveType',
+    'stoveForm',
+    'fuelType',
+    'gasMix',
+    'fuelMassG',
+    'fuelVolumeMl',
+  ] as const;
+  for (const field of fields) {
+    if (!isMissing(draft[field]) || isMissing(more[field])) continue;
+    Object.assign(draft, { [field]: more[field] });
+    added = true;
+  }
+  if (draft.capacitiesMl.length === 0 && more.capacitiesMl.length > 0) {
+    draft.capacitiesMl = more.capacitiesMl;
+    added = true;
+  }
+  if (more.massBasis !== undefined && draft.massBasis === undefined) draft.massBasis = more.massBasis;
+  if (more.quantity.grounds === 'stated') {
+    draft.quantity = more.quantity;
+    added = true;
+  }
+  return added;
+}
+
+/** Fewer items than this are no list. */
+const LEAST_LIST = 2;
+
+const PASSING: readonly ItemKind[] = ['pot', 'stove', 'fuel', 'lid', 'windscreen', 'kettle', 'pan'];
+
+export class Reader {
+  readonly items: Draft[] = [];
+  readonly stretches: Stretch[] = [];
+  readonly trip = gather();
+  private readonly sections = new Sections();
+  private readonly order: Order = { heightFirst: false };
+  private readonly uses = new Map<number, { use: LineUse; because?: string }>();
+  private readonly text: string;
+  private readonly source: readonly SourceLine[];
+  private readonly dictionary: Dictionary;
+  private readonly massUnit: ReturnType<typeof usualMassUnit>;
+
+  private readonly plain: boolean;
+  private lastLine = 0;
+  private readonly passing: { draft: Draft; stretch: Stretch; context: Context }[] = [];
+
+  constructor(
+    text: string,
+    source: readonly SourceLine[],
+    dictionary: Dictionary,
+    massUnit: ReturnType<typeof usualMassUnit>,
+    plain: boolean,
+  ) {
+    this.plain = plain;
+    this.text = text;
+    this.source = source;
+    this.dictionary = dictionary;
+    this.massUnit = massUnit;
+  }
+
+  read(stretch: Stretch, rows: readonly Row[], index: number): void {
+    const { row } = stretch;
+    if (row.type === 'rule') return;
+    if (row.type === 'columns') {
+      this.mark(row, 'not-cook-kit', 'the heads of columns');
+      return;
+    }
+    if (isTotal(stretch)) {
+      this.mark(row, 'not-cook-kit', 'a total');
+      return;
+    }
+    if (this.isHead(stretch, rows, index)) {
+      const plain = row.type !== 'heading';
+      this.sections.open(stretch, plain ? 10 + Math.min(row.level, 40) : row.level, plain);
+      const told = readTrip(stretch, false, this.trip);
+      this.mark(row, told ? 'used' : 'not-cook-kit', told ? undefined : 'a heading');
+      if (stretch.measures.length === 0 && !stretch.tokens.some((token) => token.fold === '–' || token.fold === '-'))
+        return;
+    } else this.sections.pass(row.bullet, row.level);
+    this.readThings(stretch);
+  }
+
+  /** A list that tells of its things in prose may name one without a figure: it counts where no other of its kind is named. */
+  close(): void {
+    if (this.items.length < LEAST_LIST) return;
+    for (const { draft, stretch, context } of this.passing) {
+      if (!PASSING.includes(draft.kind) || this.items.some((item) => item.kind === draft.kind)) continue;
+      fill(stretch, draft, [], context, this.order);
+      const after = this.items.findLastIndex((item) => item.line <= draft.line) + 1;
+      this.items.splice(after, 0, draft);
+      this.stretches.splice(after, 0, stretch);
+    }
+  }
+
+  private readThings(stretch: Stretch): void {
+    const { row } = stretch;
+    const lent = { ...this.sections.lend(), ...this.label(stretch) };
+    const context: Context = {
+      ...lent,
+      headFirst: this.dictionary.languages[0]?.headFirst ?? false,
+      bulleted: row.bullet,
+      plainLists: this.plain,
+      cooks: lent.section === 'cook' || lent.section === 'fuel',
+    };
+    const { drafts, parts, passing } = draftsOf(stretch, context);
+    for (const draft of passing) this.passing.push({ draft, stretch, context });
+    const found = drafts.length === 0 ? this.sorted(stretch) : undefined;
+    const unnamed = found ?? (drafts.every((draft) => draft.kind === 'lid') ? unnamedPot(stretch, context) : undefined);
+    if (unnamed !== undefined) drafts.splice(0, drafts.length, unnamed);
+    if (drafts.length > 0 && row.cells.length > 1)
+      applyFigures(drafts, figuresOf(this.text, row, this.dictionary, context.massUnit ?? this.massUnit));
+    for (const draft of drafts) fill(stretch, draft, parts, context, this.order);
+    if (row.cells.length === 1) shareMass(stretch, drafts);
+    for (const draft of [...drafts]) {
+      const other = alternativeOf(stretch, draft);
+      drafts.splice(drafts.indexOf(draft) + 1, 0, ...(other === undefined ? furtherOf(stretch, draft) : [other]));
+    }
+    if (drafts.some((draft) => draft.kind === context.kind)) this.sections.told();
+    if (drafts.length === 0 && this.isMore(stretch)) {
+      this.mark(row, 'used');
+      return;
+    }
+    for (const draft of drafts) {
+      this.items.push(draft);
+      this.stretches.push(stretch);
+      this.lastLine = row.line;
+    }
+    const told = readTrip(stretch, drafts.length > 0, this.trip);
+    if (drafts.length > 0 || told) this.mark(row, 'used');
+    else {
+      const { use, because } = unread(stretch, context.section);
+      this.mark(row, use, because);
+    }
+  }
+
+  /** "Water: 2 × 1 L bottles": a row can bring its own heading. What the column of owners says of its whereabouts counts too. */
+  private label(stretch: Stretch): { section?: SectionMeaning; away?: string } {
+    const colon = stretch.tokens.findIndex((token) => token.fold === ':');
+    const section =
+      colon > 0 && colon < 4
+        ? stretch.terms.find((term) => term.role === 'section' && term.first === 0 && term.last === colon - 1)
+        : undefined;
+    const owner = stretch.row.cells.find((cell) => cell.column?.meaning === 'owner');
+    const away =
+      owner === undefined
+        ? undefined
+        : findTerms(tokenise(this.text, owner.start, owner.end, true), this.dictionary).find(
+            (term) => term.role === 'away',
+          );
+    return {
+      ...(section === undefined ? {} : { section: section.value as SectionMeaning }),
+      ...(away === undefined ? {} : { away: AWAY[away.value as AwayReason] }),
+    };
+  }
+
+  /** A row without a known name, whose column of sorts tells what it is. */
+  private sorted(stretch: Stretch): Draft | undefined {
+    const { row } = stretch;
+    const sort = row.cells.find((cell) => cell.column?.meaning === 'category');
+    if (
+      sort !== undefined &&
+      sort.end > sort.start &&
+      stretch.tokens.length > 0 &&
+      !stretch.terms.some((term) => term.role === 'notKit' || term.role === 'tails')
+    ) {
+      const terms = findTerms(tokenise(this.text, sort.start, sort.end, true), this.dictionary);
+      const kind = terms.find((term) => term.role === 'kind' && term.first === 0);
+      const end = stretch.tokens.findIndex((_token, i) => stretch.cellOf[i] !== stretch.cellOf[0]);
+      if (kind !== undefined) {
+        const draft = draftOf(
+          kind.value as ItemKind,
+          row.line,
+          spanOf(stretch, 0, (end < 0 ? stretch.tokens.length : end) - 1),
+          undefined,
+          0,
+          stretch.tokens.length,
+          [-1, -1],
+        );
+        draft.kindBecause = 'its column of sorts says so';
+        return draft;
+      }
+    }
+    return undefined;
+  }
+
+  /** A row that only adds figures to the thing of the row before, as YAML does. */
+  private isMore(stretch: Stretch): boolean {
+    const { row } = stretch;
+    const last = this.items.at(-1);
+    const before = this.stretches.at(-1);
+    if (last === undefined || before === undefined || row.bullet || row.cells.length > 1 || row.type === 'heading')
+      return false;
+    if (row.line - this.lastLine !== 1 || row.level <= before.row.level || stretch.tokens.length > 12) return false;
+    this.lastLine = row.line;
+    const more = draftOf(last.kind, last.line, last.span, undefined, 0, stretch.tokens.length, [-1, -1]);
+    fill(stretch, more, [], { ...NOTHING, bulleted: true }, this.order);
+    return addTo(last, more);
+  }
+
+  private isHead(stretch: Stretch, rows: readonly Row[], index: number): boolean {
+    const next = rows.slice(index + 1, index + 3).find((row) => row.type !== 'rule');
+    const nextKind =
+      next === undefined || next.line > stretch.row.line + 2 ? undefined : next.bullet ? 'bullet' : 'plain';
+    const before = rows[index - 1];
+    if (stretch.row.cells.length > 1) return this.isTableHead(stretch);
+    return isHeading(stretch, {
+      next: nextKind,
+      nextLevel: next?.level ?? 0,
+      parted: before === undefined || before.type === 'rule',
+    });
+  }
+
+  /** A row of a table whose first words are a section's name, with at most a sum beside it. */
+  private isTableHead(stretch: Stretch): boolean {
+    const filled = stretch.row.cells.filter(
+      (cell) =>
+        cell.end > cell.start && !/^[-–—\s*]*$/.test(this.text.slice(cell.start, Math.min(cell.end, cell.start + 20))),
+    );
+    const quantity = filled.some((cell) => cell.column?.meaning === 'quantity' || cell.column?.meaning === 'each');
+    const words = new Set(stretch.cellOf);
+    if (quantity || words.size !== 1 || filled.length > 2) return false;
+    const first = stretch.tokens.findIndex((token) => token.type === 'word');
+    const bold =
+      stretch.text.slice(stretch.row.cells[0]?.start ?? 0, stretch.row.cells.at(-1)?.end ?? 0).includes('**') ||
+      stretch.text.slice((stretch.tokens[0]?.start ?? 0) - 3, stretch.tokens[0]?.start ?? 0) === '<b>';
+    const section = stretch.terms.some((term) => term.role === 'section' && term.first === first);
+    return (
+      bold ||
+      (section &&
+        stretch.row.cells.length > filled.length &&
+        !stretch.terms.some(
+          (term) => term.role === 'kind' && term.many !== true && term.first === first && filled.length > 1,
+        ))
+    );
+  }
+
+  private mark(row: Row, use: LineUse, because?: string): void {
+    const known = this.uses.get(row.line);
+    if (known?.use === 'used') return;
+    this.uses.set(row.line, because === undefined ? { use } : { use, because });
+  }
+
+  lines(items: readonly Item[]): Line[] {
+    const used = new Set(items.map((item) => item.line));
+    return this.source.map(({ number, start, end }) => {
+      const span = [start, end] as const;
+      if (isBlank(this.text, start, end)) return { number, span, use: 'blank' };
+      if (end - start > LONGEST_LINE)
+        return {
+          number,
+          span,
+          use: 'not-understood',
+          because: `only its first ${LONGEST_LINE.toLocaleString('en').replace(',', ' ')} characters were read`,
+        };
+      const known = used.has(number) ? ({ use: 'used' } as const) : this.uses.get(number);
+      return { number, span, ...(known ?? { use: 'not-cook-kit', because: 'nothing here names cook kit' }) };
+    });
+  }
+}
+
+function isBlank(text: string, start: number, end: number): boolean {
+  for (let at = start; at < end && at < start + LONGEST_LINE; at++)
+    if (text.charCodeAt(at) > 32 && text.charCodeAt(at) !== 160 && text.charCodeAt(at) !== 0x3000) return false;
+  return true;
+}

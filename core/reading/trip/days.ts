@@ -1,0 +1,62 @@
+import type { Given } from '../../model/given.js';
+import type { Term } from '../text/terms.js';
+import { termsOf, type Stretch } from '../items/stretch.js';
+import { assumed, spanOf, stated } from '../items/draft.js';
+import { followed, hasRating, isDoubt, numbersIn, type Count } from './told.js';
+
+export function daysOf(stretch: Stretch): Given<number> | undefined {
+  for (const number of numbersIn(stretch)) {
+    if (number.value < 1 || number.value > 400 || isDoubt(stretch, number.first)) continue;
+    for (const [role, factor] of [
+      ['day', 1],
+      ['week', 7],
+    ] as const) {
+      const word = followed(stretch, number, role) ?? ownUnit(stretch, number, role);
+      if (word === undefined || isRange(stretch, number) || notDaysAfter(stretch, word.last)) continue;
+      return stated(number.value * factor, spanOf(stretch, number.first, word.last));
+    }
+  }
+  const labelled = termsOf(stretch, 'day').find(
+    (term) => term.first === 0 && stretch.tokens[term.last + 1]?.fold === ':',
+  );
+  const figure =
+    labelled === undefined ? undefined : numbersIn(stretch).find((number) => number.first === labelled.last + 2);
+  if (figure !== undefined) return stated(figure.value, spanOf(stretch, figure.first, figure.last));
+  const span = termsOf(stretch, 'span')[0];
+  if (span !== undefined && !isDoubt(stretch, span.first) && !hasRating(stretch, span.first))
+    return stated(Number(span.value), spanOf(stretch, span.first, span.last));
+  for (const number of numbersIn(stretch)) {
+    const night = followed(stretch, number, 'night');
+    if (
+      night !== undefined &&
+      number.value >= 1 &&
+      number.value < 100 &&
+      !isRange(stretch, number) &&
+      !isDoubt(stretch, number.first)
+    )
+      return assumed(
+        number.value + 1,
+        'one day more than nights',
+        'write the days',
+        spanOf(stretch, number.first, night.last),
+      );
+  }
+  return undefined;
+}
+
+/** "3 d": the letter was taken for a unit. */
+function ownUnit(stretch: Stretch, number: Count, role: Term['role']): Term | undefined {
+  return termsOf(stretch, role).find((term) => term.first === number.last + 1);
+}
+
+function notDaysAfter(stretch: Stretch, last: number): boolean {
+  return termsOf(stretch, 'notDays').some((term) => term.first > last && term.first <= last + 2);
+}
+
+/** "three to four days", "four or five nights": no count. */
+function isRange(stretch: Stretch, number: Count): boolean {
+  const before = number.first - 1;
+  const sign = stretch.tokens[before]?.fold;
+  if ((sign === '-' || sign === '–') && stretch.tokens[before - 1]?.type === 'number') return true;
+  return stretch.terms.some((term) => (term.role === 'to' || term.role === 'or') && term.last === before);
+}

@@ -1,0 +1,55 @@
+import type { Given } from '../../model/given.js';
+import { termsOf, type Stretch } from '../items/stretch.js';
+import { near, spanOf, stated } from '../items/draft.js';
+import { followed, hasRating, isDoubt, numbersIn, type Count } from './told.js';
+
+export function peopleOf(stretch: Stretch): Given<number> | undefined {
+  const party = termsOf(stretch, 'party').find(
+    (term) => !hasRating(stretch, term.first) && !isDoubt(stretch, term.first),
+  );
+  for (const number of numbersIn(stretch)) {
+    if (number.value < 1 || number.value > 200 || (party !== undefined && party.first < number.first)) continue;
+    if (hasRating(stretch, number.first) || isDoubt(stretch, number.first)) continue;
+    const word = followed(stretch, number, 'people');
+    const group = termsOf(stretch, 'perGroup').some((term) => term.last === number.first - 1);
+    if (word !== undefined && !group && stretch.tokens[word.first]?.gap !== 2 && !isPart(stretch, number))
+      return stated(number.value, spanOf(stretch, number.first, word.last));
+    const before = termsOf(stretch, 'peopleBefore').find((term) => term.last === number.first - 1);
+    const next = stretch.tokens[number.last + 1];
+    if (
+      before !== undefined &&
+      (next === undefined || next.type === 'sign') &&
+      number.value <= 60 &&
+      !stretch.measures.some((measure) => measure.first === number.first)
+    )
+      return stated(number.value, spanOf(stretch, before.first, number.last));
+  }
+  return party === undefined ? undefined : stated(Number(party.value), spanOf(stretch, party.first, party.last));
+}
+
+/** "2 people of 4", "0.2 L × 4 people × 21 days": still people; "2-person" is not. */
+function isPart(stretch: Stretch, number: Count): boolean {
+  return (
+    stretch.tokens[number.first - 1]?.fold === '/' ||
+    stretch.terms.some((term) => term.role === 'each' && term.last === number.first - 1)
+  );
+}
+
+/** "One cook set per four", "1 pot between three". */
+export function peoplePerPotOf(stretch: Stretch): Given<number> | undefined {
+  const pot = stretch.terms.some(
+    (term) => term.role === 'kind' && (term.value === 'pot' || term.value === 'other-cook'),
+  );
+  if (!pot) return undefined;
+  for (const group of termsOf(stretch, 'perGroup')) {
+    const number = numbersIn(stretch).find((one) => one.first === group.last + 1);
+    if (
+      number !== undefined &&
+      number.value > 1 &&
+      number.value < 40 &&
+      near(stretch, 'unit', number.last, number.last, 0) === undefined
+    )
+      return stated(number.value, spanOf(stretch, group.first, number.last));
+  }
+  return undefined;
+}

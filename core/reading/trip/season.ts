@@ -1,0 +1,74 @@
+import type { Given } from '../../model/given.js';
+import type { Season } from '../../model/trip.js';
+import type { Term } from '../text/terms.js';
+import { termsOf, type Stretch } from '../items/stretch.js';
+import { assumed, spanOf, stated } from '../items/draft.js';
+import { hasRating } from './told.js';
+
+const SEASON_OF_MONTH: readonly Season[] = [
+  'winter',
+  'winter',
+  'spring',
+  'spring',
+  'spring',
+  'summer',
+  'summer',
+  'summer',
+  'autumn',
+  'autumn',
+  'autumn',
+  'winter',
+];
+
+export function seasonOf(stretch: Stretch): Given<Season> | undefined {
+  const season = termsOf(stretch, 'season').find((term) => isTime(stretch, term, true));
+  if (season !== undefined) return stated(season.value as Season, spanOf(stretch, season.first, season.last));
+  const month = termsOf(stretch, 'month').find((term) => isTime(stretch, term, false)) ?? numberedMonth(stretch);
+  if (month === undefined) return undefined;
+  const value = SEASON_OF_MONTH[Number(month.value) - 1] ?? 'summer';
+  return assumed(value, 'the month, north of the equator', 'set the season', spanOf(stretch, month.first, month.last));
+}
+
+/** "11月": months by number. */
+function numberedMonth(stretch: Stretch): Pick<Term, 'value' | 'first' | 'last'> | undefined {
+  for (const mark of termsOf(stretch, 'monthMark')) {
+    const value = stretch.tokens[mark.first - 1]?.number?.value ?? 0;
+    if (Number.isInteger(value) && value >= 1 && value <= 12) return { value, first: mark.first - 1, last: mark.last };
+  }
+  return undefined;
+}
+
+/** A season or month as a time of the trip: not "winter gas", "may", "fall apart", "if winter", a bag for winter. */
+function isTime(stretch: Stretch, term: Term, season: boolean): boolean {
+  if (hasRating(stretch, term.first)) return false;
+  const conditional = stretch.terms.some((other) => other.role === 'if' && other.last === term.first - 1);
+  if (
+    conditional ||
+    stretch.terms.some((other) => other.role === 'gasMixes' && other.first <= term.first && other.last >= term.last)
+  )
+    return false;
+  const token = stretch.tokens[term.first];
+  const word = token?.fold ?? '';
+  const verb =
+    word === 'may' ||
+    word === 'march' ||
+    word === 'fall' ||
+    word === 'mar' ||
+    word === 'spring' ||
+    word === 'sept' ||
+    word === 'jan' ||
+    word === 'set' ||
+    word === 'ago';
+  if (!verb) return true;
+  const before = stretch.tokens[term.first - 1];
+  const after = stretch.tokens[term.last + 1];
+  const parted =
+    before === undefined ||
+    before.type === 'sign' ||
+    before.type === 'number' ||
+    ['the', 'in', 'mid', 'late', 'early', 'end', 'of'].includes(before.fold);
+  const closed =
+    after === undefined || after.type === 'sign' || after.type === 'number' || season || after.type === 'word';
+  const own = token === undefined ? '' : stretch.text.charAt(token.start);
+  return parted && closed && (season || own !== own.toLowerCase());
+}

@@ -1,0 +1,57 @@
+import type { Given } from '../../model/given.js';
+import type { Term } from '../text/terms.js';
+import { termsOf, type Stretch } from '../items/stretch.js';
+import { clauseOf } from '../items/clauses.js';
+
+export function valueIn(given: Given<number>): number {
+  return given.grounds === 'missing' ? 0 : given.value;
+}
+
+export interface Count {
+  readonly value: number;
+  readonly first: number;
+  readonly last: number;
+}
+
+export function numbersIn(stretch: Stretch): Count[] {
+  const digits = stretch.bare
+    .filter((number) => number.number.whole)
+    .map((number) => ({ value: number.value, first: number.at, last: number.at }));
+  const words = termsOf(stretch, 'number')
+    .filter((term) => Number(term.value) >= 1 && Number.isInteger(term.value))
+    .map((term) => ({ value: Number(term.value), first: term.first, last: term.last }));
+  const measured = stretch.measures
+    .filter((measure) => measure.unit.dimension === 'other' && measure.values.length === 1)
+    .map((measure) => ({ value: measure.values[0] ?? 0, first: measure.first, last: measure.first }));
+  return [...digits, ...words, ...measured].sort((a, b) => a.first - b.first);
+}
+
+export function followed(stretch: Stretch, number: Count, role: Term['role']): Term | undefined {
+  const next = stretch.tokens[number.last + 1];
+  const hyphen = next?.fold === '-' && next.gap === 0;
+  if (hyphen || next === undefined || next.gap === 2) return undefined;
+  return termsOf(stretch, role).find(
+    (term) =>
+      term.first === number.last + 1 ||
+      (term.first === number.last + 2 && stretch.tokens[number.last + 1]?.type === 'word' && role !== 'night'),
+  );
+}
+
+/** A rating of gear anywhere in the sentence takes its temperature away from the trip. */
+export const ANYWHERE = 1000;
+
+export function hasRating(stretch: Stretch, at: number, reach = 3): boolean {
+  const clause = clauseOf(stretch, { first: at, last: at });
+  return termsOf(stretch, 'rated').some(
+    (term) => term.first >= clause.from && term.last < clause.to && at - term.last <= reach && term.first - at <= reach,
+  );
+}
+
+/** Under a condition or in a comparison nothing is said of the trip. */
+export function isDoubt(stretch: Stretch, at: number): boolean {
+  const clause = clauseOf(stretch, { first: at, last: at });
+  return termsOf(stretch, 'notDays').some((term) => {
+    const short = term.first === term.last && (stretch.tokens[term.first]?.fold.length ?? 0) <= 3;
+    return term.last < at && at - term.last <= (short ? 2 : 7) && term.first >= clause.from;
+  });
+}
