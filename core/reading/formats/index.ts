@@ -57,7 +57,7 @@ export function rowsOf(text: string, lines: readonly SourceLine[], dictionary: D
     }
     const after = capped[i + 1];
     const headed = cut.by === 'pipe' && after !== undefined && isDelimiterRow(text, after);
-    const columns = columnsOf(text, cut.cells, dictionary, headed);
+    const columns = headed || !hasDigits(text, line) ? columnsOf(text, cut.cells, dictionary, headed) : undefined;
     if (columns !== undefined) {
       table = { columns: withItemColumn(columns), by: cut.by, starts: [], line };
       rows.push({ line: line.number, type: 'columns', cells: cut.cells, level: 0, bullet: false, quoted: false });
@@ -134,6 +134,15 @@ function cellsOf(
   if (delimiter !== undefined)
     return { cells: delimited(text, line.start, line.end, delimiter), by: 'comma', rule: false };
   return undefined;
+}
+
+/** Heads of columns have no figures: a quick look that spares the rows below. */
+function hasDigits(text: string, line: SourceLine): boolean {
+  for (let at = line.start; at < line.end; at++) {
+    const code = text.charCodeAt(at);
+    if (code >= 48 && code <= 57) return true;
+  }
+  return false;
 }
 
 function isDelimiterRow(text: string, line: SourceLine): boolean {

@@ -91,6 +91,9 @@ export function readVolume(stretch: Stretch, draft: Draft): void {
   keepCapacities(stretch, draft, capacities);
 }
 
+/** No can of gas is named by more than this; a larger volume is of something else. */
+const LARGEST_CAN_ML = 1000;
+
 function keepCapacities(stretch: Stretch, draft: Draft, capacities: Given<number>[]): void {
   if (draft.kind !== 'fuel') {
     if (draft.kind === 'stove' && !(draft.stoveType.grounds !== 'missing' && draft.stoveType.value === 'integrated'))
@@ -100,14 +103,16 @@ function keepCapacities(stretch: Stretch, draft: Draft, capacities: Given<number
   }
   const [first] = capacities;
   if (first === undefined) return;
-  if (namesContainer(stretch, draft) || isBottled(stretch, draft)) draft.capacitiesMl = capacities;
-  else if (draft.fuelType.grounds !== 'missing' && draft.fuelType.value === 'gas' && first.grounds === 'stated')
+  const gas = draft.fuelType.grounds !== 'missing' && draft.fuelType.value === 'gas';
+  if (gas && first.grounds === 'stated' && first.value > LARGEST_CAN_ML) return;
+  if (gas && first.grounds === 'stated')
     draft.fuelMassG = assumed(
       first.value,
       'a gas can is sold by grams; the millilitres are taken as grams',
       'write the grams: 230 g',
       first.span,
     );
+  else if (namesContainer(stretch, draft) || isBottled(stretch, draft)) draft.capacitiesMl = capacities;
   else draft.fuelVolumeMl = first;
 }
 
