@@ -1,4 +1,4 @@
-import type { Evidence, Range, SumLine } from './finding.js';
+import type { Assumption, Evidence, Range, SumLine } from './finding.js';
 
 /** One filling or melting task of a day, in the order it is done. */
 export interface Task {
@@ -42,4 +42,6 @@ export interface DayPlan {
   /** Net fuel carried for the stove that is used, g; null where some of it is not known. */
   readonly carriedGrams: number | null;
   readonly evidence: readonly Evidence[];
+  /** What the figures of heat and fuel assume; empty where nothing is worked out. */
+  readonly assumptions: readonly Assumption[];
 }

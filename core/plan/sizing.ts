@@ -11,7 +11,7 @@ const CEILING: Readonly<Record<MealStyle, number>> = { 'boil-only': 0.9, simmer:
 const PORTION = { leastMl: 473, fullMl: 591, drinkMl: 240 } as const;
 
 /** The part of the plan that needs no flame. */
-export type Sizing = Omit<DayPlan, 'tasks' | 'perDay' | 'tripGrams' | 'carriedGrams'>;
+export type Sizing = Omit<DayPlan, 'tasks' | 'assumptions' | 'perDay' | 'tripGrams' | 'carriedGrams'>;
 
 /** Which pot cooks and which melts, how much of it counts, and how hot water gets there. */
 export function sizeUp({ kit, trip }: { readonly kit: Kit; readonly trip: GroundedTrip }): Sizing {

@@ -1,0 +1,72 @@
+import type { HeatSource } from '../data/stoves.js';
+import { valueOf } from '../model/given.js';
+import type { FuelType } from '../model/item.js';
+import type { Kit, Vessel } from '../model/kit.js';
+import type { Assumption, Range } from '../model/finding.js';
+import type { SourceId } from '../model/source.js';
+import type { GroundedTrip } from '../model/trip.js';
+import { burnerFor } from '../physics/burner.js';
+import { fuelHeatingValueJPerKg } from '../physics/fuel.js';
+import type { Flame, PotSurfaces } from '../physics/heating.js';
+import { surfaceM2, wetWallM2 } from '../physics/vessel.js';
+
+/** What burns under the pot, and what of it is assumed. */
+export interface Heat extends Flame {
+  readonly fuel: FuelType;
+  readonly cites: readonly SourceId[];
+  readonly assumptions: readonly Assumption[];
+}
+
+const GUESS: HeatSource = 'gas';
+
+/** The first stove of the kit, or the open fire; a stove of unknown kind burns what fuel is carried, else gas is assumed. */
+export function heatUnder(kit: Kit, trip: GroundedTrip, pot: Vessel): Heat | null {
+  const stove = kit.stoves[0];
+  const atFire = valueOf(trip.cookAt) === 'fire';
+  if (stove === undefined && !atFire) return null;
+  const told = stove && (valueOf(stove.type) ?? kit.fuels.map((fuel) => valueOf(fuel.type)).find((type) => type));
+  const source: HeatSource = atFire ? 'fire' : (told ?? GUESS);
+  const { fuel, powerW, efficiency, cites } = burnerFor(source, baseOf(pot));
+  const stated = atFire || stove === undefined ? undefined : valueOf(stove.powerW);
+  const mix = kit.fuels.map((can) => valueOf(can.mix)).find((name) => name);
+  return {
+    fuel,
+    powerW: stated === undefined ? powerW : same(stated),
+    efficiency,
+    lowerHeatingValueJPerKg: fuelHeatingValueJPerKg(fuel, mix),
+    wind: valueOf(trip.wind) ?? 'breeze',
+    cites,
+    assumptions: [
+      ...(atFire || told !== undefined
+        ? []
+        : [assumption('a gas stove', 'the list does not say what the stove burns', 'name the kind of stove')]),
+      ...(stated === undefined
+        ? [assumption('the power of the flame', 'no power is given: the range of its kind is taken', 'give the watts')]
+        : []),
+    ],
+  };
+}
+
+function assumption(what: string, because: string, replaceWith: string): Assumption {
+  return { what, because, replaceWith };
+}
+
+export function same(value: number): Range {
+  return { low: value, likely: value, high: value };
+}
+
+/** mm, inside what the burner rows admit; undefined where nothing is said. */
+function baseOf(pot: Vessel): number | undefined {
+  const base = valueOf(pot.baseDiameterMm) ?? valueOf(pot.diameterMm);
+  return base === undefined || base < 20 || base > 1000 ? undefined : base;
+}
+
+/** The surfaces of a fill; a pot without dimensions is taken as wide as it is tall. */
+export function surfacesOf(pot: Vessel, capacityMl: number, fillMl: number): PotSurfaces {
+  const cube = Math.cbrt((4000 * capacityMl) / Math.PI);
+  const rimMm = valueOf(pot.diameterMm) ?? cube;
+  const heightMm = valueOf(pot.heightMm) ?? (4000 * capacityMl) / (Math.PI * rimMm ** 2);
+  const shape = { kind: 'round', rimMm, baseMm: rimMm, heightMm } as const;
+  const fillMm = Math.min(heightMm, (heightMm * fillMl) / capacityMl);
+  return { surfaceM2: surfaceM2(shape, fillMm), wallM2: wetWallM2(shape, fillMm), lid: valueOf(pot.lid) ?? false };
+}
