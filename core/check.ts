@@ -54,7 +54,7 @@ export function conduct({ reading, trip, kit, problems, wording }: Case): Report
     sources: gatherSources(findings, day),
     problems: [...problems, ...faults],
     day,
-    pots: kit.pots.map((pot) => potFigures(pot, plan, findings)),
+    pots: kit.pots.map((pot) => potFigures(pot, plan, trip, findings)),
     stove: kit.stoves[0] === undefined ? null : stoveFigures(kit.stoves[0]),
     units: wording.units,
   };
