@@ -53,3 +53,8 @@ export function findingOf(check: Check, facts: Facts): Finding {
   expect(findings).toHaveLength(1);
   return findings[0]!;
 }
+
+/** A finding with plain spaces, so that tests can be typed: units follow a no-break space. */
+export function plainly(finding: Finding): Finding {
+  return JSON.parse(JSON.stringify(finding).replaceAll('\u00a0', ' ')) as Finding;
+}
