@@ -9,7 +9,7 @@ export const lift = defineCheck({
   title: 'Lifting',
   asks: 'What lifts the full pot off the heat?',
   costs: 'Hands and feet get scalded.',
-  needs: ['pots', 'gear', 'trip'],
+  needs: ['pots', 'gear'],
   cites: ['cp-lift', 'en-12983-1'],
   limits: 'It counts handles and does not know how they are fixed. EN 12983-1 is for household cookware.',
   options: {
@@ -42,44 +42,25 @@ export const lift = defineCheck({
         const grips = (bail ? 1 : 0) + (handles ?? 0) + (gripper ? 1 : 0);
         const evidence = gripper ? [pot.evidence, gripper.evidence] : [pot.evidence];
         const about = { evidence, item: pot.item };
-        if (grips === 0 && (handles === undefined || bail === undefined)) {
+        if (grips === 0 && handles === undefined) {
           if (capacity !== undefined && capacity < options.asksFromMl) return [];
           const question = {
             ...(pot.item === null ? {} : { item: pot.item }),
             field: 'handles',
             message: 'question',
           } as const;
-          return handles === 0 && bail === undefined
-            ? [
-                {
-                  ...about,
-                  grade: 'can-hurt',
-                  message: 'nothing',
-                  margin: 'margin',
-                  figures: { have: figure(0, ''), need: figure(1, '') },
-                  fix: 'fix-gripper',
-                  cautions: ['caution'],
-                },
-              ]
-            : [
-                {
-                  ...about,
-                  grade: 'cant-tell',
-                  message: 'unknown',
-                  margin: 'margin-unknown',
-                  figures: { name: pot.name },
-                  question,
-                },
-              ];
+          const figures = { name: pot.name };
+          return [{ ...about, grade: 'cant-tell', message: 'unknown', margin: 'margin-unknown', figures, question }];
         }
         if (grips === 0) {
+          const figures = { have: figure(0, ''), need: figure(1, '') };
           return [
             {
               ...about,
               grade: 'can-hurt',
               message: 'nothing',
               margin: 'margin',
-              figures: { have: figure(0, ''), need: figure(1, '') },
+              figures,
               fix: 'fix-gripper',
               cautions: ['caution'],
             },

@@ -48,7 +48,7 @@ export function readPot(input: PotInput, locale?: string): { pot: GivenPot; prob
   return {
     pot: {
       ...measures(POT_LIMITS, input, 'pot', problems, locale),
-      name: typeof input.name === 'string' && input.name.trim() !== '' ? input.name.trim().slice(0, 120) : 'the pot',
+      name: typeof input.name === 'string' && input.name.trim() !== '' ? input.name.trim().slice(0, 120) : 'pot',
       material: typed(words.material),
       lid: typed(words.lid),
       bail: typed(words.bail),
