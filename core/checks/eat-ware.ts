@@ -10,10 +10,10 @@ export const eatWare = defineCheck({
   asks: 'Is there a bowl, a mug or a pot of their own for each person?',
   costs: 'People eat in turns, and the food cools.',
   needs: ['onePot', 'eatWare', 'vessels', 'trip'],
-  cites: [],
+  cites: ['cp-eat-ware'],
   limits: 'It counts pieces and not what they hold. People who eat from bags need none, and are not judged.',
   options: {
-    /** Of several people this many may eat from a pot that they share. */
+    /** Of several people this many eat from a pot that they share (`cp-eat-ware`). */
     fromSharedPot: 1,
   },
   messages: {

@@ -170,6 +170,11 @@ export const PRACTICE_SOURCES: readonly Source[] = [
     title: 'An empty aluminium pot over an open fire can melt through',
   },
   {
+    id: 'cp-plastic-pot',
+    grade: 'common-practice',
+    title: 'Plastic melts and wood chars over a flame: such vessels are eaten from, not cooked in',
+  },
+  {
     id: 'cp-can-pot',
     grade: 'common-practice',
     title: 'Pots made of drink cans dent and split',
@@ -220,6 +225,11 @@ export const PRACTICE_SOURCES: readonly Source[] = [
     id: 'cp-two-lighters',
     grade: 'common-practice',
     title: 'Something to light the stove with, and a second means apart from it',
+  },
+  {
+    id: 'cp-eat-ware',
+    grade: 'common-practice',
+    title: 'A bowl, a mug or a pot to eat from for each person; one of several may eat from the pot',
   },
   {
     id: 'cp-water-carried',
