@@ -65,7 +65,8 @@ function baseOf(pot: Vessel): number | undefined {
 export function surfacesOf(pot: Vessel, capacityMl: number, fillMl: number): PotSurfaces {
   const cube = Math.cbrt((4000 * capacityMl) / Math.PI);
   const rimMm = valueOf(pot.diameterMm) ?? cube;
-  const heightMm = valueOf(pot.heightMm) ?? (4000 * capacityMl) / (Math.PI * rimMm ** 2);
+  // Stated sizes may contradict each other; the label check says so, and the surfaces stay those of a vessel.
+  const heightMm = Math.min(2000, Math.max(1, valueOf(pot.heightMm) ?? (4000 * capacityMl) / (Math.PI * rimMm ** 2)));
   const shape = { kind: 'round', rimMm, baseMm: rimMm, heightMm } as const;
   const fillMm = Math.min(heightMm, (heightMm * fillMl) / capacityMl);
   return { surfaceM2: surfaceM2(shape, fillMm), wallM2: wetWallM2(shape, fillMm), lid: valueOf(pot.lid) ?? false };

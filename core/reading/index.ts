@@ -1,4 +1,4 @@
-import type { Reading } from '../model/reading.js';
+import type { Line, Reading } from '../model/reading.js';
 import { rowsOf } from './formats/index.js';
 import { LONGEST_LINE, splitLines } from './formats/lines.js';
 import type { Row, SourceLine } from './formats/rows.js';
@@ -10,6 +10,7 @@ import { systemOf, usualMassUnit } from './usual-units.js';
 import { Dictionary } from './text/lexicon.js';
 
 import { Reader } from './reader.js';
+import { isStory } from './story.js';
 
 export interface ReadOptions {
   /** BCP 47 tag that settles a doubtful language and its pints. */
@@ -29,15 +30,22 @@ export function readList(text: string, options: ReadOptions = {}): Reading {
   const reader = new Reader(text, lines, dictionary, usual, plainLists(rows));
   for (const [i, stretch] of stretches.entries()) reader.read(stretch, rows, i);
   reader.close();
-  const items = reader.items.map(itemOf);
+  const found = reader.items.map(itemOf);
+  const story = isStory(found, stretches);
+  const items = story ? [] : found;
   return {
     items,
-    lines: reader.lines(items),
-    trip: reader.trip.hints,
+    lines: story ? reader.lines(items).map(told) : reader.lines(items),
+    trip: story ? {} : reader.trip.hints,
     languages: spoken,
     units: system.system,
     notes: notesOf(lines, reader),
   };
+}
+
+/** A line of a story: what is named in it is nobody's kit. */
+function told(line: Line): Line {
+  return line.use === 'blank' ? line : { ...line, use: 'not-cook-kit', because: 'it tells a story and lists nothing' };
 }
 
 /** Where few lines have a bullet or cells, the lines without are the list. */
