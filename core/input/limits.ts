@@ -32,6 +32,11 @@ export function outOfLimits(field: string, typed: string, value: number, limits:
   };
 }
 
+/** A value as it was given, for a sentence about it; long ones are cut. */
+export function show(value: unknown): string {
+  return typeof value === 'string' ? value.slice(0, 60) : (JSON.stringify(value) ?? typeof value).slice(0, 60);
+}
+
 function tidy(value: number): number {
   return Number(value.toPrecision(6));
 }

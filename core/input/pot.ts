@@ -1,11 +1,10 @@
 import * as z from 'zod/mini';
 import { MISSING, type Given } from '../model/given.js';
 import { MATERIALS, STOVE_FORMS, STOVE_TYPES } from '../model/item.js';
-import type { Measure } from '../model/measure.js';
 import type { PotInput, StoveInput } from '../model/pot.js';
 import type { InputProblem } from '../model/report.js';
 import { parseMeasure } from '../reading/quantities/index.js';
-import { outOfLimits, POT_LIMITS, STOVE_LIMITS, type Limits } from './limits.js';
+import { outOfLimits, POT_LIMITS, show, STOVE_LIMITS, type Limits } from './limits.js';
 
 type Dimension = 'volume' | 'length' | 'mass';
 
@@ -101,8 +100,8 @@ function readWords<S extends z.ZodMiniObject>(
     else
       problems.push({
         field: `${name}.${field}`,
-        value: String(value).slice(0, 60),
-        message: `“${String(value).slice(0, 60)}” is not a ${field} known here; leave it out.`,
+        value: show(value),
+        message: `“${show(value)}” is not a ${field} known here; leave it out.`,
       });
   }
   return read as z.infer<S>;
@@ -138,7 +137,7 @@ function measure(
   locale: string | undefined,
 ): Given<number> {
   if (input === undefined || input === null || (typeof input === 'string' && input.trim() === '')) return MISSING;
-  const shown = String(input as Measure).slice(0, 60);
+  const shown = show(input);
   const parsed =
     typeof input === 'number'
       ? { value: input }
@@ -167,8 +166,8 @@ function count(input: unknown, field: string, limits: Limits, problems: InputPro
   if (typeof input !== 'number' || !Number.isFinite(input)) {
     problems.push({
       field,
-      value: String(input).slice(0, 60),
-      message: `“${String(input).slice(0, 60)}” is not a number; write it in figures.`,
+      value: show(input),
+      message: `“${show(input)}” is not a number; write it in figures.`,
     });
     return MISSING;
   }

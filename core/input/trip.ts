@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { MEAL_STYLES, SEASONS, SNOWS, WATER_FROM, WINDS, type Trip } from '../model/trip.js';
 import type { InputProblem } from '../model/report.js';
-import { outOfLimits, type Limits } from './limits.js';
+import { outOfLimits, show, type Limits } from './limits.js';
 
 /** What a trip may be. Altitudes as for the standard atmosphere of the physics, 0 to 9000 m; the Dead Sea counts as 0. */
 const FIGURES: Readonly<Record<'people' | 'days' | 'lowC' | 'altitudeM' | 'hotMealsPerDay', Limits>> = {
@@ -61,10 +61,6 @@ export function readTrip(input: unknown): { trip: Partial<Trip>; problems: Input
       });
   }
   return { trip, problems };
-}
-
-function show(value: unknown): string {
-  return typeof value === 'string' ? value.slice(0, 60) : (JSON.stringify(value) ?? typeof value).slice(0, 60);
 }
 
 function choices(schema: (typeof WORDS)[keyof typeof WORDS]): string {

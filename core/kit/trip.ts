@@ -36,11 +36,11 @@ type Text = { readonly [K in keyof Trip]?: Given<Trip[K]> };
 export function groundTrip(set: Partial<Trip>, hints: TripHints, kitHasStove: boolean): GroundedTrip {
   const given = <K extends keyof Trip>(name: K): Given<Trip[K]> | undefined => {
     const value = set[name];
-    if (value !== undefined) return { grounds: 'stated', value, typed: true } as Given<Trip[K]>;
-    return (hints as Text)[name] as Given<Trip[K]> | undefined;
+    if (value !== undefined) return { grounds: 'stated', value, typed: true };
+    return (hints as Text)[name];
   };
   const orDefault = <K extends keyof typeof DEFAULTS>(name: K): Given<Trip[K]> =>
-    given(name) ?? ({ grounds: 'assumed', ...DEFAULTS[name] } as Given<Trip[K]>);
+    given(name) ?? ({ grounds: 'assumed', ...DEFAULTS[name] });
 
   const missing: Missing = { grounds: 'missing' };
   const season = given('season') ?? missing;

@@ -40,5 +40,5 @@ export function capacityOf(
 export function eachOf(quantity: Given<number>, vessels: number): Given<number> {
   if (quantity.grounds === 'missing' || vessels === 1) return quantity;
   const sets = quantity.value % vessels === 0 ? quantity.value / vessels : quantity.value;
-  return { ...quantity, value: Math.max(1, sets) } as Given<number>;
+  return { ...quantity, value: Math.max(1, sets) };
 }
