@@ -1,6 +1,5 @@
 import { defineCheck, figure, type Verdict } from '../model/check.js';
 import type { Figures } from '../model/finding.js';
-import { valueOf } from '../model/given.js';
 
 /** Is there one hot meal a person a day? */
 export const hotMeal = defineCheck({
