@@ -15,7 +15,7 @@ export const fireHandling = defineCheck({
     hangs: 'The bail hangs it over the fire and hooks it off.',
     'no-bail-fire': 'No bail: nothing to hang it by or to hook it off the fire.',
     'no-bail-wood': 'No bail: the pot comes off by hand each time the stove is fed.',
-    unknown: 'Nothing says whether the {name} has a bail.',
+    unknown: 'Nothing says whether it has a bail.',
     'no-fires': 'Fires are said to be forbidden where this kit cooks on one.',
     margin: 'bail',
     'margin-none': 'no bail',
@@ -23,7 +23,7 @@ export const fireHandling = defineCheck({
     'margin-forbidden': 'no fires',
     'fix-bail': 'A pot with a bail, or a wire through two holes under the rim.',
     'fix-stove': 'A gas or spirit stove, where local rules allow it.',
-    question: 'Has the {name} a bail, a handle that swings over the top?',
+    question: '“{name}”: has it a bail, a handle that swings over the top?',
   },
   judge({ pots, stoves, trip, hints }): Verdict[] {
     const stated = trip.cookAt.grounds === 'stated' && trip.cookAt.value === 'fire';

@@ -1,13 +1,21 @@
 import type { Check } from '../model/check.js';
+import { air } from './air.js';
+import { boilWater } from './boil-water.js';
+import { eatWare } from './eat-ware.js';
 import { fireHandling } from './fire-handling.js';
 import { hang } from './hang.js';
+import { hotMeal } from './hot-meal.js';
 import { labelVolume } from './label-volume.js';
 import { lid } from './lid.js';
 import { lift } from './lift.js';
+import { material } from './material.js';
 import { mealRoom } from './meal-room.js';
+import { openWater } from './open-water.js';
 import { proportion } from './proportion.js';
+import { spiritRefill } from './spirit-refill.js';
 import { standing } from './standing.js';
 import { stoveFit } from './stove-fit.js';
+import { sturdiness } from './sturdiness.js';
 
 /** The checks, in the order of the table in the README: size and shape, standing and lifting, heat and water, cautions. */
 export const CHECKS: readonly Check[] = [
@@ -15,9 +23,17 @@ export const CHECKS: readonly Check[] = [
   proportion,
   stoveFit,
   labelVolume,
+  sturdiness,
+  material,
   hang,
   standing,
   lift,
   fireHandling,
   lid,
+  boilWater,
+  hotMeal,
+  eatWare,
+  openWater,
+  air,
+  spiritRefill,
 ] as readonly Check[];

@@ -25,7 +25,7 @@ export const labelVolume = defineCheck({
     large: '{outside} outside is much for a pot that states {stated}. Which is right?',
     impossible: '{stated} cannot fit in {size}. Which is right?',
     margin: '{stated} stated, {outside} outside',
-    question: 'How much does the {name} hold, filled to the brim?',
+    question: '“{name}”: how much does it hold, filled to the brim?',
     outsideLine: 'outside volume, {size}',
     statedLine: 'stated',
     shareLine: 'outside to stated',

@@ -39,7 +39,7 @@ export const proportion = defineCheck({
     'margin-missing': 'size not given',
     'fix-width': 'At this height a pot {width} across.',
     'fix-lower': 'At this width a pot {lower} tall or more.',
-    'ask-size': 'How wide and how tall is the {name}, outside?',
+    'ask-size': '“{name}”: how wide and how tall is it, outside?',
     'ask-stove': 'What does the stove burn?',
     widthLine: 'width at the rim',
     heightLine: 'height',
@@ -47,80 +47,81 @@ export const proportion = defineCheck({
     wallLine: 'wall for each base area, 4 × height ÷ width: the share of the pot that only hot air touches',
   },
   judge({ pots, stoves, trip }, options): Verdict[] {
-    return pots
-      .filter((pot) => !pot.lockedToBurner && pot.boxMm.grounds === 'missing')
-      .flatMap((pot): Verdict[] => {
-        const width = valueOf(pot.diameterMm);
-        const height = valueOf(pot.heightMm);
-        const about = { evidence: [pot.evidence], item: pot.item };
-        if (width === undefined || height === undefined) {
-          const question = {
-            ...(pot.item === null ? {} : { item: pot.item }),
-            field: 'diameterMm',
-            message: 'ask-size',
-          } as const;
-          return [
-            {
-              ...about,
-              grade: 'cant-tell',
-              message: 'size-missing',
-              margin: 'margin-missing',
-              figures: { name: pot.name },
-              question,
-            },
-          ];
-        }
-        const ratio = width / height;
-        const hung = valueOf(pot.bail) === true || valueOf(trip.cookAt) === 'fire';
-        const stove = stoves.map(({ type }) => valueOf(type)).find((type) => type !== undefined);
-        const said = hung ? onBail(ratio, options.bail) : onStove(ratio, options.stove, stove, pot);
-        if (said === null) return [];
-        const good = hung ? options.bail.best : options.stove.least;
-        const figures: Figures = {
-          ratio: figure(ratio, '', 2),
-          width: figure(
-            {
-              low: height * (hung ? options.bail.least : good),
-              likely: height * good,
-              high: height * (hung ? options.bail.most : options.stove.most),
-            },
-            'mm',
-            0,
-          ),
-          lower: figure(width / options.stove.most, 'mm', 0),
-        };
-        const sum: SumLine[] = [
+    const round = pots.filter((pot) => !pot.lockedToBurner && pot.boxMm.grounds === 'missing');
+    const sized = round.filter((pot) => pot.diameterMm.grounds !== 'missing' && pot.heightMm.grounds !== 'missing');
+    // One question is enough where no pot has its size.
+    return (sized.length > 0 ? sized : round.slice(0, 1)).flatMap((pot): Verdict[] => {
+      const width = valueOf(pot.diameterMm);
+      const height = valueOf(pot.heightMm);
+      const about = { evidence: [pot.evidence], item: pot.item };
+      if (width === undefined || height === undefined) {
+        const question = {
+          ...(pot.item === null ? {} : { item: pot.item }),
+          field: 'diameterMm',
+          message: 'ask-size',
+        } as const;
+        return [
           {
-            sign: '',
-            figure: figure(width, 'mm', 0),
-            label: 'widthLine',
-            grounds: pot.diameterMm.grounds === 'missing' ? 'assumed' : pot.diameterMm.grounds,
-          },
-          {
-            sign: '÷',
-            figure: figure(height, 'mm', 0),
-            label: 'heightLine',
-            grounds: pot.heightMm.grounds === 'missing' ? 'assumed' : pot.heightMm.grounds,
-          },
-          { sign: '=', figure: figure(ratio, '', 2), label: 'ratioLine', grounds: 'worked-out' },
-          {
-            sign: '',
-            figure: figure((4 * height) / width, '', 1),
-            label: 'wallLine',
-            grounds: 'worked-out',
-            cites: ['gonzalez-2010', 'kadam-shete'],
+            ...about,
+            grade: 'cant-tell',
+            message: 'size-missing',
+            margin: 'margin-missing',
+            figures: { name: pot.name },
+            question,
           },
         ];
-        const fix =
-          said.grade === 'holds-up' || said.grade === 'cant-tell'
-            ? {}
-            : { fix: said.message === 'pan' ? 'fix-lower' : 'fix-width' };
-        const question =
-          said.grade === 'cant-tell' && stoves[0]?.item != null
-            ? { question: { item: stoves[0].item, field: 'stoveType', message: 'ask-stove' } as const }
-            : {};
-        return [{ ...about, ...said, margin: 'margin', figures, sum, ...fix, ...question }];
-      });
+      }
+      const ratio = width / height;
+      const hung = valueOf(pot.bail) === true || valueOf(trip.cookAt) === 'fire';
+      const stove = stoves.map(({ type }) => valueOf(type)).find((type) => type !== undefined);
+      const said = hung ? onBail(ratio, options.bail) : onStove(ratio, options.stove, stove, pot);
+      if (said === null) return [];
+      const good = hung ? options.bail.best : options.stove.least;
+      const figures: Figures = {
+        ratio: figure(ratio, '', 2),
+        width: figure(
+          {
+            low: height * (hung ? options.bail.least : good),
+            likely: height * good,
+            high: height * (hung ? options.bail.most : options.stove.most),
+          },
+          'mm',
+          0,
+        ),
+        lower: figure(width / options.stove.most, 'mm', 0),
+      };
+      const sum: SumLine[] = [
+        {
+          sign: '',
+          figure: figure(width, 'mm', 0),
+          label: 'widthLine',
+          grounds: pot.diameterMm.grounds === 'missing' ? 'assumed' : pot.diameterMm.grounds,
+        },
+        {
+          sign: '÷',
+          figure: figure(height, 'mm', 0),
+          label: 'heightLine',
+          grounds: pot.heightMm.grounds === 'missing' ? 'assumed' : pot.heightMm.grounds,
+        },
+        { sign: '=', figure: figure(ratio, '', 2), label: 'ratioLine', grounds: 'worked-out' },
+        {
+          sign: '',
+          figure: figure((4 * height) / width, '', 1),
+          label: 'wallLine',
+          grounds: 'worked-out',
+          cites: ['gonzalez-2010', 'kadam-shete'],
+        },
+      ];
+      const fix =
+        said.grade === 'holds-up' || said.grade === 'cant-tell'
+          ? {}
+          : { fix: said.message === 'pan' ? 'fix-lower' : 'fix-width' };
+      const question =
+        said.grade === 'cant-tell' && stoves[0]?.item != null
+          ? { question: { item: stoves[0].item, field: 'stoveType', message: 'ask-stove' } as const }
+          : {};
+      return [{ ...about, ...said, margin: 'margin', figures, sum, ...fix, ...question }];
+    });
   },
 });
 

@@ -47,7 +47,7 @@ export const stoveFit = defineCheck({
     'caution-canister': 'A canister too warm to keep a hand on can burst. Turn the stove off and let it cool.',
     'caution-slide': 'Boiling water burns in a second. Keep feet and hands clear of a pot that stands badly.',
     'ask-burner': 'How wide is the burner or its fire-pot?',
-    'ask-base': 'How wide is the {name} at the base?',
+    'ask-base': '“{name}”: how wide is it at the base?',
     baseLine: 'base of the pot',
     burnerLine: 'burner',
     ratioLine: 'burners wide',

@@ -26,7 +26,7 @@ describe('stated against outside, common practice, no source', () => {
     expect(finding.message).toBe('1300\u00a0mL cannot fit in 80 × 125\u00a0mm. Which is right?');
     expect(finding.question).toMatchObject({
       field: 'capacityMl',
-      text: 'How much does the pot hold, filled to the brim?',
+      text: '“pot”: how much does it hold, filled to the brim?',
     });
     expect(stating(500).message).toBe('785\u00a0mL outside is much for a pot that states 500\u00a0mL. Which is right?');
     expect(stating(500).question).not.toBeNull();

@@ -66,7 +66,7 @@ describe('a lid', () => {
     expect(listed.evidence).toContainEqual({ quote: 'no lid', found: 'absent' });
     expect(findingOf(lid, factsOfPot({ capacity: 1000 }))).toMatchObject({
       grade: 'cant-tell',
-      question: { field: 'lid', text: 'Has the pot a lid?' },
+      question: { field: 'lid', text: '“pot”: has it a lid?' },
     });
   });
 

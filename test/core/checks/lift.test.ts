@@ -23,7 +23,7 @@ describe('lifting', () => {
     expect(of({})).toMatchObject({
       grade: 'cant-tell',
       key: 'unknown',
-      question: { field: 'handles', text: 'Has the pot a handle, a bail or a gripper?' },
+      question: { field: 'handles', text: '“pot”: has it a handle, a bail or a gripper?' },
     });
     expect(of({ bail: false }).grade).toBe('cant-tell');
     expect(findingOf(lift, factsOf({}, [item('pot')])).question).toMatchObject({ item: 0 });

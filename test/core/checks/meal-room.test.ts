@@ -105,7 +105,7 @@ describe('without a size or a pot', () => {
     expect(finding).toMatchObject({
       grade: 'cant-tell',
       margin: 'size not given',
-      question: { item: 0, field: 'capacityMl', text: 'How much does the pot hold?' },
+      question: { item: 0, field: 'capacityMl', text: '“pot”: how much does it hold?' },
     });
     expect(findingOf(mealRoom, factsOfPot({})).question).toMatchObject({ field: 'capacityMl' });
   });
