@@ -12,7 +12,7 @@ export const material = defineCheck({
   title: 'Material',
   asks: 'Does what the pot is made of suit how they cook and what they cook on?',
   costs: 'Food scorches, or the pot melts.',
-  needs: ['pots', 'vessels', 'trip', 'plan'],
+  needs: ['pots', 'trip'],
   cites: ['cp-titanium-scorch', 'cp-aluminium-fire', 'cp-plastic-pot'],
   limits: 'It knows the metal and neither its thickness nor a coating; a non-stick one spoils over a fire.',
   options: {},
@@ -44,8 +44,8 @@ export const material = defineCheck({
     plastic: 'plastic',
     wood: 'wood',
   },
-  judge({ pots, vessels, trip, plan }): Verdict[] {
-    const pot = plan.pot === null ? pots[0] : vessels[plan.pot];
+  judge({ pots, trip }): Verdict[] {
+    const [pot] = pots;
     if (pot === undefined) return [];
     const made = valueOf(pot.material);
     const style = trip.mealStyle.grounds === 'assumed' ? undefined : valueOf(trip.mealStyle);

@@ -23,7 +23,10 @@ describe('eat-ware', () => {
       ['+', '1', 'eat from the pot', 'assumed'],
       ['=', '3', 'have something to eat from', 'worked-out'],
     ]);
-    expect(finding.evidence).toHaveLength(2);
+    expect(finding.evidence).toMatchObject([
+      { line: 1, found: 'in-list' },
+      { line: 1, found: 'in-list' },
+    ]);
   });
 
   test('the fix counts what is missing', () => {
@@ -72,6 +75,11 @@ describe('eat-ware', () => {
     const finding = findingOf(eatWare, factsOf({ people: 3 }, [pot]));
     expect(finding).toMatchObject({ grade: 'holds-up', margin: '3 of 3' });
     expect(finding.sum[1]).toMatchObject({ text: '3', label: 'pots of their own', grounds: 'stated' });
+  });
+
+  test('a pot of their own counts beside one that they share', () => {
+    const own = item('pot', { perPerson: true, capacitiesMl: [stated(700)] });
+    expect(findingOf(eatWare, factsOf({ people: 3 }, [POT, own])).margin).toBe('3 of 3');
   });
 
   test('two pots for three are shared', () => {

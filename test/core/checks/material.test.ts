@@ -134,7 +134,7 @@ describe('material', () => {
     });
   });
 
-  test('the pot that cooks is judged, or the first where no size is known', () => {
+  test('the largest pot is judged, or the first where no size is known', () => {
     const small = item('pot', { capacitiesMl: [stated(500)], material: stated('titanium') });
     expect(findingOf(material, factsOf({ mealStyle: 'simmer' }, [small, potOf('steel')])).item).toBe(1);
     const unsized = item('pot', { material: stated('titanium') });

@@ -31,6 +31,7 @@ describe('open-water', () => {
       ['×', '0.9', 'the share that is filled', 'common-practice'],
       ['=', '3.6 L', 'of boiling water', 'worked-out'],
     ]);
+    expect(finding.sum[1]?.cites).toEqual(['cp-fill-ceiling']);
   });
 
   test('boiling water burns as fast in the mountains', () => {
@@ -44,7 +45,9 @@ describe('open-water', () => {
     // 0.67 of the brim when it simmers: 1495 mL hold 1002 mL, 1490 mL hold 998 mL.
     expect(findingsOf(openWater, factsOf({ mealStyle: 'simmer' }, [potOf(1495)], YOUNG))).toHaveLength(1);
     expect(findingsOf(openWater, factsOf({ mealStyle: 'simmer' }, [potOf(1490)], YOUNG))).toEqual([]);
-    expect(findingsOf(openWater, factsOf({ mealStyle: 'scratch' }, [potOf(1000 / 0.67)], YOUNG))).toHaveLength(1);
+    // On the threshold itself: 1000 mL × 0.9 = 900 mL.
+    const from900 = { ...openWater, options: { ...openWater.options, fromMl: 900 } };
+    expect(findingsOf(from900, factsOf({ mealStyle: 'boil-only' }, [potOf(1000)], YOUNG))).toHaveLength(1);
   });
 
   test('how full it is, is told as an assumption where nobody says how they cook', () => {

@@ -77,6 +77,11 @@ describe('spirit-refill', () => {
     expect(findingOf(spiritRefill, factsOf({}, [BURNER, line3])).evidence).toMatchObject([{ span: [1, 3] }]);
   });
 
+  test('a burner without alcohol on the list is one to be filled', () => {
+    expect(findingOf(spiritRefill, factsOf({}, [GAS, BURNER], YOUNG)).key).toBe('young');
+    expect(findingsOf(spiritRefill, factsOf({}, [GAS], YOUNG))).toEqual([]);
+  });
+
   test('alcohol without a burner on the list is filled from all the same', () => {
     expect(findingOf(spiritRefill, factsOf({}, [alcohol(1000)])).key).toBe('bulk');
     expect(findingOf(spiritRefill, factsOf({}, [alcohol(100)], YOUNG)).key).toBe('young');
