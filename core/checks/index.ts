@@ -1,6 +1,7 @@
 import type { Check } from '../model/check.js';
 import { air } from './air.js';
 import { boilWater } from './boil-water.js';
+import { canisterHeat } from './canister-heat.js';
 import { eatWare } from './eat-ware.js';
 import { fireHandling } from './fire-handling.js';
 import { hang } from './hang.js';
@@ -12,6 +13,7 @@ import { material } from './material.js';
 import { mealRoom } from './meal-room.js';
 import { openWater } from './open-water.js';
 import { proportion } from './proportion.js';
+import { snowBase } from './snow-base.js';
 import { spiritRefill } from './spirit-refill.js';
 import { standing } from './standing.js';
 import { stoveFit } from './stove-fit.js';
@@ -36,4 +38,6 @@ export const CHECKS: readonly Check[] = [
   openWater,
   air,
   spiritRefill,
+  canisterHeat,
+  snowBase,
 ] as readonly Check[];
