@@ -1,0 +1,244 @@
+import type {
+  CorrectableField,
+  FuelType,
+  GasMix,
+  Grade,
+  ItemKind,
+  Material,
+  MealStyle,
+  Season,
+  Snow,
+  StoveForm,
+  StoveType,
+  UnitSystem,
+  WaterFrom,
+  Wind,
+} from '../../core/index.js';
+
+const kinds: Readonly<Record<ItemKind, string>> = {
+  pot: 'pot',
+  mug: 'mug',
+  kettle: 'kettle',
+  pan: 'pan',
+  lid: 'lid',
+  stove: 'stove',
+  fuel: 'fuel',
+  windscreen: 'windscreen',
+  bottle: 'bottle',
+  bladder: 'bladder',
+  bowl: 'bowl',
+  utensil: 'utensil',
+  'other-cook': 'other cook gear',
+};
+
+const fuelTypes: Readonly<Record<FuelType, string>> = {
+  gas: 'gas',
+  alcohol: 'alcohol',
+  wood: 'wood',
+  'liquid-fuel': 'liquid fuel',
+  'solid-fuel': 'solid fuel',
+};
+
+const materials: Readonly<Record<Material, string>> = {
+  titanium: 'titanium',
+  aluminium: 'aluminium',
+  steel: 'steel',
+  iron: 'iron',
+  enamel: 'enamel',
+  plastic: 'plastic',
+  wood: 'wood',
+  metal: 'metal',
+};
+
+const stoveTypes: Readonly<Record<StoveType, string>> = { ...fuelTypes, integrated: 'gas, with its own pot' };
+const stoveForms: Readonly<Record<StoveForm, string>> = { upright: 'on its canister', remote: 'on a hose' };
+const gasMixes: Readonly<Record<GasMix, string>> = {
+  butane: 'butane',
+  isobutane: 'isobutane',
+  winter: 'isobutane and propane',
+  propane: 'propane',
+};
+const mealStyles: Readonly<Record<MealStyle, string>> = {
+  'boil-only': 'boil-only',
+  simmer: 'simmer',
+  scratch: 'scratch',
+};
+const waterFrom: Readonly<Record<WaterFrom, string>> = { liquid: 'none', either: 'possible', snow: 'all water' };
+const winds: Readonly<Record<Wind, string>> = { calm: 'calm', breeze: 'breeze', windy: 'windy' };
+const snows: Readonly<Record<Snow, string>> = {
+  new: 'new',
+  settled: 'settled',
+  'wind-packed': 'wind-packed',
+  packed: 'pressed by hand',
+};
+const seasons: Readonly<Record<Season, string>> = {
+  spring: 'spring',
+  summer: 'summer',
+  autumn: 'autumn',
+  winter: 'winter',
+};
+const cookAt: Readonly<Record<'stove' | 'fire', string>> = { stove: 'stove', fire: 'fire' };
+
+const units: Readonly<Record<'as-written' | UnitSystem, string>> = {
+  'as-written': 'as written',
+  metric: 'metric',
+  us: 'US',
+  imperial: 'imperial',
+};
+
+/** A value's field by its name, as in "capacity of the pot". */
+const fields: Readonly<Record<CorrectableField, string>> = {
+  kind: 'kind',
+  carried: 'carried',
+  quantity: 'count',
+  capacityMl: 'capacity',
+  massG: 'mass',
+  diameterMm: 'width',
+  baseDiameterMm: 'base width',
+  heightMm: 'height',
+  sizeMm: 'size',
+  burnerMm: 'burner width',
+  supportsMm: 'width of the supports',
+  material: 'material',
+  bail: 'bail',
+  lid: 'lid',
+  handles: 'handle',
+  stoveType: 'fuel it burns',
+  stoveForm: 'form',
+  fuelType: 'fuel',
+  gasMix: 'gas',
+  fuelMassG: 'net fuel',
+  fuelVolumeMl: 'fuel volume',
+};
+
+const tally: Readonly<Record<Grade, (count: number) => string>> = {
+  'can-hurt': (n) => `${n} can hurt`,
+  'falls-short': (n) => `${n} ${n === 1 ? 'falls' : 'fall'} short`,
+  'costs-you': (n) => `${n} ${n === 1 ? 'costs' : 'cost'} you`,
+  'cant-tell': (n) => `${n} can’t tell`,
+  'holds-up': (n) => `${n} ${n === 1 ? 'holds' : 'hold'} up`,
+};
+
+const list = new Intl.ListFormat('en', { type: 'conjunction' });
+
+/** Every text of the interface. */
+export const WORDS = {
+  name: 'Brimwise',
+  region: 'Brimwise, a second opinion on a cook kit',
+  entrances: { legend: 'What to judge', list: 'Kit list', pot: 'One pot' },
+
+  trip: 'Trip',
+  tripFrom: (lines: readonly number[]) =>
+    `from ${lines.length === 1 ? 'line' : 'lines'} ${list.format(lines.map(String))}`,
+  tripBack: 'Give back',
+  tripBackLabel: 'Give back the trip as the list says it',
+  more: 'Wind, snow, season',
+  tripFields: {
+    people: 'People',
+    days: 'Days',
+    mealStyle: 'Meals',
+    waterFrom: 'Snow',
+    lowC: 'Lowest',
+    altitudeM: 'Altitude',
+    cookAt: 'Cook at',
+    wind: 'Wind',
+    snow: 'Snow in the pot',
+    season: 'Season',
+    hotMealsPerDay: 'Hot meals a day',
+    drinkFromPot: 'Hot drinks from the pot',
+  },
+  assumed: 'assumed',
+
+  list: 'Kit list',
+  clear: 'Clear',
+  clearLabel: 'Clear the list',
+  placeholder: 'Paste a kit list, or type one: a line for each thing.\npot 1.3 L, lid\ngas stove, canister 230 g',
+  noList: 'No list at hand?',
+  example: 'An example',
+  exampleList:
+    'Two of us, 3 days, early November\ncamp at 900 m, −6 °C at night\nHumblefern pot 1.3 L, 140 x 90 mm, aluminium, with lid\nZorvik burner, screws onto the canister\ngas canister 230 g, butane\npot gripper\n2 mugs 450 mL, 2 spoons\nlighter and matches\n2 bottles 1 L\nrice and lentils, cooked in the pot',
+  lineToCopy: 'pot 1.3 L, lid',
+  useLine: 'Put that line in',
+  allLines: (n: number) => `All ${n} lines`,
+
+  noKit: 'Nothing here reads as cook kit.',
+  noKitRead: (n: number) =>
+    `${n} ${n === 1 ? 'line' : 'lines'} read; none names a pot, a stove, fuel, or anything to eat from. Write one thing a line, with its size:`,
+
+  reading: 'Reading',
+  readingFold: (counts: string) => `Reading: ${counts}`,
+  grounds: { stated: 'stated', 'worked-out': 'worked out', assumed: 'assumed', missing: 'missing' },
+  was: 'was',
+  yours: 'yours',
+  pressToChange: 'Press a value to change it.',
+  valueLabel: (field: string, kind: string, value: string, grounds: string, line: number) =>
+    `${field} of the ${kind}, ${value}, ${grounds}, line ${line}. Change`,
+  kindLabel: (kind: string, line: number) => `${kind}, line ${line}. Change what it is`,
+  slotLabel: (field: string, kind: string, line: number) => `${field} of the ${kind}, line ${line}, missing. Add`,
+  editLabel: (field: string, kind: string) => `${field} of the ${kind}. Enter keeps it, Escape gives back`,
+  notThere: 'not in the kit',
+  notCarried: (because: string) => `does not count: ${because}`,
+  itCounts: 'It counts',
+  notCookKit: (n: number) => `${n} ${n === 1 ? 'line' : 'lines'} not cook kit`,
+  notUnderstood: 'not understood.',
+  sayWhat: 'Say what it is',
+  itIs: 'It is',
+  whatIsIt: (line: number) => `What line ${line} is`,
+  choose: 'choose',
+  forget: 'Forget it',
+  unused: (value: string, why: string) => `Your “${value}”: ${why}`,
+  yesNo: { yes: 'yes', no: 'no' },
+  no: (thing: string) => `no ${thing}`,
+  fields,
+  kinds,
+  materials,
+  stoveTypes,
+  stoveForms,
+  fuelTypes,
+  gasMixes,
+  mealStyles,
+  waterFrom,
+  winds,
+  snows,
+  seasons,
+  cookAt,
+
+  checks: (n: number) => `${n} ${n === 1 ? 'check' : 'checks'}`,
+  tally,
+  tallyLabel: 'Findings by grade',
+  caution: 'Caution',
+  line: (n: number) => `Line ${n}`,
+  typed: 'Typed:',
+  lookedFor: 'Looked for:',
+  why: 'Why',
+  howWorkedOut: (title: string) => `How it is worked out: ${title}`,
+  published: 'published',
+  commonPractice: 'common practice',
+  Published: 'Published:',
+  CommonPractice: 'Common practice:',
+  assumedHere: 'Assumed:',
+  assumption: (what: string, because: string, replaceWith: string) => `${what}: ${because}; ${replaceWith}.`,
+  settle: (answers: number, checks: number) =>
+    `${answers === 1 ? 'One answer' : `${answers} answers`} would settle ${checks === 1 ? 'one check' : `${checks} checks`}.`,
+  untold: (checks: number) =>
+    checks === 1 ? 'One check has no answer here.' : `${checks} checks have no answer here.`,
+  settles: (titles: readonly string[]) => `Settles: ${list.format(titles.map((title) => title.toLowerCase()))}.`,
+  addLine: (kind: string) => `Add “${kind}” to the list`,
+
+  day: 'A day with this kit',
+  boilsAt: (temperature: string) => `Water boils at ${temperature} there.`,
+  sources: 'Sources',
+  assumptions: 'Assumed',
+  problems: 'Left out',
+
+  copy: 'Copy as text',
+  copied: 'Copied.',
+  copyRefused: 'The browser refused to copy. The text stands here, to copy by hand.',
+  copyText: 'The findings as text',
+  print: 'Print',
+  unitsLegend: 'Units',
+  units,
+  foot: 'A second opinion. Local fire rules, land managers and licensed instruction come first. Worked out on this page; nothing is sent.',
+} as const;
+
+export type Words = typeof WORDS;

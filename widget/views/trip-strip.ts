@@ -1,0 +1,129 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import type { GroundedTrip, InputProblem, Reading, Trip } from '../../core/index.js';
+import type { Fields } from '../draft.js';
+import type { Words } from '../messages/en.js';
+import { heading } from './heading.js';
+
+export interface TripModel {
+  /** As typed. */
+  readonly typed: Fields;
+  /** As judged by; null before anything is. */
+  readonly trip: GroundedTrip | null;
+  readonly reading: Reading | null;
+  readonly problems: readonly InputProblem[];
+  readonly level: number;
+}
+
+/** Takes a field of the trip as typed; undefined gives it back to the list. */
+export type OnTrip = (name: keyof Trip, value: string | boolean | undefined) => void;
+
+const UNIT: Partial<Record<keyof Trip, string>> = { lowC: '°C', altitudeM: 'm' };
+
+/** The trip that the kit is judged for: what the list says or what is assumed, until the person types. */
+export function tripStrip(model: TripModel, words: Words, onTrip: OnTrip, onGiveBack: () => void): TemplateResult {
+  const field = (name: keyof Trip) => tripField(name, model, words, onTrip);
+  const lines = linesSaid(model);
+  const typed = Object.keys(model.typed).length > 0;
+  return html`<fieldset class="row strip-row" aria-label=${words.trip}>
+    <div class="m">
+      ${heading(model.level, 't', words.trip)}
+      ${lines.length > 0 ? html`<p class="n">${words.tripFrom(lines)}</p>` : nothing}
+      ${
+        typed
+          ? html`<button type="button" class="act" aria-label=${words.tripBackLabel} @click=${onGiveBack}>
+              ${words.tripBack}
+            </button>`
+          : nothing
+      }
+    </div>
+    <div class="w">
+      <div class="strip">
+        ${field('people')}${field('days')}${field('mealStyle')}${field('waterFrom')}${field('lowC')}${field('altitudeM')}
+      </div>
+      <details class="fold more">
+        <summary>${words.more}</summary>
+        <div class="strip three">
+          ${field('cookAt')}${field('wind')}${field('snow')}${field('season')}${field('hotMealsPerDay')}${field('drinkFromPot')}
+        </div>
+      </details>
+    </div>
+  </fieldset>`;
+}
+
+/** One field of the trip, also where a question asks for it. */
+export function tripField(
+  name: keyof Trip,
+  { typed, trip, problems }: Pick<TripModel, 'typed' | 'trip' | 'problems'>,
+  words: Words,
+  onTrip: OnTrip,
+  place = 'trip',
+): TemplateResult {
+  const given = trip?.[name];
+  const known = given === undefined || given.grounds === 'missing' ? undefined : given.value;
+  const value = typed[name];
+  const problem = problems.find(({ field }) => field === `trip.${name}`);
+  const error = `${place}-${name}-error`;
+  const guess = value === undefined && given?.grounds === 'assumed';
+  const options = optionsOf(name, words);
+  const chosen = String(value ?? known ?? '');
+  const control = options
+    ? html`<select @change=${(event: Event) => onTrip(name, chosenValue(name, event))}>
+        ${chosen === '' ? html`<option value="" selected></option>` : nothing}
+        ${Object.entries(options).map(
+          ([option, word]) => html`<option value=${option} .selected=${live(option === chosen)}>${word}</option>`,
+        )}
+      </select>`
+    : html`<input
+          inputmode=${name === 'lowC' ? 'text' : 'decimal'}
+          autocomplete="off"
+          .value=${live(value === undefined ? '' : String(value))}
+          placeholder=${known === undefined ? '' : String(known).replace('-', '−')}
+          aria-invalid=${problem ? 'true' : nothing}
+          aria-describedby=${problem ? error : nothing}
+          @input=${(event: Event) => onTrip(name, (event.target as HTMLInputElement).value.trim() || undefined)}
+        />${UNIT[name] ? html`<span class="u">${UNIT[name]}</span>` : nothing}`;
+  return html`<label class="field ${problem ? 'bad' : ''}"
+    ><span class="l"
+      >${words.tripFields[name]}${guess ? html`<span class="vh">, ${words.assumed}</span>` : nothing}</span
+    ><span class="v ${guess ? 'assumed' : ''}" title=${guess ? given.because : nothing}>${control}</span>${
+      problem ? html`<span class="err" id=${error}>${problem.message}</span>` : nothing
+    }</label
+  >`;
+}
+
+function optionsOf(name: keyof Trip, words: Words): Readonly<Record<string, string>> | undefined {
+  switch (name) {
+    case 'mealStyle':
+      return words.mealStyles;
+    case 'waterFrom':
+      return words.waterFrom;
+    case 'cookAt':
+      return words.cookAt;
+    case 'wind':
+      return words.winds;
+    case 'snow':
+      return words.snows;
+    case 'season':
+      return words.seasons;
+    case 'drinkFromPot':
+      return { true: words.yesNo.yes, false: words.yesNo.no };
+    default:
+      return undefined;
+  }
+}
+
+function chosenValue(name: keyof Trip, event: Event): string | boolean {
+  const { value } = event.target as HTMLSelectElement;
+  return name === 'drinkFromPot' ? value === 'true' : value;
+}
+
+/** Lines that the list's own words on the trip stand on. */
+function linesSaid({ trip, reading }: TripModel): number[] {
+  if (trip === null || reading === null) return [];
+  const starts = Object.values(trip).flatMap((given) => ('span' in given && given.span ? [given.span[0]] : []));
+  const numbers = starts.flatMap(
+    (start) => reading.lines.find(({ span }) => span[0] <= start && start <= span[1])?.number ?? [],
+  );
+  return [...new Set(numbers)].sort((a, b) => a - b);
+}
