@@ -1,0 +1,153 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import type { Given, Item, Line, Reading, Span } from '../../core/index.js';
+import type { Words } from '../messages/en.js';
+import { heading } from './heading.js';
+
+export interface SheetModel {
+  readonly text: string;
+  /** The reading that the marks are taken from, and the text it is of. */
+  readonly reading: Reading | null;
+  readonly readText: string;
+  readonly folded: boolean;
+  readonly level: number;
+}
+
+export interface SheetActions {
+  readonly onText: (text: string) => void;
+  readonly onFold: (folded: boolean) => void;
+  readonly onExample: () => void;
+}
+
+type Mark = { readonly span: Span; readonly as: 'item' | 'value' | 'guess' };
+
+/** The list: a textarea with the real text, over a layer that repeats it and carries numbers, ruling and proof marks. */
+export function sheet(model: SheetModel, words: Words, actions: SheetActions): TemplateResult {
+  const text = plainBreaks(model.text);
+  const lines = text.split('\n');
+  const marked = marksByLine(model);
+  return html`<section class="row list-row ${model.folded ? 'folded' : ''}" aria-label=${words.list}>
+      <div class="m">
+        ${heading(model.level, 't', words.list)}
+        ${
+          text === ''
+            ? nothing
+            : html`<button type="button" class="act" aria-label=${words.clearLabel} @click=${() => actions.onText('')}>
+                ${words.clear}
+              </button>`
+        }
+      </div>
+      <div class="sheet" id="sheet">
+        <div class="lines" aria-hidden="true">
+          ${(text === '' ? words.placeholder.split('\n') : lines).map((line) => markedLine(line, marked.get(line)))}
+        </div>
+        <textarea
+          aria-label=${words.list}
+          spellcheck="false"
+          autocomplete="off"
+          placeholder=${words.placeholder}
+          .value=${live(text)}
+          @input=${(event: Event) => actions.onText((event.target as HTMLTextAreaElement).value)}
+          @focus=${() => actions.onFold(false)}
+        ></textarea>
+      </div>
+      ${
+        model.reading === null
+          ? nothing
+          : html`<button
+              type="button"
+              class="tog"
+              aria-expanded=${model.folded ? 'false' : 'true'}
+              aria-controls="sheet"
+              @click=${() => actions.onFold(!model.folded)}
+            >
+              ${words.allLines(lines.length)}
+            </button>`
+      }
+    </section>
+    ${
+      text === ''
+        ? html`<p class="under begin">
+            ${words.noList}
+            <button type="button" class="act in" @click=${actions.onExample}>${words.example}</button>
+          </p>`
+        : nothing
+    }`;
+}
+
+/** As a textarea holds it: each break one character. */
+export function plainBreaks(text: string): string {
+  return text.replace(/\r\n?/g, '\n');
+}
+
+interface LineMarks {
+  readonly use: Line['use'];
+  readonly marks: readonly Mark[];
+}
+
+/** Marks by the words of their line, so that a line keeps them while another is typed. Their spans are within the line. */
+function marksByLine({ reading, readText }: SheetModel): ReadonlyMap<string, LineMarks> {
+  const byLine = new Map<string, LineMarks>();
+  if (reading === null) return byLine;
+  const marks = [
+    ...reading.items.flatMap(itemMarks),
+    ...Object.values(reading.trip).flatMap((given) => valueMark(given)),
+  ];
+  marks.sort((a, b) => a.span[0] - b.span[0]);
+  let next = 0;
+  for (const { span, use } of reading.lines) {
+    const own: Mark[] = [];
+    let end = span[0];
+    for (; next < marks.length && marks[next]!.span[0] < span[1]; next++) {
+      const mark = marks[next]!;
+      if (mark.span[0] < end || mark.span[1] > span[1]) continue;
+      own.push({ ...mark, span: [mark.span[0] - span[0], mark.span[1] - span[0]] });
+      end = mark.span[1];
+    }
+    const words = readText.slice(...span);
+    if (!byLine.has(words)) byLine.set(words, { use, marks: own });
+  }
+  return byLine;
+}
+
+function itemMarks(item: Item): Mark[] {
+  const own = Object.values(item).flatMap((value: unknown) =>
+    (Array.isArray(value) ? (value as unknown[]) : [value]).flatMap((given) =>
+      isGiven(given) ? valueMark(given) : [],
+    ),
+  );
+  return [{ span: item.span, as: 'item' }, ...own.filter(({ span }) => span[0] !== item.span[0])];
+}
+
+function isGiven(value: unknown): value is Given<unknown> {
+  return typeof value === 'object' && value !== null && 'grounds' in value;
+}
+
+function valueMark(given: Given<unknown>): Mark[] {
+  if (given.grounds === 'missing' || given.span === undefined) return [];
+  return [{ span: given.span, as: given.grounds === 'assumed' ? 'guess' : 'value' }];
+}
+
+const USE_CLASS: Readonly<Record<Line['use'], string>> = {
+  used: '',
+  blank: '',
+  'not-cook-kit': 'no',
+  'not-understood': 'huh',
+};
+
+function markedLine(line: string, read: LineMarks | undefined): TemplateResult {
+  // A no-break space would give an empty line its height, and its own width: a word joiner has none.
+  if (line === '') return html`<div>${'\u2060'}</div>`;
+  if (read === undefined) return html`<div>${line}</div>`;
+  if (read.use === 'not-understood') return html`<div class="huh"><u>${line}</u></div>`;
+  const parts: unknown[] = [];
+  let at = 0;
+  for (const { span, as } of read.marks) {
+    parts.push(line.slice(at, span[0]));
+    const words = line.slice(...span);
+    parts.push(as === 'item' ? html`<b>${words}</b>` : html`<i class=${as}>${words}</i>`);
+    at = span[1];
+  }
+  parts.push(line.slice(at));
+  return html`<div class=${USE_CLASS[read.use]}>${parts}</div>`;
+}
