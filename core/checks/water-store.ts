@@ -1,0 +1,95 @@
+import { defineCheck, figure, type Verdict } from '../model/check.js';
+import type { SumLine } from '../model/finding.js';
+import { valueOf } from '../model/given.js';
+import { assumed } from '../plan/assumed.js';
+
+/** Do the bottles and bladders carry a day's and a night's water? */
+export const waterStore = defineCheck({
+  id: 'water-store',
+  title: 'Water carried',
+  asks: 'Is there room for the water of a day and a night?',
+  costs: 'More walks to the water, or a dry night.',
+  needs: ['onePot', 'vessels', 'stoves', 'waterCarriers', 'trip'],
+  cites: ['cp-water-carried', 'efsa-water-2010', 'iom-water-2004'],
+  limits:
+    'How far the water is decides what must be carried; the list seldom says. In heat and on snow people need more.',
+  options: {
+    /** Room a person, mL (`cp-water-carried`); EFSA and IOM give 2.0–3.7 L of all water a day. */
+    least: 2000,
+    full: 3000,
+    /** Under this share of the least, too little for a night out. */
+    dry: 0.5,
+  },
+  messages: {
+    enough: 'Room for {have} of water.',
+    little: 'Room for {have} of water: water has to be near.',
+    none: 'Nothing on the list carries water.',
+    unknown: 'Nothing says how much water the {count} {count:piece holds|pieces hold}.',
+    margin: '{have} of {need}',
+    'margin-none': 'no bottle',
+    'margin-unknown': 'size not given',
+    'fix-more': 'Room for {more} more.',
+    'fix-add': 'Add bottles or a bladder for {need}.',
+    question: '“{name}”: how much does it hold?',
+    allLine: 'carried in all',
+    needLine: 'a day and a night, 2–3 L a head',
+  },
+  judge({ onePot, vessels, stoves, waterCarriers, trip }, options): Verdict[] {
+    if (onePot || (waterCarriers.length === 0 && (vessels.length === 0 || stoves.length === 0))) return [];
+    const people = valueOf(trip.people) ?? 1;
+    const low = (options.least * people) / 1000;
+    const high = (options.full * people) / 1000;
+    const need = figure({ low, likely: (low + high) / 2, high }, 'L', 1);
+    const assumptions = assumed([['the number of people', trip.people]]);
+    const about = { assumptions, cites: ['cp-water-carried'] };
+    if (waterCarriers.length === 0) {
+      const evidence = [{ quote: 'no bottle, no bladder', found: 'absent' } as const];
+      return [
+        {
+          ...about,
+          grade: 'costs-you',
+          message: 'none',
+          margin: 'margin-none',
+          figures: { need },
+          evidence,
+          fix: 'fix-add',
+        },
+      ];
+    }
+    const held = waterCarriers.map((piece) => {
+      const each = valueOf(piece.capacityMl);
+      const count = (valueOf(piece.quantity) ?? 1) * (piece.perPerson ? people : 1);
+      return each === undefined ? undefined : (each * count) / 1000;
+    });
+    const known = held.reduce<number>((sum, litres) => sum + (litres ?? 0), 0);
+    const unknown = waterCarriers.filter((_, i) => held[i] === undefined);
+    const evidence = waterCarriers.map((piece) => piece.evidence);
+    const have = figure(known, 'L', 1);
+    if (known < low && unknown.length > 0) {
+      const [first] = unknown;
+      const question = {
+        ...(first!.item === null ? {} : { item: first!.item }),
+        field: 'capacityMl',
+        message: 'question',
+      } as const;
+      const figures = { count: figure(unknown.length, ''), name: first!.name };
+      return [
+        { ...about, grade: 'cant-tell', message: 'unknown', margin: 'margin-unknown', figures, evidence, question },
+      ];
+    }
+    const sum: SumLine[] = [
+      { sign: '', figure: have, label: 'allLine', grounds: 'worked-out' },
+      {
+        sign: '',
+        figure: need,
+        label: 'needLine',
+        grounds: 'common-practice',
+        cites: ['cp-water-carried', 'efsa-water-2010', 'iom-water-2004'],
+      },
+    ];
+    const figures = { have, need, more: figure(Math.max(0, low - known), 'L', 1) };
+    return known < low * options.dry
+      ? [{ ...about, grade: 'costs-you', message: 'little', margin: 'margin', figures, sum, evidence, fix: 'fix-more' }]
+      : [{ ...about, grade: 'holds-up', message: 'enough', margin: 'margin', figures, sum, evidence }];
+  },
+});
