@@ -1,0 +1,113 @@
+import { html, type TemplateResult } from 'lit';
+import {
+  formatFigure,
+  type CorrectableField,
+  type Correction,
+  type FigureUnit,
+  type UnitSystem,
+} from '../../core/index.js';
+import type { Words } from '../messages/en.js';
+
+/** What a person may set a value to; undefined gives back what was read. */
+export type NewValue = Correction['value'] | undefined;
+
+const UNITS: Partial<Record<CorrectableField, FigureUnit>> = {
+  capacityMl: 'mL',
+  fuelVolumeMl: 'mL',
+  massG: 'g',
+  fuelMassG: 'g',
+  diameterMm: 'mm',
+  baseDiameterMm: 'mm',
+  heightMm: 'mm',
+  sizeMm: 'mm',
+  burnerMm: 'mm',
+  supportsMm: 'mm',
+};
+
+/** The words that a field may hold; undefined where it holds a figure. */
+export function choicesOf(field: CorrectableField, words: Words): Readonly<Record<string, string>> | undefined {
+  switch (field) {
+    case 'kind':
+      return words.kinds;
+    case 'material':
+      return words.materials;
+    case 'stoveType':
+      return words.stoveTypes;
+    case 'stoveForm':
+      return words.stoveForms;
+    case 'fuelType':
+      return words.fuelTypes;
+    case 'gasMix':
+      return words.gasMixes;
+    case 'bail':
+    case 'lid':
+    case 'handles':
+    case 'carried':
+      return words.yesNo;
+    default:
+      return undefined;
+  }
+}
+
+/** A value in words: figures with their unit, words of the trade, "no lid". */
+export function wordValue(field: CorrectableField, value: unknown, units: UnitSystem, words: Words): string {
+  if (typeof value === 'boolean') return value ? words.fields[field] : words.no(words.fields[field]);
+  if (typeof value === 'number') return formatFigure({ value, unit: UNITS[field] ?? '' }, { units, locale: 'en' });
+  return choicesOf(field, words)?.[String(value)] ?? String(value);
+}
+
+/** A chosen option as a value: yes and no are true and false. */
+function chosen(option: string): NewValue {
+  if (option === '') return undefined;
+  return option === 'yes' ? true : option === 'no' ? false : option;
+}
+
+/**
+ * What a value is set by: words to choose among, or a figure to type. A choice keeps at once, a figure by Enter or on leaving;
+ * `onCancel` is called by Escape.
+ */
+export function editor(
+  { field, value, label }: { readonly field: CorrectableField; readonly value: string; readonly label: string },
+  words: Words,
+  onKeep: (value: NewValue, by: 'enter' | 'leaving') => void,
+  onCancel: () => void,
+  extra: Readonly<Record<string, string>> = {},
+): TemplateResult {
+  const choices = choicesOf(field, words);
+  const onEscape = (event: KeyboardEvent) => {
+    if (event.key !== 'Escape') return;
+    event.preventDefault();
+    event.stopPropagation();
+    onCancel();
+  };
+  if (choices)
+    return html`<span class="edit"
+      ><select
+        data-edit
+        aria-label=${label}
+        @keydown=${onEscape}
+        @change=${(event: Event) => onKeep(chosen((event.target as HTMLSelectElement).value), 'enter')}
+      >
+        <option value="" ?selected=${value === ''}>${words.choose}</option>
+        ${Object.entries({ ...choices, ...extra }).map(
+          ([option, word]) => html`<option value=${option} ?selected=${option === value}>${word}</option>`,
+        )}
+      </select></span
+    >`;
+  const read = (event: Event) => {
+    const typed = (event.target as HTMLInputElement).value.trim();
+    return typed === '' ? undefined : typed;
+  };
+  return html`<span class="edit"
+    ><input
+      data-edit
+      aria-label=${label}
+      autocomplete="off"
+      .defaultValue=${value}
+      @keydown=${(event: KeyboardEvent) => {
+        onEscape(event);
+        if (event.key === 'Enter') onKeep(read(event), 'enter');
+      }}
+      @blur=${(event: Event) => onKeep(read(event), 'leaving')}
+  /></span>`;
+}
