@@ -74,30 +74,30 @@ export function editor(
   extra: Readonly<Record<string, string>> = {},
 ): TemplateResult {
   const choices = choicesOf(field, words);
-  const onEscape = (event: KeyboardEvent) => {
-    if (event.key !== 'Escape') return;
-    event.preventDefault();
-    event.stopPropagation();
-    onCancel();
-  };
-  if (choices)
-    return html`<span class="edit"
-      ><select
-        data-edit
-        aria-label=${label}
-        @keydown=${onEscape}
-        @change=${(event: Event) => onKeep(chosen((event.target as HTMLSelectElement).value), 'enter')}
-      >
-        <option value="" ?selected=${value === ''}>${words.choose}</option>
-        ${Object.entries({ ...choices, ...extra }).map(
-          ([option, word]) => html`<option value=${option} ?selected=${option === value}>${word}</option>`,
-        )}
-      </select></span
-    >`;
-  const read = (event: Event) => {
-    const typed = (event.target as HTMLInputElement).value.trim();
-    return typed === '' ? undefined : typed;
-  };
+  const onEscape = (event: KeyboardEvent) => escape(event, value, onCancel);
+  if (!choices) return figureInput({ value, label }, onKeep, onCancel);
+  return html`<span class="edit"
+    ><select
+      data-edit
+      aria-label=${label}
+      @keydown=${onEscape}
+      @change=${(event: Event) => onKeep(chosen((event.target as HTMLSelectElement).value), 'enter')}
+    >
+      <option value="" ?selected=${value === ''}>${words.choose}</option>
+      ${Object.entries({ ...choices, ...extra }).map(
+        ([option, word]) => html`<option value=${option} ?selected=${option === value}>${word}</option>`,
+      )}
+    </select></span
+  >`;
+}
+
+/** A figure to type: kept by Enter or on leaving, given back by Escape; emptied, it is undefined. */
+export function figureInput(
+  { value, label }: { readonly value: string; readonly label: string },
+  onKeep: (value: string | undefined, by: 'enter' | 'leaving') => void,
+  onCancel: () => void,
+): TemplateResult {
+  const typed = (event: Event) => (event.target as HTMLInputElement).value.trim() || undefined;
   return html`<span class="edit"
     ><input
       data-edit
@@ -105,9 +105,18 @@ export function editor(
       autocomplete="off"
       .defaultValue=${value}
       @keydown=${(event: KeyboardEvent) => {
-        onEscape(event);
-        if (event.key === 'Enter') onKeep(read(event), 'enter');
+        escape(event, value, onCancel);
+        if (event.key === 'Enter') onKeep(typed(event), 'enter');
       }}
-      @blur=${(event: Event) => onKeep(read(event), 'leaving')}
+      @blur=${(event: Event) => onKeep(typed(event), 'leaving')}
   /></span>`;
+}
+
+/** The value is put back before the field goes, which would keep what stands in it. */
+function escape(event: KeyboardEvent, value: string, onCancel: () => void): void {
+  if (event.key !== 'Escape') return;
+  event.preventDefault();
+  event.stopPropagation();
+  (event.target as HTMLInputElement | HTMLSelectElement).value = value;
+  onCancel();
 }
