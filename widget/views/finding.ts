@@ -16,7 +16,7 @@ export interface FindingContext {
 
 /** A finding that stands open. */
 export function openFinding(finding: Finding, context: FindingContext): TemplateResult {
-  return html`<article class="finding row" data-check=${finding.check} data-grade=${finding.grade}>
+  return html`<article class="finding row" tabindex="-1" data-check=${finding.check} data-grade=${finding.grade}>
     ${marginOf(finding)}
     <div class="w">${heading(context.level, 'say', finding.message)}${body(finding, context)}</div>
   </article>`;
