@@ -105,26 +105,30 @@ export const parts = css`
     font-family: var(--figures);
     font-size: var(--t-small);
   }
-  .tabs a {
+  .tabs label {
     display: flex;
     align-items: center;
     min-block-size: var(--target);
     padding-block: 4px;
     color: var(--pen);
-    text-decoration: none;
     margin-block-end: -1.5px;
     white-space: nowrap;
+    cursor: pointer;
+    position: relative;
   }
-  .tabs a:hover {
+  .tabs label:hover span {
     text-decoration: underline;
     text-underline-offset: 0.25em;
   }
-  .tabs a[aria-current] {
+  .tabs label:has(:checked) {
     color: var(--ink);
     font-weight: 600;
     border-block-end: 4px solid var(--ink);
     padding-block-end: 0;
-    text-decoration: none;
+  }
+  .tabs label:has(:focus-visible) {
+    outline: var(--focus);
+    outline-offset: 2px;
   }
 
   /* ---- The row: margin, line, words. The one layout of the product. ---------------------------------------------------------
@@ -611,7 +615,7 @@ export const parts = css`
     font-size: var(--t-small);
     font-variant-numeric: tabular-nums;
   }
-  .tally a {
+  .tally button {
     color: inherit;
     text-decoration: none;
     display: inline-flex;
@@ -620,20 +624,20 @@ export const parts = css`
     padding-inline-start: 0.7em;
     position: relative;
   }
-  .tally a::before {
+  .tally button::before {
     content: '';
     position: absolute;
     inset-inline-start: 0;
     inset-block: 0.45em;
     border-inline-start: var(--g, 1px solid var(--line));
   }
-  .tally a[data-grade='can-hurt'] {
+  .tally button[data-grade='can-hurt'] {
     padding-inline-start: 1em;
   }
-  .tally a[data-grade='falls-short'] {
+  .tally button[data-grade='falls-short'] {
     padding-inline-start: 0.8em;
   }
-  .tally a:hover {
+  .tally button:hover {
     text-decoration: underline;
     text-underline-offset: 0.2em;
   }
@@ -836,12 +840,12 @@ export const parts = css`
     text-decoration: underline var(--line) 1.25px;
     text-underline-offset: 0.22em;
   }
-  .from a {
+  .from .act {
     color: var(--pen);
     text-decoration: none;
     padding-block: 0.4em;
   }
-  .from a:hover {
+  .from .act:hover {
     text-decoration: underline;
   }
   .from b {
@@ -999,5 +1003,96 @@ export const parts = css`
   }
   .bench > :is(.a, .b, .c) {
     display: contents;
+  }
+
+  /* ---- What stands around: folds, answers, what is left out ---- */
+  .more > summary,
+  .shelf > summary {
+    min-block-size: var(--target);
+    color: var(--pen);
+    font-family: var(--figures);
+    font-size: var(--t-small);
+  }
+  .strip input::placeholder {
+    color: var(--ink);
+    opacity: 1;
+  }
+  .sheet .lines {
+    min-block-size: calc(var(--lh) * 3);
+  }
+  .begin {
+    padding-block-start: var(--s1);
+  }
+  .begin .act,
+  .ev .act {
+    min-block-size: 1.5rem;
+  }
+  .it + .it {
+    margin-inline-start: 0.8em;
+  }
+  .read .k.val {
+    font-family: var(--words);
+    font-weight: 600;
+  }
+  .open {
+    color: var(--pen);
+    border-block-end: 1.5px solid var(--line);
+    min-inline-size: 3.25em;
+    min-block-size: 1.5rem;
+    margin-inline-end: 0.35em;
+    font-family: var(--figures);
+  }
+  .edit :is(input, select) {
+    min-block-size: 1.75em;
+    background: var(--paper);
+  }
+  .ask .edit input {
+    inline-size: 7em;
+  }
+  .ask .edit :is(input, select) {
+    min-block-size: var(--target);
+  }
+  .ask .field {
+    max-inline-size: 14rem;
+  }
+  .reply {
+    display: inline-flex;
+    align-items: center;
+    gap: 0.5em;
+    margin-inline-end: var(--s3);
+    font-family: var(--figures);
+  }
+  .ask ul.settles {
+    font-size: var(--t-note);
+    margin-block-start: 0.25em;
+  }
+  .err {
+    color: var(--alarm);
+    font-family: var(--figures);
+    font-size: var(--t-note);
+    line-height: 1.45;
+  }
+  .day {
+    border-block-start: 1px solid var(--rule);
+    padding-block: var(--s3);
+  }
+  .day .good {
+    padding-block-end: var(--s1);
+  }
+  .shelf {
+    border-block-start: 1px solid var(--rule);
+  }
+  .shelf > ul {
+    padding-block-end: var(--s2);
+    margin-block-start: 0;
+  }
+  .by-hand {
+    inline-size: 100%;
+    block-size: 10rem;
+    border: 1px solid var(--line);
+    font: var(--t-note) / 1.4 var(--figures);
+  }
+  .units {
+    gap: 0 var(--s2);
   }
 `;
