@@ -6,10 +6,10 @@ import type { Task } from '../model/plan.js';
 import type { GroundedTrip } from '../model/trip.js';
 import { heat, hold } from '../physics/heating.js';
 import { meltSnow } from '../physics/snow.js';
-import { surfacesOf, type Heat } from './flame.js';
+import { same, surfacesOf, type Heat } from './flame.js';
 
-/** Water a person drinks and cooks with on snow, L a day (`cp-snow-water-day`). */
-export const MELT_L: Range = { low: 3, likely: 4, high: 5 };
+/** Water melted for a person to drink and cook with, L a day: planned inside what practitioners give (`cp-snow-water-day`). */
+const MELT_L = 3.5;
 /** Water as it is found: a cold stream; melted snow is at 0 °C. */
 const STREAM_C = 10;
 /** Minutes that food simmers, where it is cooked in the pot: assumed. */
@@ -24,28 +24,24 @@ export function eachEnd(value: (end: keyof Range) => number): Range {
 
 /** Snow to water of 0 °C, load by load; the starter soaks into the snow, so that each load packs the pot to its brim. */
 export function meltTask(people: number, capacityMl: number, trip: GroundedTrip, flame: Heat): Task {
-  const litres = eachEnd((end) => people * MELT_L[end]);
+  const litres = people * MELT_L;
   const snow = valueOf(trip.snow) ?? 'packed';
   const starterMl = capacityMl * STARTER;
-  const at = eachOf((end) =>
-    meltSnow({
-      ...flame,
-      litres: litres[end],
-      roomMl: capacityMl + starterMl,
-      starterMl,
-      snowKgPerM3: SNOW_KG_PER_M3[snow],
-      snowC: Math.max(-60, Math.min(0, valueOf(trip.lowC) ?? 0)),
-    }),
-  );
-  const of = (name: 'loads' | 'energyKj' | 'minutes' | 'grams'): Range => eachEnd((end) => at[end][name][end]);
-  const rounds = eachEnd((end) => Math.ceil(at[end].loads[end]));
+  const { loads, energyKj, minutes, grams } = meltSnow({
+    ...flame,
+    litres,
+    roomMl: capacityMl + starterMl,
+    starterMl,
+    snowKgPerM3: SNOW_KG_PER_M3[snow],
+    snowC: Math.max(-60, Math.min(0, valueOf(trip.lowC) ?? 0)),
+  });
   return {
     id: 'melt',
-    litres,
-    rounds,
-    energyKj: of('energyKj'),
-    minutes: of('minutes'),
-    grams: of('grams'),
+    litres: same(litres),
+    rounds: eachEnd((end) => Math.ceil(loads[end])),
+    energyKj,
+    minutes,
+    grams,
     sum: [
       line('', people, 'people', 'people'),
       {
@@ -56,7 +52,7 @@ export function meltTask(people: number, capacityMl: number, trip: GroundedTrip,
         cites: ['cp-snow-water-day'],
       },
       { sign: '=', figure: { value: litres, unit: 'L' }, label: 'water', grounds: 'worked-out' },
-      ...fuelLines(of('energyKj'), of('grams'), flame),
+      ...fuelLines(energyKj, grams, flame),
     ],
   };
 }

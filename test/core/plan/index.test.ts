@@ -89,8 +89,8 @@ describe('the day', () => {
   it('packs a 1 L pot with snow two to three times a litre', () => {
     const melt = plan({ ...calm, waterFrom: 'snow', lowC: -10 }, POT, STOVE).tasks[0];
     expect(melt?.id).toBe('melt');
-    expect(melt?.litres).toEqual({ low: 6, likely: 8, high: 10 });
-    expect(melt?.rounds).toEqual({ low: 12, likely: 20, high: 29 });
+    expect(melt?.litres).toEqual({ low: 7, likely: 7, high: 7 });
+    expect(melt?.rounds).toEqual({ low: 14, likely: 18, high: 20 });
   });
 
   it('ranges from stream to snow where either is possible', () => {

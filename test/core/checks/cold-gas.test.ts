@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest';
+import { coldGas } from '../../../core/checks/cold-gas.js';
+import type { GasMix, StoveForm } from '../../../core/model/item.js';
+import type { Trip } from '../../../core/model/trip.js';
+import { item, stated } from '../kit/item.js';
+import { factsOf, factsOfPot, findingOf, findingsOf } from './facts.js';
+
+const can = (mix?: GasMix) => item('fuel', { fuelType: stated('gas'), ...(mix ? { gasMix: stated(mix) } : {}) });
+const stove = (form?: StoveForm) =>
+  item('stove', { stoveType: stated('gas'), ...(form ? { stoveForm: stated(form) } : {}) });
+const of = (lowC: number, mix?: GasMix, trip: Partial<Trip> = {}, form: StoveForm = 'upright') =>
+  findingOf(coldGas, factsOf({ lowC, altitudeM: 0, ...trip }, [stove(form), can(mix)]));
+
+describe('gas in the cold', () => {
+  it('butane stays liquid where its pressure is under the air’s', () => {
+    // VDI Heat Atlas: n-butane has 69.5 kPa at −10 °C and 103 kPa at 0 °C; the standard atmosphere has 101.3 kPa at sea level.
+    const cold = of(-5, 'butane');
+    expect(cold).toMatchObject({
+      grade: 'falls-short',
+      key: 'stays',
+      message: 'At −5\u00a0°C the gas stays liquid: no flame on the coldest night.',
+    });
+    expect((cold.figures['vapour'] as { value: number }).value).toBeCloseTo(69.5, 0);
+    expect((cold.figures['air'] as { value: number }).value).toBeCloseTo(101.3, 1);
+    expect(cold.sum.map(({ sign, text }) => [sign, text])).toEqual([
+      ['', '70\u00a0kPa'],
+      ['−', '101\u00a0kPa'],
+      ['=', '−32\u00a0kPa'],
+    ]);
+    expect(of(5, 'butane')).toMatchObject({ grade: 'costs-you', key: 'fades' });
+  });
+
+  it('altitude helps: the air presses less', () => {
+    // Standard atmosphere: 54.0 kPa at 5000 m.
+    expect(of(-5, 'butane', { altitudeM: 5000 }).grade).toBe('holds-up');
+  });
+
+  it('an isobutane mix fades at about −7 °C on an upright canister (common practice, no source)', () => {
+    expect(of(0, 'isobutane').grade).toBe('holds-up');
+    expect(of(-7, 'isobutane')).toMatchObject({
+      grade: 'costs-you',
+      key: 'fades',
+      fix: expect.stringContaining('stove on a hose'),
+    });
+  });
+
+  it('propane runs at any cold met here', () => {
+    expect(of(-30, 'propane').grade).toBe('holds-up');
+  });
+
+  it('on a hose costs you, where the canister can be turned over', () => {
+    expect(of(-5, 'butane', {}, 'remote')).toMatchObject({ grade: 'costs-you', key: 'hose-fades' });
+  });
+
+  it('names the mix that would do, or another stove', () => {
+    expect(of(0, 'butane').fix).toMatch(
+      /^A canister of isobutane and propane: \d+\u00a0kPa at 0\u00a0°C\. Or keep it warm\.$/,
+    );
+    expect(of(-25, 'butane').fix).toBe(
+      'A stove on a hose that takes liquid gas, or a petrol stove. Never warm a canister with a flame.',
+    );
+    expect(of(-25, 'winter').fix).toMatch(/^A stove on a hose/);
+  });
+
+  it('asks for the mix where it decides, and not where it does not', () => {
+    expect(of(0)).toMatchObject({ grade: 'cant-tell', key: 'mix-missing', question: { item: 1, field: 'gasMix' } });
+    expect(of(-5, undefined, { altitudeM: 6000 }).grade).toBe('holds-up');
+    expect(of(-45).grade).toBe('falls-short');
+  });
+
+  it('speaks from 5 °C down, of gas only, and not of a typed pot', () => {
+    expect(findingsOf(coldGas, factsOf({ lowC: 5.1 }, [stove(), can('butane')]))).toEqual([]);
+    expect(findingsOf(coldGas, factsOf({ lowC: 5 }, [stove(), can('butane')]))).toHaveLength(1);
+    expect(findingsOf(coldGas, factsOf({ lowC: -20 }, [item('fuel', { fuelType: stated('alcohol') })]))).toEqual([]);
+    expect(findingsOf(coldGas, factsOf({ lowC: -20 }, [stove()]))).toEqual([]);
+    expect(findingsOf(coldGas, factsOfPot({ capacity: 700 }, { lowC: -20 }, { type: 'gas' }))).toEqual([]);
+  });
+
+  it('says what it assumes', () => {
+    expect(findingOf(coldGas, factsOf({}, [stove(), can('winter')])).assumptions.map(({ what }) => what)).toEqual([
+      'the lowest temperature',
+      'the altitude',
+    ]);
+  });
+});

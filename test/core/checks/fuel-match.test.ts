@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { fuelMatch } from '../../../core/checks/fuel-match.js';
+import type { FuelType, StoveType } from '../../../core/model/item.js';
+import { readStove } from '../../../core/input/pot.js';
+import { item, stated } from '../kit/item.js';
+import { factsOf, factsOfPot, findingOf, findingsOf } from './facts.js';
+
+const stove = (type?: StoveType) => item('stove', type ? { stoveType: stated(type) } : {});
+const fuel = (type: FuelType) => item('fuel', { fuelType: stated(type) });
+
+describe('stove and fuel', () => {
+  it.each([
+    ['gas', 'gas', 'canister gas'],
+    ['integrated', 'gas', 'canister gas'],
+    ['alcohol', 'alcohol', 'alcohol'],
+    ['liquid-fuel', 'liquid-fuel', 'liquid fuel'],
+    ['solid-fuel', 'solid-fuel', 'solid fuel'],
+  ] as const)('a stove on %s burns %s', (type, burnt, words) => {
+    const finding = findingOf(fuelMatch, factsOf({}, [stove(type), fuel(burnt)]));
+    expect(finding).toMatchObject({
+      grade: 'holds-up',
+      message: `The stove burns what is carried: ${words}.`,
+      margin: words,
+    });
+    expect(finding.evidence).toHaveLength(2);
+  });
+
+  it('of two kinds fall short', () => {
+    expect(findingOf(fuelMatch, factsOf({}, [stove('gas'), fuel('alcohol')]))).toMatchObject({
+      grade: 'falls-short',
+      message: 'The stove burns canister gas; the list carries alcohol.',
+      margin: 'alcohol for a stove on canister gas',
+      fix: 'Carry canister gas for this stove, or the stove for this fuel.',
+    });
+  });
+
+  it('is content where one of two stoves burns one of two fuels', () => {
+    expect(findingOf(fuelMatch, factsOf({}, [stove('gas'), stove('alcohol'), fuel('alcohol')])).grade).toBe('holds-up');
+    expect(findingOf(fuelMatch, factsOf({}, [stove('gas'), fuel('alcohol'), fuel('gas')])).grade).toBe('holds-up');
+  });
+
+  it('asks where no fuel is named', () => {
+    expect(findingOf(fuelMatch, factsOf({}, [stove('gas')]))).toMatchObject({
+      grade: 'cant-tell',
+      key: 'no-fuel',
+      margin: 'no fuel named',
+      question: { item: 0, field: 'fuelType' },
+    });
+  });
+
+  it('is silent for wood, for a stove of unknown kind, without a stove, and on a typed pot', () => {
+    expect(findingsOf(fuelMatch, factsOf({}, [stove('wood')]))).toEqual([]);
+    expect(findingsOf(fuelMatch, factsOf({}, [stove(), fuel('gas')]))).toEqual([]);
+    expect(findingsOf(fuelMatch, factsOf({}, [fuel('gas')]))).toEqual([]);
+    expect(readStove({ type: 'gas' }).stove.type).toMatchObject({ value: 'gas' });
+    expect(findingsOf(fuelMatch, factsOfPot({ capacity: 700 }, {}, { type: 'gas' }))).toEqual([]);
+  });
+});
