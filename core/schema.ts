@@ -230,6 +230,7 @@ export const reportSchema = z.strictObject({
   stove: z.nullable(
     z.strictObject({
       type: z.nullable(z.string()),
+      form: z.nullable(z.string()),
       burnerMm: nullable,
       armSpanMm: nullable,
       armCount: nullable,

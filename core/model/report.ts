@@ -63,6 +63,7 @@ export interface PotFigures {
 
 export interface StoveFigures {
   readonly type: string | null;
+  readonly form: string | null;
   readonly burnerMm: number | null;
   readonly armSpanMm: number | null;
   readonly armCount: number | null;

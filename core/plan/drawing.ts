@@ -42,6 +42,7 @@ function degrees(figure: Figure | string | undefined): number | null {
 export function stoveFigures(stove: Stove): StoveFigures {
   return {
     type: valueOf(stove.type) ?? null,
+    form: valueOf(stove.form) ?? null,
     burnerMm: valueOf(stove.burnerMm) ?? null,
     armSpanMm: valueOf(stove.armSpanMm) ?? null,
     armCount: valueOf(stove.armCount) ?? null,
