@@ -2,6 +2,7 @@ import type {
   CorrectableField,
   FuelType,
   GasMix,
+  GearRole,
   Grade,
   ItemKind,
   Material,
@@ -29,6 +30,16 @@ const kinds: Readonly<Record<ItemKind, string>> = {
   bowl: 'bowl',
   utensil: 'utensil',
   'other-cook': 'other cook gear',
+};
+
+/** What other cook gear is there for. */
+const roles: Readonly<Record<GearRole, string>> = {
+  gripper: 'gripper',
+  lighter: 'lighter',
+  matches: 'matches',
+  board: 'board',
+  tripod: 'tripod',
+  foil: 'foil',
 };
 
 const fuelTypes: Readonly<Record<FuelType, string>> = {
@@ -191,6 +202,7 @@ export const WORDS = {
   no: (thing: string) => `no ${thing}`,
   fields,
   kinds,
+  roles,
   materials,
   stoveTypes,
   stoveForms,

@@ -55,6 +55,22 @@ export const layout = css`
 
   /* ---- 600 px and wider: the margin opens -------------------------------------------------------------------------------------------------------- */
   @container bw (min-width: 37.5rem) {
+    .shelf,
+    .left-out {
+      padding-inline-start: calc(var(--margin) + 1.5rem);
+    }
+    .reading .shelf {
+      padding-inline-start: 0;
+    }
+    .day {
+      padding-block: 0;
+    }
+    .day > .w {
+      padding-block: var(--s2) var(--s4);
+    }
+    .begin {
+      padding-inline-start: calc(var(--margin) + 1.5rem);
+    }
     .page {
       padding: var(--s2) 2rem var(--s6);
     }

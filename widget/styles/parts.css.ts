@@ -2,6 +2,12 @@ import { css } from 'lit';
 
 /** The parts, narrow first. Logical properties throughout; they answer to the width of their column, not of the window. */
 export const parts = css`
+  :host {
+    display: block;
+  }
+  :host([hidden]) {
+    display: none;
+  }
   .bw,
   .bw *,
   .bw *::before,
@@ -341,7 +347,11 @@ export const parts = css`
     counter-reset: ln;
     user-select: none;
   }
+  .sheet .lines {
+    white-space: normal;
+  }
   .sheet .lines > div {
+    white-space: pre-wrap;
     position: relative;
     counter-increment: ln;
     min-block-size: var(--lh);

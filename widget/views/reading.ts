@@ -162,21 +162,21 @@ function itemWords(
   const kindKey = keyOf(kindAnchor);
   const kind =
     editing === kindKey
-      ? edit(kindAnchor, item.kind, words.editLabel(words.fields.kind, words.kinds[item.kind]), words, actions, item)
+      ? edit(kindAnchor, item.kind, words.editLabel(words.fields.kind, nameOf(item, words)), words, actions, item)
       : html`<button
           type="button"
           class="k val ${item.kindBecause ? 'assumed' : ''}"
           data-value=${kindKey}
           title=${item.kindBecause ?? nothing}
-          aria-label=${words.kindLabel(words.kinds[item.kind], item.line)}
+          aria-label=${words.kindLabel(nameOf(item, words), item.line)}
           @click=${() => actions.onEdit(kindKey)}
         >
-          ${words.kinds[item.kind]}
+          ${nameOf(item, words)}
         </button>`;
   if (!item.carried) {
     const carried = anchorOf(draft.text, report.reading, index, 'carried');
     return html`<span class="it off"
-      >${words.kinds[item.kind]} ${words.notCarried(item.notCarriedBecause ?? '')}
+      >${nameOf(item, words)} ${words.notCarried(item.notCarriedBecause ?? '')}
       <button type="button" class="act in" @click=${() => actions.onCorrect(carried, true, 'enter')}>
         ${words.itCounts}
       </button></span
@@ -192,6 +192,11 @@ function itemWords(
     ${item.boxMm.grounds === 'missing' ? nothing : html`<span class="val">${item.boxMm.value.join(' × ')} mm</span> `}
     ${wanted(index, report).map((field) => slot(item, index, field, model, words, actions))}</span
   >`;
+}
+
+/** What a thing is called: by what it is there for, where it has no kind of its own. */
+function nameOf({ kind, role }: Item, words: Words): string {
+  return role === undefined ? words.kinds[kind] : words.roles[role];
 }
 
 /** The same item before any correction. */
@@ -217,7 +222,7 @@ function valueButton({ anchor, item, given, was }: Value, model: ReadingModel, w
   const { field } = anchor;
   const valueKey = keyOf(anchor);
   const shown = ownWords(given, item, model) ?? wordRange(field, given, model.report, words);
-  const kind = words.kinds[item.kind];
+  const kind = nameOf(item, words);
   if (model.editing === valueKey) {
     const value = valueOf(given);
     const start =
@@ -284,9 +289,9 @@ function slot(
   actions: ReadingActions,
 ): TemplateResult {
   const anchor = anchorOf(draft.text, report.reading, index, field);
-  const label = words.slotLabel(words.fields[field], words.kinds[item.kind], item.line);
+  const label = words.slotLabel(words.fields[field], nameOf(item, words), item.line);
   if (editing === keyOf(anchor))
-    return edit(anchor, '', words.editLabel(words.fields[field], words.kinds[item.kind]), words, actions);
+    return edit(anchor, '', words.editLabel(words.fields[field], nameOf(item, words)), words, actions);
   return html`<button
     type="button"
     class="open"
