@@ -247,7 +247,7 @@ export const correctionSchema = z.strictObject({
   occurrence: z.int(),
   item: z.int(),
   field: z.enum(CORRECTABLE),
-  vessel: z.optional(z.int()),
+  vessel: z.exactOptional(z.int()),
   value: z.nullable(z.union([z.string(), z.number(), z.boolean()])),
 });
 

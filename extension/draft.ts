@@ -11,7 +11,7 @@ const fields = z.record(z.string(), z.union([z.string(), z.number(), z.boolean()
 const draftSchema = z.strictObject({
   entrance: z.enum(['list', 'pot']),
   text: z.string(),
-  corrections: z.array(correctionSchema),
+  corrections: z.readonly(z.array(correctionSchema)),
   trip: fields,
   pot: fields,
   stove: fields,

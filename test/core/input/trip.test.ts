@@ -24,7 +24,7 @@ describe('a trip as set', () => {
     [{ people: -2 }, 'trip.people', '−2 is less than a kit can be judged for.'],
     [{ people: 2.5 }, 'trip.people', 'People come whole: 3?'],
     [{ people: 'two' }, 'trip.people', '“two” is not a number; write it in figures.'],
-    [{ people: Number.NaN }, 'trip.people', '“null” is not a number; write it in figures.'],
+    [{ people: Number.NaN }, 'trip.people', '“NaN” is not a number; write it in figures.'],
     [{ altitudeM: 29000 }, 'trip.altitudeM', '29000\u00a0m is more than anyone cooks at; 2900?'],
     [{ lowC: -100 }, 'trip.lowC', '−100\u00a0°C is less than anyone cooks out in; −10?'],
     [{ mealStyle: 'raw' }, 'trip.mealStyle', '“raw” is not one of boil-only, simmer, scratch.'],
