@@ -22,6 +22,8 @@ export const coldGas = defineCheck({
   options: {
     /** Warmest low at which it speaks, °C: above it every mix sold gives gas. */
     speaksFromC: 5,
+    /** The same where the low is only assumed from the season, °C: no alarm over a guess. */
+    speaksFromAssumedC: -5,
     /** Colder than the air by this as it runs, °C (`cp-canister-chill`). */
     chillC: 5,
     /** Pressure over the air's from which a burner runs well, as a share (`cp-upright-cold`: isobutane mixes fade at some −7 °C). */
@@ -44,7 +46,8 @@ export const coldGas = defineCheck({
   judge({ onePot, stoves, fuels, trip, plan }, options): Verdict[] {
     const low = valueOf(trip.lowC);
     const can = fuels.find(({ type }) => valueOf(type) === 'gas');
-    if (onePot || can === undefined || low === undefined || low > options.speaksFromC) return [];
+    const from = trip.lowC.grounds === 'assumed' ? options.speaksFromAssumedC : options.speaksFromC;
+    if (onePot || can === undefined || low === undefined || low > from) return [];
     const canisterC = low - options.chillC;
     const pressures = (mix: GasMix) => {
       const { full, nearlyEmpty } = canisterPressurePa(GAS_MIX_SHARES[mix], Math.max(170, canisterC + 273.15));

@@ -1105,4 +1105,18 @@ export const parts = css`
   .units {
     gap: 0 var(--s2);
   }
+
+  /* ---- Right to left: figures and units keep their own direction, and the list goes by its own words. ---- */
+  .sheet .lines > div,
+  .sheet textarea {
+    unicode-bidi: plaintext;
+  }
+  .field .u {
+    direction: ltr;
+    unicode-bidi: isolate;
+  }
+  .bw:dir(rtl) .field input {
+    direction: ltr;
+    text-align: right;
+  }
 `;
