@@ -243,6 +243,30 @@ export const WORDS = {
   assumptions: 'Assumed',
   problems: 'Left out',
 
+  /** Beside the marks of the drawing, and what it shows in words. */
+  drawing: {
+    unit: { metric: 'mm', us: 'in', imperial: 'in' },
+    brim: (volume: string) => `brim ${volume}`,
+    meal: (volume: string) => `meal ${volume}`,
+    fill: (volume: string) => `fill ${volume}`,
+    free: (length: string) => `${length} free`,
+    on: (base: string, burner: string) => `pot ${base} on burner ${burner}`,
+    fits: (lengths: string) => `fits ${lengths}`,
+    tips: (angle: string) => `tips ${angle}`,
+    spills: (angle: string) => `spills ${angle}`,
+    caption: 'Pot, stand height, feet and burner width to scale. Seen along the stand’s weak side.',
+    captionAlone: 'To scale.',
+    shape: (rim: string, height: string, base: string | null) =>
+      `The pot in section, to scale: ${rim} across${base === null ? '' : `, ${base} at its base,`} and ${height} tall.`,
+    burner: (width: string) => `The burner is ${width} across.`,
+    stands: (height: string) => `Its base stands ${height} over the ground.`,
+    holds: (brim: string, meal: string) => `It holds ${brim} to the brim; one meal takes ${meal}.`,
+    filled: (height: string, volume: string, free: string) =>
+      `Filled to ${height} with ${volume}, ${free} under the brim.`,
+    leans: (tip: string, spill: string) => `It tips at ${tip} and spills at ${spill}.`,
+    suits: (lengths: string) => `The burner suits bases ${lengths} across.`,
+  },
+
   copy: 'Copy as text',
   copied: 'Copied.',
   copyRefused: 'The browser refused to copy. The text stands here, to copy by hand.',
