@@ -214,24 +214,16 @@ export const layout = css`
     .bench {
       display: grid;
       grid-template-columns: repeat(2, minmax(0, 1fr));
-      grid-template-rows: repeat(4, auto) 1fr;
       column-gap: 1.5rem;
+    }
+    .bench > .mast,
+    .bench .form,
+    .bench .head,
+    .bench > .foot {
+      grid-column: 1 / -1;
     }
     .bench .head {
       border-block-end: 1px solid var(--rule);
-    }
-    .bench .form {
-      grid-row: 2;
-    }
-    .bench .head {
-      grid-row: 3;
-    }
-    .bench .plate {
-      grid-area: 4 / 1;
-    }
-    .bench .look {
-      grid-area: 5 / 1;
-      align-content: start;
     }
     .bench .col .finding:first-child {
       border-block-start: 0;
@@ -255,6 +247,8 @@ export const layout = css`
       --margin: 6.25rem;
       position: sticky;
       inset-block-start: 0;
+      max-block-size: 100vh;
+      overflow-y: auto;
       padding-inline-end: 1.5rem;
     }
     .spread > .right {
@@ -292,9 +286,6 @@ export const layout = css`
       grid-column: 3;
     }
     .bench .b .head {
-      border-block-start: 0;
-    }
-    .bench .look {
       border-block-start: 0;
     }
     .spread .foot,

@@ -1119,4 +1119,29 @@ export const parts = css`
     direction: ltr;
     text-align: right;
   }
+
+  .field > .l {
+    position: relative;
+  }
+  .more .strip {
+    align-items: end;
+  }
+  .more .field > .l {
+    white-space: normal;
+  }
+  .bench .form {
+    order: 1;
+  }
+  .bench .head {
+    order: 2;
+  }
+  .bench .plate {
+    order: 3;
+  }
+  .bench .col {
+    order: 4;
+  }
+  .bench .foot {
+    order: 5;
+  }
 `;
