@@ -297,7 +297,9 @@ export class BrimwiseCheck extends LitElement {
         <div class="col">${judged === null ? nothing : this.#judgements(judged)}</div>
       </div>
       <div class="c">
-        <div class="plate">${pot === undefined ? nothing : drawing(pot, judged?.report.stove ?? null, words)}</div>
+        <div class="plate">
+          ${judged === null || pot === undefined ? nothing : drawing(pot, judged.report.stove, judged.report.units, words)}
+        </div>
       </div>
       ${this.#foot()}
     </div>`;
