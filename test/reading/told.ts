@@ -1,0 +1,48 @@
+import { valueOf, type Given } from '../../core/model/given.js';
+import type { Item } from '../../core/model/item.js';
+
+/**
+ * An item as a short record: only what is said of it. A guess carries a tilde, a range an en dash, a count of one is
+ * left out and an unknown count is "?". Figures are rounded to whole mL, g and mm.
+ */
+export function told(item: Item): Record<string, unknown> {
+  const out: Record<string, unknown> = { kind: item.kindBecause === undefined ? item.kind : `~${item.kind}` };
+  const put = (name: string, given: Given<unknown>) => {
+    const said = show(given);
+    if (said !== undefined) out[name] = said;
+  };
+  const count = valueOf(item.quantity);
+  if (count !== 1) out['n'] = show(item.quantity) ?? '?';
+  if (item.capacitiesMl.length > 0) out['ml'] = item.capacitiesMl.map(show);
+  put('g', item.massG);
+  put('d', item.diameterMm);
+  put('h', item.heightMm);
+  put('box', item.boxMm);
+  put('size', item.sizeMm);
+  put('burner', item.burnerMm);
+  put('supports', item.supportsMm);
+  put('material', item.material);
+  put('bail', item.bail);
+  put('lid', item.lid);
+  put('handles', item.handles);
+  put('stove', item.stoveType);
+  put('form', item.stoveForm);
+  put('fuel', item.fuelType);
+  put('mix', item.gasMix);
+  put('net', item.fuelMassG);
+  put('liquid', item.fuelVolumeMl);
+  if (item.role !== undefined) out['role'] = item.role;
+  if (item.onlyIn !== undefined) out['onlyIn'] = item.onlyIn;
+  if (item.perPerson) out['perPerson'] = true;
+  if (!item.carried) out['carried'] = false;
+  return out;
+}
+
+function show(given: Given<unknown>): unknown {
+  const value = valueOf(given);
+  if (value === undefined) return undefined;
+  const tidy = typeof value === 'number' ? Math.round(value) : value;
+  if (given.grounds === 'assumed') return `~${typeof tidy === 'object' ? JSON.stringify(tidy) : String(tidy)}`;
+  if (given.grounds === 'stated' && typeof given.most === 'number') return `${String(tidy)}–${Math.round(given.most)}`;
+  return tidy;
+}
