@@ -374,10 +374,10 @@ export const parts = css`
     font-variant-numeric: tabular-nums;
   }
   .sheet .lines > .no::before {
-    content: '– ' counter(ln);
+    content: '–\\2002 ' counter(ln);
   }
   .sheet .lines > .huh::before {
-    content: '? ' counter(ln);
+    content: '?\\2002 ' counter(ln);
     color: var(--ink);
     font-weight: 700;
   }
