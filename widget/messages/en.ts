@@ -243,6 +243,30 @@ export const WORDS = {
   assumptions: 'Assumed',
   problems: 'Left out',
 
+  potForm: {
+    pot: 'Pot',
+    outside: 'outside measures',
+    diameter: 'Width across',
+    baseDiameter: 'Base, if tapered',
+    height: 'Height',
+    capacity: 'Capacity',
+    mass: 'Mass',
+    material: 'Material',
+    has: 'The pot has',
+    bail: 'bail',
+    handles: 'side handles',
+    lid: 'lid',
+    stove: 'Stove',
+    type: 'Burns',
+    form: 'Gas stands',
+    burnerDiameter: 'Burner across',
+    standsAt: 'Base stands at',
+    armCount: 'Arms',
+    armInner: 'Gap in the arms',
+    armSpan: 'Across the arms',
+    footDiameter: 'Feet or canister',
+  },
+
   /** Beside the marks of the drawing, and what it shows in words. */
   drawing: {
     unit: { metric: 'mm', us: 'in', imperial: 'in' },

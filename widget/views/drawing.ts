@@ -40,6 +40,8 @@ interface Labels {
 
 /** Flames that lick round the base suit bases of 1.5 to 2.0 burners; gas is judged by its arms. */
 const OPEN_FLAMES: readonly (string | null)[] = ['alcohol', 'solid-fuel', 'wood'];
+/** How much of an upright stove's height its canister takes, about. */
+const CANISTER_SHARE = 0.58;
 const RULER = { x: 4, end: 28 } as const;
 
 /**
@@ -97,14 +99,16 @@ function stand({ outline, stove, scale, base }: Sheet): SVGTemplateResult | type
       ? nothing
       : svg`${line(x(-foot), ground, x(-reach), under, 'leg')}${line(x(foot * Math.max(weakShare(arms), 0.3)), ground, x(weak), under, 'leg')}`;
   return svg`${floor}${legs}${line(x(-reach), under, x(weak), under, 'leg')}${
-    stove.burnerMm === null ? nothing : burner(stove.burnerMm / 2, x, upright ? y(standMm * 0.6) : ground, under, perMm)
+    stove.burnerMm === null
+      ? nothing
+      : burner(stove.burnerMm / 2, x, upright ? y(standMm * CANISTER_SHARE) : ground, under, perMm)
   }`;
 }
 
 /** What an upright stove stands on, round: only its width and the height of the whole are to scale. */
 function canister(x: Scale['x'], y: Scale['y'], foot: number, standMm: number): SVGTemplateResult | typeof nothing {
   if (foot === 0) return nothing;
-  const top = y(standMm * 0.55);
+  const top = y(standMm * CANISTER_SHARE);
   return svg`${path(`M${n(x(-foot))} ${n(y(0) - 4)}V${n(top + 14)}Q${n(x(-foot))} ${n(top)} ${n(x(-foot / 3))} ${n(top)}H${n(x(foot / 3))}Q${n(x(foot))} ${n(top)} ${n(x(foot))} ${n(top + 14)}V${n(y(0) - 4)}q0 4 -4 4H${n(x(-foot) + 4)}q-4 0 -4 -4Z`, 'solid')}`;
 }
 
@@ -256,7 +260,7 @@ function leans(
   ].sort((a, b) => a.deg - b.deg);
   const ends = rays.map(({ deg }) => point(deg, length + 5));
   const at = spread(
-    ends.map(([, y], i) => y + (i === 0 ? -6 : 4)),
+    ends.map(([, y], i) => Math.max(y + (i === 0 ? -6 : 4), clear ? lowest + 17 : 0)),
     17,
   );
   return svg`${fulcrum}${arc}${marks}${rays.map(({ deg, said, ray, voice }, i) => {
@@ -275,9 +279,11 @@ function ruler({ pot, outline, scale, units, base, words }: Sheet): SVGTemplateR
   const { fillMm } = pot;
   const marks = ticks(outline.height, units);
   const top = base(marks.at(-1)?.mm ?? 0);
+  const crowded = (marks[1]?.mm ?? 0) * scale.perMm < 2;
   const wall = scale.x(-radiusAt(outline, fillMm ?? 0)) - 3;
   const parts = marks.map(({ mm, size, figure }) => {
     const y = base(mm);
+    if (size === 'small' && crowded) return nothing;
     if (size !== 'large') return line(RULER.end, y, RULER.end - (size === 'middle' ? 10 : 5), y, 'hair2');
     const near = fillMm !== null && Math.abs(mm - fillMm) * scale.perMm <= 14;
     return svg`${line(RULER.end - 12, y, RULER.end + 6, y, 'dim')}${near || figure === null ? nothing : text(RULER.end + 9, y + 4.5, figure, 'q')}`;

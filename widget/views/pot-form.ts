@@ -1,0 +1,114 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import type { InputProblem, PotInput, StoveInput } from '../../core/index.js';
+import type { Fields } from '../draft.js';
+import type { Words } from '../messages/en.js';
+import { heading } from './heading.js';
+
+export interface PotFormModel {
+  /** As typed: text with or without a unit, by the names of `PotInput` and `StoveInput`. */
+  readonly pot: Fields;
+  readonly stove: Fields;
+  readonly problems: readonly InputProblem[];
+  readonly level: number;
+}
+
+/** Takes "pot.capacity" or "stove.type" as typed; '' empties it. */
+export type OnPotInput = (name: string, value: string | boolean) => void;
+
+type Name = `pot.${keyof PotInput}` | `stove.${keyof StoveInput}`;
+
+/** A value typed with a unit of its own: "4 1/2 in", 11″. */
+const OWN_UNIT = /[\p{L}"″′']/u;
+
+/** One pot and its stove as typed fields. What stays empty costs only the checks that need it. */
+export function potForm(model: PotFormModel, words: Words, onInput: OnPotInput): TemplateResult {
+  const { potForm: form } = words;
+  const measure = (name: Name, label: string, unit: string) =>
+    field(name, model, label, (value, described) => {
+      const onText = (event: Event) => onInput(name, (event.target as HTMLInputElement).value);
+      return html`<input
+          name=${name}
+          inputmode=${unit === '' ? 'numeric' : 'decimal'}
+          autocomplete="off"
+          .value=${live(value)}
+          aria-invalid=${described === undefined ? nothing : 'true'}
+          aria-describedby=${described ?? nothing}
+          @input=${onText}
+        />${unit === '' || OWN_UNIT.test(value) ? nothing : html`<span class="u">${unit}</span>`}`;
+    });
+  const choice = (name: Name, label: string, options: Readonly<Record<string, string>>) =>
+    field(name, model, label, (value, described) => {
+      const onChoice = (event: Event) => onInput(name, (event.target as HTMLSelectElement).value);
+      return html`<select name=${name} aria-describedby=${described ?? nothing} @change=${onChoice}>
+        <option value="" .selected=${live(value === '')}></option>
+        ${Object.entries(options).map(
+          ([option, word]) => html`<option value=${option} .selected=${live(option === value)}>${word}</option>`,
+        )}
+      </select>`;
+    });
+  return html`<fieldset class="row strip-row" aria-label=${form.pot}>
+      <div class="m">
+        ${heading(model.level, 't', form.pot)}
+        <p class="n">${form.outside}</p>
+      </div>
+      <div class="w">
+        <div class="strip three">
+          ${measure('pot.diameter', form.diameter, 'mm')} ${measure('pot.baseDiameter', form.baseDiameter, 'mm')}
+          ${measure('pot.height', form.height, 'mm')} ${measure('pot.capacity', form.capacity, 'mL')}
+          ${measure('pot.mass', form.mass, 'g')} ${choice('pot.material', form.material, words.materials)}
+        </div>
+        <fieldset class="choice">
+          <legend class="vh">${form.has}</legend>
+          ${(['bail', 'handles', 'lid'] as const).map((name) => tick(name, form[name], model.pot[name], onInput))}
+        </fieldset>
+      </div>
+    </fieldset>
+    <fieldset class="row strip-row" aria-label=${form.stove}>
+      <div class="m">${heading(model.level, 't', form.stove)}</div>
+      <div class="w">
+        <div class="strip four">
+          ${choice('stove.type', form.type, words.stoveTypes)} ${choice('stove.form', form.form, words.stoveForms)}
+          ${measure('stove.burnerDiameter', form.burnerDiameter, 'mm')} ${measure('stove.height', form.standsAt, 'mm')}
+          ${measure('stove.armCount', form.armCount, '')} ${measure('stove.armInner', form.armInner, 'mm')}
+          ${measure('stove.armSpan', form.armSpan, 'mm')} ${measure('stove.footDiameter', form.footDiameter, 'mm')}
+        </div>
+      </div>
+    </fieldset>`;
+}
+
+/** A field under its label; a value that cannot be used stays, with the reason under it. */
+function field(
+  name: Name,
+  { pot, stove, problems }: PotFormModel,
+  label: string,
+  control: (value: string, describedBy: string | undefined) => TemplateResult,
+): TemplateResult {
+  const [part, key] = name.split('.') as ['pot' | 'stove', string];
+  const problem = problems.find((one) => one.field === name);
+  const error = `${part}-${key}-error`;
+  const value = String({ pot, stove }[part][key] ?? '');
+  return html`<label class="field ${problem ? 'bad' : ''}"
+    ><span class="l">${label}</span><span class="v">${control(value, problem ? error : undefined)}</span>${
+      problem ? html`<span class="err" id=${error}>${problem.message}</span>` : nothing
+    }</label
+  >`;
+}
+
+/** Yes, no, or not said: the box is half ticked until it is pressed. */
+function tick(
+  name: keyof PotInput,
+  label: string,
+  value: Fields[string] | undefined,
+  onInput: OnPotInput,
+): TemplateResult {
+  return html`<label
+    ><input
+      type="checkbox"
+      name="pot.${name}"
+      .checked=${live(value === true)}
+      .indeterminate=${live(value === undefined)}
+      @change=${(event: Event) => onInput(`pot.${name}`, (event.target as HTMLInputElement).checked)}
+    /><span>${label}</span></label
+  >`;
+}
