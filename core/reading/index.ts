@@ -4,40 +4,48 @@ import { LONGEST_LINE, splitLines } from './formats/lines.js';
 import type { Row, SourceLine } from './formats/rows.js';
 import { itemOf } from './items/draft.js';
 import { wordCells } from './items/columns.js';
-import { stretchOf, type Stretch } from './items/stretch.js';
+import { stretchOf } from './items/stretch.js';
 import { languagesIn } from './languages.js';
 import { systemOf, usualMassUnit } from './usual-units.js';
 import { Dictionary } from './text/lexicon.js';
 
 import { Reader } from './reader.js';
-import { isStory } from './story.js';
+import { Tale } from './story.js';
 
 export interface ReadOptions {
   /** BCP 47 tag that settles a doubtful language and its pints. */
   readonly locale?: string;
 }
 
+/** So many rows tell the unit of the masses that show none. */
+const SAMPLE_ROWS = 500;
+
 /** Reads a text as a kit list. Never throws, on any string; the same text gives the same reading. */
 export function readList(text: string, options: ReadOptions = {}): Reading {
   const lines = splitLines(text);
-  const { spoken, read } = languagesIn(text, options.locale);
-  const dictionary = new Dictionary(read);
+  const languages = languagesIn(text, options.locale);
+  const dictionary = new Dictionary(languages.read);
   const rows = rowsOf(text, lines, dictionary);
   const system = systemOf(text, rows, dictionary, options.locale);
   const context = { decimal: dictionary.decimal, ...system.measures };
-  const stretches = rows.map((row) => stretchOf(text, row, wordCells(row), dictionary, context));
-  const usual = usualMassUnit(stretches);
-  const reader = new Reader(text, lines, dictionary, usual, plainLists(rows));
-  for (const [i, stretch] of stretches.entries()) reader.read(stretch, rows, i);
+  const read = (row: Row) => stretchOf(text, row, wordCells(row), dictionary, context);
+  const first = rows.slice(0, SAMPLE_ROWS).map(read);
+  const reader = new Reader(text, lines, dictionary, usualMassUnit(first), plainLists(rows));
+  const tale = new Tale();
+  for (const [i, row] of rows.entries()) {
+    const stretch = first[i] ?? read(row);
+    tale.hear(stretch);
+    reader.read(stretch, rows, i);
+  }
   reader.close();
   const found = reader.items.map(itemOf);
-  const story = isStory(found, stretches);
+  const story = tale.isStory(found);
   const items = story ? [] : found;
   return {
     items,
     lines: story ? reader.lines(items).map(told) : reader.lines(items),
     trip: story ? {} : reader.trip.hints,
-    languages: spoken,
+    languages: languages.spoken,
     units: system.system,
     notes: notesOf(lines, reader),
   };
@@ -59,8 +67,8 @@ const FLATTENED = 5;
 
 function notesOf(lines: readonly SourceLine[], reader: Reader): string[] {
   const notes: string[] = [];
-  const count = new Map<Stretch, number>();
-  for (const stretch of reader.stretches) count.set(stretch, (count.get(stretch) ?? 0) + 1);
+  const count = new Map<Row, number>();
+  for (const row of reader.rows) count.set(row, (count.get(row) ?? 0) + 1);
   const most = Math.max(0, ...count.values());
   if (most >= FLATTENED && most * 2 > reader.items.length)
     notes.push('The list came as one line; its things were told apart by their figures.');

@@ -69,7 +69,8 @@ const PASSING: readonly ItemKind[] = ['pot', 'stove', 'fuel', 'lid', 'windscreen
 
 export class Reader {
   readonly items: Draft[] = [];
-  readonly stretches: Stretch[] = [];
+  /** Of each item: the row that it stands in. */
+  readonly rows: Row[] = [];
   readonly trip = gather();
   private readonly sections = new Sections();
   private readonly order: Order = { heightFirst: false };
@@ -127,7 +128,7 @@ export class Reader {
       fill(stretch, draft, [], context, this.order);
       const after = this.items.findLastIndex((item) => item.line <= draft.line) + 1;
       this.items.splice(after, 0, draft);
-      this.stretches.splice(after, 0, stretch);
+      this.rows.splice(after, 0, stretch.row);
     }
   }
 
@@ -161,7 +162,7 @@ export class Reader {
     }
     for (const draft of drafts) {
       this.items.push(draft);
-      this.stretches.push(stretch);
+      this.rows.push(row);
       this.lastLine = row.line;
     }
     const told = readTrip(stretch, drafts.length > 0, this.trip);
@@ -226,10 +227,10 @@ export class Reader {
   private isMore(stretch: Stretch): boolean {
     const { row } = stretch;
     const last = this.items.at(-1);
-    const before = this.stretches.at(-1);
+    const before = this.rows.at(-1);
     if (last === undefined || before === undefined || row.bullet || row.cells.length > 1 || row.type === 'heading')
       return false;
-    if (row.line - this.lastLine !== 1 || row.level <= before.row.level || stretch.tokens.length > 12) return false;
+    if (row.line - this.lastLine !== 1 || row.level <= before.level || stretch.tokens.length > 12) return false;
     this.lastLine = row.line;
     const more = draftOf(last.kind, last.line, last.span, undefined, 0, stretch.tokens.length, [-1, -1]);
     fill(stretch, more, [], { ...NOTHING, bulleted: true }, this.order);

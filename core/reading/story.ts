@@ -7,14 +7,28 @@ const STORY_WORDS = 150;
 const WORDS_A_THING = 40;
 
 /**
- * A text that tells and lists nothing: long lines in which kit is named seldom, and never with a figure.
+ * Tells a text that tells and lists nothing: long lines in which kit is named seldom, and never with a figure.
  * A kettle in a novel is nobody's kettle.
  */
-export function isStory(items: readonly Item[], stretches: readonly Stretch[]): boolean {
-  if (items.some(hasFigure)) return false;
-  const words = stretches.reduce((sum, stretch) => sum + stretch.tokens.length, 0);
-  const inBullets = stretches.filter((stretch) => stretch.row.bullet || stretch.row.cells.length > 1);
-  return words >= STORY_WORDS && words > items.length * WORDS_A_THING && inBullets.length * 4 < stretches.length;
+export class Tale {
+  private words = 0;
+  private rows = 0;
+  private inBullets = 0;
+
+  hear({ tokens, row }: Stretch): void {
+    this.words += tokens.length;
+    this.rows++;
+    if (row.bullet || row.cells.length > 1) this.inBullets++;
+  }
+
+  isStory(items: readonly Item[]): boolean {
+    return (
+      this.words >= STORY_WORDS &&
+      this.words > items.length * WORDS_A_THING &&
+      this.inBullets * 4 < this.rows &&
+      !items.some(hasFigure)
+    );
+  }
 }
 
 function hasFigure(item: Item): boolean {
