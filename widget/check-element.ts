@@ -287,6 +287,7 @@ export class BrimwiseCheck extends LitElement {
         <div class="form">
           ${potForm(
             { pot: draft.pot, stove: draft.stove, problems: judged?.report.problems ?? [], level: this.headingLevel },
+            words,
             this.#setPot,
           )}
           ${this.#trip()}
