@@ -7,7 +7,7 @@ import { wordCells } from './items/columns.js';
 import { stretchOf } from './items/stretch.js';
 import { languagesIn } from './languages.js';
 import { systemOf, usualMassUnit } from './usual-units.js';
-import { Dictionary } from './text/lexicon.js';
+import { dictionaryOf } from './text/lexicon.js';
 
 import { Reader } from './reader.js';
 import { Tale } from './story.js';
@@ -24,7 +24,7 @@ const SAMPLE_ROWS = 500;
 export function readList(text: string, options: ReadOptions = {}): Reading {
   const lines = splitLines(text);
   const languages = languagesIn(text, options.locale);
-  const dictionary = new Dictionary(languages.read);
+  const dictionary = dictionaryOf(languages.read);
   const rows = rowsOf(text, lines, dictionary);
   const system = systemOf(text, rows, dictionary, options.locale);
   const context = { decimal: dictionary.decimal, ...system.measures };

@@ -1,4 +1,4 @@
-import { endingLanguages, languagesOf, languageTags } from './text/lexicon.js';
+import { languageTags, tellingOf } from './text/lexicon.js';
 import { tokenise } from './text/tokens.js';
 
 /** As much of a text as tells its language. */
@@ -16,9 +16,8 @@ export function languagesIn(text: string, locale: string | undefined): { spoken:
   const add = (tag: string, score: number) => scores.set(tag, (scores.get(tag) ?? 0) + score);
   for (const token of tokenise(text, 0, Math.min(text.length, SAMPLE), true)) {
     if (token.type !== 'word') continue;
-    const known = languagesOf(token.fold);
-    for (const tag of known) add(tag, 1 / known.length);
-    if (known.length === 0) for (const tag of endingLanguages(token.fold)) add(tag, 1);
+    const { tags, score } = tellingOf(token.fold);
+    for (const tag of tags) add(tag, score);
     const kana = token.fold.charCodeAt(0);
     if (kana >= 0x3040 && kana < 0x3100) add('ja', 0.2);
   }

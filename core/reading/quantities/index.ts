@@ -1,4 +1,4 @@
-import { Dictionary, languageTags } from '../text/lexicon.js';
+import { dictionaryOf, languageTags } from '../text/lexicon.js';
 import { findTerms } from '../text/terms.js';
 import { tokenise } from '../text/tokens.js';
 import { findMeasures } from './measures.js';
@@ -24,7 +24,7 @@ export function parseMeasure(
   if (text.length > 200) return null;
   const base = locale?.split('-')[0] ?? 'en';
   const tags = languageTags();
-  const dictionary = new Dictionary([...tags.filter((tag) => tag === base), ...tags.filter((tag) => tag !== base)]);
+  const dictionary = dictionaryOf([...tags.filter((tag) => tag === base), ...tags.filter((tag) => tag !== base)]);
   const tokens = tokenise(text, 0, text.length);
   const terms = findTerms(tokens, dictionary);
   const imperial = locale === 'en-GB' || locale === 'en-IE';

@@ -87,27 +87,36 @@ const buffer: Folded = {
   length: 0,
 };
 
+/** One character becomes no more than so many codes. */
+const LONGEST_FOLD = 3;
+
+function makeRoom(characters: number): void {
+  const room = characters * LONGEST_FOLD;
+  if (room <= buffer.codes.length) return;
+  buffer.codes = new Uint16Array(room);
+  buffer.from = new Uint32Array(room);
+  buffer.to = new Uint32Array(room);
+}
+
 function put(code: number, from: number, to: number): void {
-  const at = buffer.length;
-  if (at === buffer.codes.length) {
-    const grow = <T extends Uint16Array | Uint32Array>(old: T, next: T): T => (next.set(old), next);
-    buffer.codes = grow(buffer.codes, new Uint16Array(at * 2));
-    buffer.from = grow(buffer.from, new Uint32Array(at * 2));
-    buffer.to = grow(buffer.to, new Uint32Array(at * 2));
-  }
+  const at = buffer.length++;
   buffer.codes[at] = code;
   buffer.from[at] = from;
   buffer.to[at] = to;
-  buffer.length = at + 1;
 }
 
 /** Folds `text` from `start` to `end`; with `html`, tags fall away and entities are decoded. */
 export function fold(text: string, start: number, end: number, html = false): Folded {
+  makeRoom(end - start);
   buffer.length = 0;
+  const { codes, from, to } = buffer;
   for (let at = start; at < end; at++) {
     const code = text.charCodeAt(at);
-    if (code >= 97 && code <= 122) {
-      put(code, at, at + 1);
+    if (code < 128 && (!html || (code !== 60 && code !== 38))) {
+      const i = buffer.length++;
+      codes[i] = TO[code] ?? code;
+      from[i] = at;
+      to[i] = at + 1;
       continue;
     }
     if (html && code === 60) {

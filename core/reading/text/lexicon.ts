@@ -154,6 +154,23 @@ export interface Opening {
   readonly parts: readonly Sense[];
 }
 
+/** So many dictionaries, and so many words of one, are kept for the next text. */
+const MOST_DICTIONARIES = 8;
+const MOST_WORDS = 20_000;
+
+const dictionaries = new Map<string, Dictionary>();
+
+/** The dictionary of some languages, the likeliest first. It remembers what it has looked up. */
+export function dictionaryOf(tags: readonly string[]): Dictionary {
+  const key = tags.join();
+  const known = dictionaries.get(key);
+  if (known !== undefined) return known;
+  if (dictionaries.size >= MOST_DICTIONARIES) dictionaries.clear();
+  const dictionary = new Dictionary(tags);
+  dictionaries.set(key, dictionary);
+  return dictionary;
+}
+
 /** Looks words up in some languages, the likeliest first. */
 export class Dictionary {
   readonly languages: readonly Words[];
@@ -180,6 +197,7 @@ export class Dictionary {
     if (this.lexicons.length > 1) phrases.sort((a, b) => b.words.length - a.words.length);
     const parts = word.length > 3 ? this.lexicons.flatMap((lexicon) => partsOf(word, lexicon)) : [];
     const opening = phrases.length + parts.length > 0 ? { phrases, parts } : null;
+    if (this.openings.size >= MOST_WORDS) this.openings.clear();
     this.openings.set(word, opening);
     return opening;
   }
@@ -211,7 +229,7 @@ export function isThing(role: Role): boolean {
 let owners: ReadonlyMap<string, readonly string[]> | undefined;
 
 /** Which languages know a word: for telling the language of a text. */
-export function languagesOf(word: string): readonly string[] {
+function languagesOf(word: string): readonly string[] {
   owners ??= owned();
   return owners.get(word) ?? [];
 }
@@ -243,6 +261,7 @@ const TELLING = new Set<Role>([
   'totals',
   'with',
   'no',
+  'tablets',
   'number',
 ]);
 
@@ -251,8 +270,28 @@ export function languageTags(): readonly string[] {
   return LANGUAGES.map((words) => words.language);
 }
 
-/** True where the ending of a longer word tells the language. */
-export function endingLanguages(word: string): readonly string[] {
+/** What a word tells of the language it is in: some languages, and how much for each. */
+export interface Telling {
+  readonly tags: readonly string[];
+  readonly score: number;
+}
+
+const tellings = new Map<string, Telling>();
+
+/** A word tells by being known, shared among the languages that know it; else each language that knows its ending. */
+export function tellingOf(word: string): Telling {
+  const known = tellings.get(word);
+  if (known !== undefined) return known;
+  const owners = languagesOf(word);
+  const telling =
+    owners.length > 0 ? { tags: owners, score: 1 / owners.length } : { tags: endingLanguages(word), score: 1 };
+  if (tellings.size >= MOST_WORDS) tellings.clear();
+  tellings.set(word, telling);
+  return telling;
+}
+
+/** Which languages name a thing by the ending of a longer word. */
+function endingLanguages(word: string): readonly string[] {
   if (word.length < 6) return [];
   return lexicons().flatMap((lexicon) => {
     for (let i = 1; i <= word.length - 4; i++) {

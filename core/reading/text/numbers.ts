@@ -1,3 +1,5 @@
+import { spelling } from './spelling.js';
+
 /** A number as written. "1.350" can be one and a bit or 1350: the unit and the language settle it. */
 export interface NumberText {
   /** Where it ends, as an index of the folded codes. */
@@ -49,10 +51,21 @@ export function isDigit(code: number): boolean {
   return code >= 48 && code <= 57;
 }
 
+/** What can stand between the digits of one number: a point, a comma, an apostrophe, a thin space. */
+function isMark(code: number): boolean {
+  return code === 46 || code === 44 || code === 39 || code === 160;
+}
+
 /** Reads the number that begins at `at`: digits with points, commas and thin spaces, ½, 1 1/2, 1-1/2, .75. */
 export function scanNumber(codes: Uint16Array, at: number, length: number): NumberText {
-  const vulgar = VULGAR.get(codes[at] ?? 0);
-  if (vulgar !== undefined) return plain(at + 1, vulgar, 0);
+  if (!isDigit(codes[at] ?? 0)) {
+    const vulgar = VULGAR.get(codes[at] ?? 0);
+    if (vulgar !== undefined) return plain(at + 1, vulgar, 0);
+  }
+  let until = at;
+  while (until < length && isDigit(codes[until] ?? 0)) until++;
+  if (until > at && until - at <= MOST_DIGITS && !(isMark(codes[until] ?? 0) && isDigit(codes[until + 1] ?? 0)))
+    return whole(codes, until, length, spelling(codes, at, until));
   const groups: string[] = [];
   const marks: number[] = [];
   let i = at;
@@ -71,7 +84,7 @@ export function scanNumber(codes: Uint16Array, at: number, length: number): Numb
     const mark = codes[i] ?? 0;
     const thin = mark === 160;
     if (groups.length > 8 || i + 1 >= length || !isDigit(codes[i + 1] ?? 0)) break;
-    if (mark !== 46 && mark !== 44 && mark !== 39 && !thin) break;
+    if (!isMark(mark)) break;
     if ((thin || mark === 39) && digitsFrom(codes, i + 1, length) !== 3) break;
     if (thin && marks.some((m) => m === 46 || m === 44)) break;
     marks.push(mark);
@@ -85,9 +98,10 @@ export function scanNumber(codes: Uint16Array, at: number, length: number): Numb
 function whole(codes: Uint16Array, end: number, length: number, group: string): NumberText {
   const value = Number(group);
   if (group.length <= 3) {
-    const glued = VULGAR.get(codes[end] ?? 0);
+    const after = codes[end] ?? 0;
+    const glued = after > 127 ? VULGAR.get(after) : undefined;
     if (glued !== undefined) return plain(end + 1, value + glued, group.length);
-    if (codes[end] === 32 || codes[end] === 160 || codes[end] === 45) {
+    if (after === 32 || after === 160 || after === 45) {
       const spaced = VULGAR.get(codes[end + 1] ?? 0);
       if (spaced !== undefined) return plain(end + 2, value + spaced, group.length);
       const top = fraction(codes, end + 1, length);

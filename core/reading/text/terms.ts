@@ -10,20 +10,21 @@ export interface Term extends Sense {
 
 const LONGEST_PHRASE = 24;
 
-/** Of each layer: the last token that a term of it covers, and the senses that cover it. One text is read at a time. */
+/** Of each layer: the last token that a term of it covers; the token that a term of it last began at, and with which senses. One text is read at a time. */
 const reach = new Int32Array(MOST_LAYERS);
-const holder: (readonly Sense[] | undefined)[] = new Array<readonly Sense[] | undefined>(MOST_LAYERS);
+const heldAt = new Int32Array(MOST_LAYERS);
+const holder = new Array<readonly Sense[] | undefined>(MOST_LAYERS).fill(undefined);
 
 /** Every term in the tokens. Of each layer the longest at a place wins and no two overlap. */
 export function findTerms(tokens: readonly Token[], dictionary: Dictionary): Term[] {
   const terms: Term[] = [];
   reach.fill(-1);
+  heldAt.fill(-1);
   for (let first = 0; first < tokens.length; first++) {
     const token = tokens[first];
     if (token === undefined || token.type === 'number') continue;
     const opening = dictionary.opening(token.fold);
     if (opening === null) continue;
-    holder.fill(undefined);
     for (const phrase of opening.phrases) {
       const last = phrase.words.length === 1 ? first : matches(phrase, tokens, first);
       if (last >= first) take(phrase.senses, first, last, terms);
@@ -36,10 +37,10 @@ export function findTerms(tokens: readonly Token[], dictionary: Dictionary): Ter
 function take(senses: readonly Sense[], first: number, last: number, terms: Term[]): void {
   for (const sense of senses) {
     const { role, value, many, layer } = sense;
-    const held = holder[layer];
-    if (held === undefined ? first <= (reach[layer] ?? -1) : held !== senses || layer === 0) continue;
+    if (heldAt[layer] === first ? holder[layer] !== senses || layer === 0 : first <= (reach[layer] ?? -1)) continue;
     if (role !== 'tellTale')
       terms.push(many === undefined ? { role, value, layer, first, last } : { role, value, many, layer, first, last });
+    heldAt[layer] = first;
     holder[layer] = senses;
     if (last > (reach[layer] ?? -1)) reach[layer] = last;
   }

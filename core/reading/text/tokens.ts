@@ -1,5 +1,6 @@
 import { fold, isLetter, isUnspaced, PICTURE, TAG } from './fold.js';
 import { isDigit, scanNumber, type NumberText } from './numbers.js';
+import { spelling } from './spelling.js';
 
 /** A word, a number or a sign of one stretch of text, with its place in the text as pasted. */
 export interface Token {
@@ -62,18 +63,16 @@ export function tokenise(text: string, start: number, end: number, html = false)
       continue;
     }
     if (isUnspaced(code)) {
-      push('word', at + 1, String.fromCharCode(code));
+      push('word', at + 1, spelling(codes, at, at + 1));
       continue;
     }
     if (isLetter(code)) {
       let until = at + 1;
       while (until < length && until - at < 60 && isWordCode(codes, until, length)) until++;
-      let word = '';
-      for (let i = at; i < until; i++) word += String.fromCharCode(codes[i] ?? 0);
-      push('word', until, word);
+      push('word', until, spelling(codes, at, until));
       continue;
     }
-    push('sign', at + 1, String.fromCharCode(code));
+    push('sign', at + 1, spelling(codes, at, at + 1));
   }
   return tokens;
 }
