@@ -40,7 +40,7 @@ export function groundTrip(set: Partial<Trip>, hints: TripHints, kitHasStove: bo
     return (hints as Text)[name];
   };
   const orDefault = <K extends keyof typeof DEFAULTS>(name: K): Given<Trip[K]> =>
-    given(name) ?? ({ grounds: 'assumed', ...DEFAULTS[name] });
+    given(name) ?? { grounds: 'assumed', ...DEFAULTS[name] };
 
   const missing: Missing = { grounds: 'missing' };
   const season = given('season') ?? missing;

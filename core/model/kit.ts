@@ -61,6 +61,7 @@ export interface Fuel extends Thing {
   readonly type: Given<FuelType>;
   readonly mix: Given<GasMix>;
   readonly quantity: Given<number>;
+  readonly perPerson: boolean;
   /** Net fuel in one, g: stated, or worked out from volume, or from the gross mass of a canister. */
   readonly netG: Given<number>;
 }

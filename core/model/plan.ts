@@ -1,11 +1,12 @@
 import type { Assumption, Evidence, Range, SumLine } from './finding.js';
+import type { FuelType } from './item.js';
 
 /** One filling or melting task of a day, in the order it is done. */
 export interface Task {
   readonly id: 'melt' | 'meal' | 'drinks' | 'treat';
   /** Water heated, L a day. */
   readonly litres: Range;
-  /** Fillings of the pot, or packings with snow when melting. */
+  /** Fillings of the pot, or packings with snow when melting; of each pot, where each person cooks in their own. */
   readonly rounds: Range;
   /** Energy into the water, kJ. */
   readonly energyKj: Range;
@@ -33,13 +34,17 @@ export interface DayPlan {
   /** °C at which water boils where they cook. */
   readonly boilC: number;
   readonly airPressureKpa: number;
-  /** Tasks of a day, in order; empty where no vessel or no stove lets one work them out. */
+  /** What burns under the pot; null where they cook at no fire and no stove. */
+  readonly burns: FuelType | null;
+  /** °C at which a flame too weak for its pot stalls short of the boil; null where it boils, or nothing is worked out. */
+  readonly stallsC: number | null;
+  /** Tasks of a day, in order; empty where no vessel or no stove lets one work them out, and where the flame stalls. */
   readonly tasks: readonly Task[];
   /** All tasks together. */
   readonly perDay: { readonly litres: Range; readonly minutes: Range; readonly grams: Range } | null;
   /** Fuel for the trip, g. */
   readonly tripGrams: Range | null;
-  /** Net fuel carried for the stove that is used, g; null where some of it is not known. */
+  /** Net fuel carried for what burns, g; null where some of it is not known, and for wood, which is found on the way. */
   readonly carriedGrams: number | null;
   readonly evidence: readonly Evidence[];
   /** What the figures of heat and fuel assume; empty where nothing is worked out. */

@@ -19,15 +19,27 @@ export interface Heat extends Flame {
 
 const GUESS: HeatSource = 'gas';
 
-/** The first stove of the kit, or the open fire; a stove of unknown kind burns what fuel is carried, else gas is assumed. */
-export function heatUnder(kit: Kit, trip: GroundedTrip, pot: Vessel): Heat | null {
+/** The open fire, or the first stove; one of unknown kind burns what fuel is carried. Undefined where nothing tells its kind, null where there is neither. */
+function toldSource(kit: Kit, trip: GroundedTrip): HeatSource | undefined | null {
   const stove = kit.stoves[0];
-  const atFire = valueOf(trip.cookAt) === 'fire';
-  if (stove === undefined && !atFire) return null;
-  const told = stove && (valueOf(stove.type) ?? kit.fuels.map((fuel) => valueOf(fuel.type)).find((type) => type));
-  const source: HeatSource = atFire ? 'fire' : (told ?? GUESS);
-  const { fuel, powerW, efficiency, cites } = burnerFor(source, baseOf(pot));
-  const stated = atFire || stove === undefined ? undefined : valueOf(stove.powerW);
+  if (valueOf(trip.cookAt) === 'fire') return 'fire';
+  if (stove === undefined) return null;
+  return valueOf(stove.type) ?? kit.fuels.map((fuel) => valueOf(fuel.type)).find((type) => type);
+}
+
+/** What burns under the pot; null where they cook at no fire and no stove. */
+export function burns(kit: Kit, trip: GroundedTrip): FuelType | null {
+  const told = toldSource(kit, trip);
+  return told === null ? null : burnerFor(told ?? GUESS).fuel;
+}
+
+/** The flame under a pot; gas is assumed where nothing tells what the stove burns. */
+export function heatUnder(kit: Kit, trip: GroundedTrip, pot: Vessel): Heat | null {
+  const told = toldSource(kit, trip);
+  if (told === null) return null;
+  const { fuel, powerW, efficiency, cites } = burnerFor(told ?? GUESS, baseOf(pot));
+  const stove = told === 'fire' ? undefined : kit.stoves[0];
+  const stated = stove && valueOf(stove.powerW);
   const mix = kit.fuels.map((can) => valueOf(can.mix)).find((name) => name);
   return {
     fuel,
@@ -37,7 +49,7 @@ export function heatUnder(kit: Kit, trip: GroundedTrip, pot: Vessel): Heat | nul
     wind: valueOf(trip.wind) ?? 'breeze',
     cites,
     assumptions: [
-      ...(atFire || told !== undefined
+      ...(told !== undefined
         ? []
         : [assumption('a gas stove', 'the list does not say what the stove burns', 'name the kind of stove')]),
       ...(stated === undefined

@@ -11,12 +11,18 @@ const CEILING: Readonly<Record<MealStyle, number>> = { 'boil-only': 0.9, simmer:
 const PORTION = { leastMl: 473, fullMl: 591, drinkMl: 240 } as const;
 
 /** The part of the plan that needs no flame. */
-export type Sizing = Omit<DayPlan, 'tasks' | 'assumptions' | 'perDay' | 'tripGrams' | 'carriedGrams'>;
+export type Sizing = Pick<
+  DayPlan,
+  'pot' | 'meltPot' | 'roomMl' | 'ceiling' | 'leastMl' | 'fullMl' | 'drinkMl' | 'boilC' | 'airPressureKpa' | 'evidence'
+>;
 
 /** Which pot cooks and which melts, how much of it counts, and how hot water gets there. */
 export function sizeUp({ kit, trip }: { readonly kit: Kit; readonly trip: GroundedTrip }): Sizing {
   const cooking = largest(kit.pots);
-  const melting = largest(kit.vessels.filter(melts)) ?? largest(kit.vessels.filter(metal));
+  // A lid matters less than not having to melt in a mug.
+  const roomy = kit.vessels.filter((vessel) => isMetal(vessel) && vessel.kind !== 'mug');
+  const melting =
+    largest(roomy.filter(isLidded)) ?? largest(roomy) ?? largest(kit.vessels.filter((vessel) => isMetal(vessel)));
   const index = (vessel: Vessel | undefined) => (vessel === undefined ? null : kit.vessels.indexOf(vessel));
   const altitudeM = valueOf(trip.altitudeM) ?? 0;
   const ceiling = CEILING[valueOf(trip.mealStyle) ?? 'simmer'];
@@ -38,11 +44,12 @@ function largest(vessels: readonly Vessel[]): Vessel | undefined {
   return vessels.find((vessel) => vessel.capacityMl.grounds !== 'missing');
 }
 
-function metal(vessel: Vessel): boolean {
+/** A vessel to melt snow in: no pan, and metal where its line says nothing else. */
+export function isMetal(vessel: Vessel): boolean {
   const material = valueOf(vessel.material);
   return vessel.kind !== 'pan' && material !== 'plastic' && material !== 'wood';
 }
 
-function melts(vessel: Vessel): boolean {
-  return metal(vessel) && valueOf(vessel.lid) === true;
+function isLidded(vessel: Vessel): boolean {
+  return valueOf(vessel.lid) === true;
 }

@@ -6,41 +6,58 @@ import type { Task } from '../model/plan.js';
 import type { GroundedTrip } from '../model/trip.js';
 import { heat, hold } from '../physics/heating.js';
 import { meltSnow } from '../physics/snow.js';
+import { eaters } from './fill.js';
 import { same, surfacesOf, type Heat } from './flame.js';
 
 /** Water melted for a person to drink and cook with, L a day: planned inside what practitioners give (`cp-snow-water-day`). */
 const MELT_L = 3.5;
 /** Water as it is found: a cold stream; melted snow is at 0 °C. */
-const STREAM_C = 10;
+export const STREAM_C = 10;
 /** Minutes that food simmers, where it is cooked in the pot: assumed. */
-const SIMMER_MIN: Range = { low: 5, likely: 10, high: 20 };
+export const SIMMER_MIN: Range = { low: 5, likely: 10, high: 20 };
 /** Water that stays in the pot to start each load, as a share of it (`cp-snow-starter`). */
 const STARTER = 0.1;
 const ENDS = ['low', 'likely', 'high'] as const;
+
+/** A flame too weak for its pot, and where it stalls, °C. */
+export interface Stall {
+  readonly stallsC: number;
+}
 
 export function eachEnd(value: (end: keyof Range) => number): Range {
   return { low: value('low'), likely: value('likely'), high: value('high') };
 }
 
+/** Where each person cooks in a pot of their own: how many pots, and how many of them have to wait for one another. */
+function potsOf(pot: Vessel, trip: GroundedTrip): { people: number; pots: number; turns: number } {
+  const people = valueOf(trip.people) ?? 1;
+  const pots = people / eaters(pot, trip);
+  // Who is told to carry a pot is told to carry what heats it; several pots on a list share its stove.
+  return { people, pots, turns: pot.perPerson ? 1 : pots };
+}
+
 /** Snow to water of 0 °C, load by load; the starter soaks into the snow, so that each load packs the pot to its brim. */
-export function meltTask(people: number, capacityMl: number, trip: GroundedTrip, flame: Heat): Task {
+export function meltTask(pot: Vessel, capacityMl: number, trip: GroundedTrip, flame: Heat): Task {
+  const { people, pots, turns } = potsOf(pot, trip);
   const litres = people * MELT_L;
   const snow = valueOf(trip.snow) ?? 'packed';
   const starterMl = capacityMl * STARTER;
-  const { loads, energyKj, minutes, grams } = meltSnow({
+  const { loads, ...each } = meltSnow({
     ...flame,
-    litres,
+    litres: litres / pots,
     roomMl: capacityMl + starterMl,
     starterMl,
     snowKgPerM3: SNOW_KG_PER_M3[snow],
     snowC: Math.max(-60, Math.min(0, valueOf(trip.lowC) ?? 0)),
   });
+  const energyKj = eachEnd((end) => pots * each.energyKj[end]);
+  const grams = eachEnd((end) => pots * each.grams[end]);
   return {
     id: 'melt',
     litres: same(litres),
     rounds: eachEnd((end) => Math.ceil(loads[end])),
     energyKj,
-    minutes,
+    minutes: eachEnd((end) => turns * each.minutes[end]),
     grams,
     sum: [
       line('', people, 'people', 'people'),
@@ -61,7 +78,6 @@ export function meltTask(people: number, capacityMl: number, trip: GroundedTrip,
 export function boilTask(
   id: 'meal' | 'drinks',
   {
-    people,
     eachMl,
     pot,
     capacityMl,
@@ -70,7 +86,6 @@ export function boilTask(
     trip,
     flame,
   }: {
-    readonly people: number;
     readonly eachMl: Range;
     readonly pot: Vessel;
     readonly capacityMl: number;
@@ -79,38 +94,40 @@ export function boilTask(
     readonly trip: GroundedTrip;
     readonly flame: Heat;
   },
-): Task | null {
+): Task | Stall {
+  const { people, pots, turns } = potsOf(pot, trip);
   const meals = id === 'meal' ? (valueOf(trip.hotMealsPerDay) ?? 1) : 1;
   const litres = eachEnd((end) => (people * meals * eachMl[end]) / 1000);
-  const rounds = eachEnd((end) => Math.ceil((1000 * litres[end]) / roomMl));
+  const rounds = eachEnd((end) => Math.ceil((1000 * litres[end]) / pots / roomMl - 1e-9));
   const fromC = startC(valueOf(trip.waterFrom) ?? 'liquid');
   const simmers = id === 'meal' && valueOf(trip.mealStyle) !== 'boil-only';
   const runs = eachOf((end) => {
-    const massKg = litres[end] / Math.max(1, rounds[end]);
+    const massKg = litres[end] / pots / Math.max(1, rounds[end]);
     const surfaces = surfacesOf(pot, capacityMl, 1000 * massKg);
     const heated = heat({ ...flame, ...surfaces, massKg, fromC: fromC[end], toC: boilC });
     const minutes = simmers ? SIMMER_MIN[end] : 0;
     return { heated, minutes, held: hold({ ...flame, ...surfaces, atC: boilC, minutes }) };
   });
-  const out = eachOf((end) => {
-    const { heated, minutes, held } = runs[end];
-    if (!heated.reaches) return null;
-    const times = rounds[end];
-    return {
-      energyKj: times * (heated.energyKj[end] + held.energyKj),
-      minutes: times * (heated.minutes[end] + minutes),
-      grams: times * (heated.grams[end] + held.grams[end]),
-    };
-  });
-  if (ENDS.some((end) => out[end] === null)) return null;
-  const of = (name: 'energyKj' | 'minutes' | 'grams'): Range => eachEnd((end) => out[end]?.[name] ?? 0);
+  const stalled = ENDS.map((end) => runs[end].heated).find((heated) => !heated.reaches);
+  if (stalled !== undefined) return { stallsC: stalled.stallsC };
+  const total = (
+    times: number,
+    name: 'energyKj' | 'minutes' | 'grams',
+    held: (run: (typeof runs)['likely'], end: keyof Range) => number,
+  ) =>
+    eachEnd((end) => {
+      const { heated } = runs[end];
+      return heated.reaches ? rounds[end] * times * (heated[name][end] + held(runs[end], end)) : 0;
+    });
+  const energyKj = total(pots, 'energyKj', (run) => run.held.energyKj);
+  const grams = total(pots, 'grams', (run, end) => run.held.grams[end]);
   return {
     id,
     litres,
     rounds,
-    energyKj: of('energyKj'),
-    minutes: of('minutes'),
-    grams: of('grams'),
+    energyKj,
+    minutes: total(turns, 'minutes', (run) => run.minutes),
+    grams,
     sum: [
       line('', people, 'people', 'people'),
       ...(meals === 1 ? [] : [line('×', meals, '', 'meals')]),
@@ -122,7 +139,7 @@ export function boilTask(
         cites: [id === 'meal' ? 'cp-meal-portion' : 'cp-hot-drink'],
       },
       { sign: '=', figure: { value: litres, unit: 'L' }, label: 'water', grounds: 'worked-out' },
-      ...fuelLines(of('energyKj'), of('grams'), flame),
+      ...fuelLines(energyKj, grams, flame),
     ],
   };
 }

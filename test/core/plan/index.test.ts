@@ -132,12 +132,65 @@ describe('the day', () => {
     expect(plan({ ...calm, hotMealsPerDay: 0, drinkFromPot: false }, POT, STOVE).perDay).toBeNull();
   });
 
+  it('cooks in as many pots as people carry, each with its own flame where it is told so', () => {
+    const own = plan(calm, { ...POT, perPerson: true }, STOVE);
+    const shared = plan(calm, { ...POT, quantity: stated(2) }, STOVE);
+    const one = plan({ ...calm, people: 1 }, POT, STOVE);
+    for (const [i, task] of own.tasks.entries()) {
+      expect(task.rounds).toEqual(one.tasks[i]?.rounds);
+      expect(task.grams.likely).toBeCloseTo(2 * (one.tasks[i]?.grams.likely ?? NaN), 9);
+      expect(task.minutes.likely).toBeCloseTo(one.tasks[i]?.minutes.likely ?? NaN, 9);
+      expect(shared.tasks[i]?.minutes.likely).toBeCloseTo(2 * task.minutes.likely, 9);
+    }
+  });
+
+  it('tells where a flame too weak for its pot stalls', () => {
+    const wide = item('pot', {
+      capacitiesMl: [stated(8000)],
+      diameterMm: stated(400),
+      heightMm: stated(64),
+      lid: stated(false),
+    });
+    const { stallsC, tasks, perDay } = plan(
+      { people: 8, wind: 'windy', mealStyle: 'boil-only' },
+      wide,
+      item('stove', { stoveType: stated('solid-fuel') }),
+    );
+    expect(tasks).toEqual([]);
+    expect(perDay).toBeNull();
+    expect(stallsC).toBeGreaterThan(10);
+    expect(stallsC).toBeLessThan(100);
+    expect(plan(calm, POT, STOVE).stallsC).toBeNull();
+  });
+
+  it('counts the fuel that the flame burns, and for each person where it is told so', () => {
+    const each = { ...CAN, quantity: stated(1), perPerson: true };
+    expect(plan(calm, POT, STOVE, each).carriedGrams).toBe(460);
+    expect(
+      plan(calm, POT, STOVE, CAN, item('fuel', { fuelType: stated('alcohol'), fuelMassG: stated(50) })).carriedGrams,
+    ).toBe(460);
+    expect(plan(calm, POT, STOVE).carriedGrams).toBeNull();
+    expect(plan({ ...calm, cookAt: 'fire' }, POT, CAN).carriedGrams).toBeNull();
+  });
+
   it('says what is assumed of the stove', () => {
+    const STREAM = 'water of 10 °C to start with';
     const of = (...kit: Parameters<typeof plan>[1][]) => plan(calm, POT, ...kit).assumptions.map(({ what }) => what);
-    expect(of(item('stove'))).toEqual(['a gas stove', 'the power of the flame']);
-    expect(of(STOVE)).toEqual(['the power of the flame']);
-    expect(of(item('stove'), item('fuel', { fuelType: stated('alcohol') }))).toEqual(['the power of the flame']);
-    expect(plan({ ...calm, cookAt: 'fire' }, POT).assumptions).toHaveLength(1);
+    expect(of(item('stove'))).toEqual(['a gas stove', 'the power of the flame', STREAM]);
+    expect(of(STOVE)).toEqual(['the power of the flame', STREAM]);
+    expect(of(item('stove'), item('fuel', { fuelType: stated('alcohol') }))).toEqual([
+      'the power of the flame',
+      STREAM,
+    ]);
+    expect(plan({ ...calm, cookAt: 'fire' }, POT).assumptions).toHaveLength(2);
+    expect(plan({ ...calm, mealStyle: 'simmer' }, POT, STOVE).assumptions.map(({ what }) => what)).toContain(
+      'a simmer of 5–20 min',
+    );
+    const bare = item('pot', { capacitiesMl: [stated(1000)], lid: stated(true) });
+    expect(plan({ ...calm, waterFrom: 'snow' }, bare, STOVE).assumptions.map(({ what }) => what)).toEqual([
+      'the power of the flame',
+      'a pot as wide as it is tall',
+    ]);
     expect(plan(calm, STOVE).assumptions).toEqual([]);
   });
 

@@ -1,0 +1,20 @@
+import { valueOf } from '../model/given.js';
+import type { FuelType } from '../model/item.js';
+import type { Fuel } from '../model/kit.js';
+
+/** The fuels that this flame burns; one of unknown kind is taken for its. */
+export function fuelsFor(fuels: readonly Fuel[], burns: FuelType): readonly Fuel[] {
+  return fuels.filter(({ type }) => (valueOf(type) ?? burns) === burns);
+}
+
+/** Net fuel carried for a flame, g; null where none is, where some of it is not known, and for wood, which is found on the way. */
+export function carriedGrams(fuels: readonly Fuel[], burns: FuelType | null, people: number): number | null {
+  if (burns === null || burns === 'wood') return null;
+  const own = fuelsFor(fuels, burns);
+  if (own.length === 0) return null;
+  return own.reduce<number | null>((sum, { netG, quantity, perPerson }) => {
+    const net = valueOf(netG);
+    const count = (valueOf(quantity) ?? 1) * (perPerson ? people : 1);
+    return sum === null || net === undefined ? null : sum + net * count;
+  }, 0);
+}
