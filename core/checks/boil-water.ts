@@ -5,7 +5,7 @@ import { valueOf } from '../model/given.js';
 export const boilWater = defineCheck({
   id: 'boil-water',
   title: 'Boiling drinking water',
-  asks: 'At what temperature does water boil where they cook, and how long must it, to be drunk?',
+  asks: 'At what temperature does water boil where they cook, and how long is it boiled to be drunk?',
   costs: 'Water from a stream carries germs.',
   needs: ['onePot', 'pots', 'trip', 'plan'],
   cites: ['cdc-boil', 'who-boil', 'iso-2533', 'iapws-if97'],
