@@ -167,12 +167,13 @@ export class BrimwiseCheck extends LitElement {
   };
 
   #edit = (key: string | null): void => {
+    // A field that is taken away after Enter or Escape is left once more.
+    if (key === null && this.editing === null) return;
     this.#focusNext = key === null ? valueSelector(this.editing) : '.reading [data-edit]';
     this.editing = key;
   };
 
   #correct = (anchor: Anchor, value: NewValue, by: 'enter' | 'leaving'): void => {
-    // A field that is taken away after Enter or Escape is left once more.
     if (by === 'leaving' && this.editing === null) return;
     this.editing = null;
     if (by === 'enter') this.#focusNext = valueSelector(keyOf(anchor));
