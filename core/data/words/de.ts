@@ -78,6 +78,7 @@ export const de: Words = {
     'solid-fuel':
       'trockenbrennstoff, trockenspiritus, brennstofftabletten, brenntabletten, trockenbrennstofftabletten, festbrennstoff, brennpaste, hexamin, hexamintabletten, brennwürfel',
   },
+  tablets: 'tabletten',
   gasMixes: {
     butane: 'butan',
     isobutane: 'isobutan, iso butan',
@@ -94,6 +95,7 @@ export const de: Words = {
     foil: '~alufolie',
   },
   bail: 'bügel, henkel, drahtbügel, tragbügel, bügelgriff, ~drahthenkel, hängebügel, aufhängebügel, kettenbügel',
+  hung: 'hängekessel, hordenkessel, gulaschkessel, hordentopf',
   handles: 'griff, griffe, klappgriff, klappgriffe, stielgriff, stiel, seitengriffe, handgriff, ~griffen',
   lidded: 'gedeckelt',
 

@@ -86,6 +86,7 @@ export const en: Words = {
     'solid-fuel':
       'fuel tablets, fuel tablet, fuel tabs, fuel tab, hexamine tablets, hexamine tablet, hexi tablets, hexi tabs, hexi blocks, hexi, hexamine, solid fuel tablets, solid fuel tablet, solid fuel tabs, solid fuel, tablets, tabs, fuel cubes, fuel blocks, gel fuel',
   },
+  tablets: 'tablets, tablet, tabs, tab',
   gasMixes: {
     butane: 'butane',
     isobutane: 'isobutane, iso butane, iso pro, isopro, isobutane mix, isobutane propane',
@@ -102,6 +103,7 @@ export const en: Words = {
     foil: 'foil, aluminum foil, aluminium foil, tin foil, tinfoil',
   },
   bail: 'bail, bails, bale, wire bail, wire handle, bail handle, bucket handle, swing handle, hanging handle, bow handle, swinging handle',
+  hung: 'billy, billies, billy can, billy cans, billycan, billycans, billy pot, billys',
   handles:
     'handle, handles, folding handle, folding handles, side handles, butterfly handles, wing handles, fold out handles, grips, grip',
   lidded: 'lidded, covered',

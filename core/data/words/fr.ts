@@ -74,6 +74,7 @@ export const fr: Words = {
     'liquid-fuel': 'essence, essence c, essence blanche, pétrole, kérosène',
     'solid-fuel': 'tablettes de combustible, tablettes, combustible solide, pastilles combustibles, hexamine',
   },
+  tablets: 'tablettes',
   gasMixes: {
     butane: 'butane',
     isobutane: 'isobutane',

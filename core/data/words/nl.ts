@@ -69,6 +69,7 @@ export const nl: Words = {
     'liquid-fuel': 'wasbenzine, benzine, petroleum, kerosine, witte benzine',
     'solid-fuel': 'brandstoftabletten, vaste brandstof',
   },
+  tablets: 'tabletten',
   gasMixes: { butane: 'butaan', isobutane: 'isobutaan', winter: 'wintergas, wintermengsel', propane: 'propaan' },
   roles: {
     gripper: '~pannengreep, ~pangreep, ~panhouder, ~pannenlap, ~pannenlappen, ~pannengrijper, ~ovenwanten',

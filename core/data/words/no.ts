@@ -67,6 +67,7 @@ export const no: Words = {
     'liquid-fuel': 'bensin, renset bensin, parafin, hvit bensin',
     'solid-fuel': 'tørrsprit, tørrsprittabletter, brenseltabletter',
   },
+  tablets: 'tabletter',
   gasMixes: { butane: 'butan', isobutane: 'isobutan', winter: 'vintergass, vinterblanding', propane: 'propan' },
   roles: {
     gripper: '~gryteklo, ~kjeleklo, ~grytegrep, ~kjelegrep, ~griper, ~gryteklut',

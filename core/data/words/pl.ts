@@ -68,6 +68,7 @@ export const pl: Words = {
     'liquid-fuel': 'benzyna, benzyna ekstrakcyjna, nafta',
     'solid-fuel': 'paliwo w kostkach, kostki paliwa, tabletek, tabletki paliwowe, paliwo stałe, kostki',
   },
+  tablets: 'tabletek, tabletki',
   gasMixes: { butane: 'butan', isobutane: 'izobutan', winter: 'gaz zimowy, mieszanka zimowa', propane: 'propan' },
   roles: {
     gripper: 'uchwyt, uchwyt do menażki, chwytak, szczypce do garnka',
@@ -78,6 +79,7 @@ export const pl: Words = {
     foil: 'folia aluminiowa',
   },
   bail: 'pałąk, pałąkiem, pałąka',
+  hung: 'kociołek, kociołki',
   handles: 'rączka, rączki, rączką, uchwyty, składane uchwyty, rączkami',
   lidded: '',
 

@@ -67,6 +67,7 @@ export const sv: Words = {
     'liquid-fuel': 'bensin, kemiskt ren bensin, fotogen, lacknafta',
     'solid-fuel': 'torrsprit, torrspritstabletter, bränsletabletter',
   },
+  tablets: 'tabletter',
   gasMixes: { butane: 'butan', isobutane: 'isobutan', winter: 'vintergas, vinterblandning', propane: 'propan' },
   roles: {
     gripper: '~grytlyft, ~grytgrepp, ~handtag, ~grythandtag, ~grytlapp, ~grytlappar',

@@ -150,11 +150,15 @@ export interface Words {
   readonly stoveForms: Readonly<Record<StoveForm, Forms>>;
   /** Names of fuels that make an item on their own ("meths 300 ml") or beside a container. */
   readonly fuelTypes: Readonly<Record<FuelType, Forms>>;
+  /** Of those names, the ones that are fuel only where nothing else is named: tablets, tabs. */
+  readonly tablets?: Forms;
   readonly gasMixes: Readonly<Record<GasMix, Forms>>;
   /** What an other-cook item is for. */
   readonly roles: Readonly<Record<GearRole, Forms>>;
   /** A wire or swinging handle over the top. */
   readonly bail: Forms;
+  /** Vessels that hang by a bail by their nature: billy, котелок. */
+  readonly hung?: Forms;
   /** Any other handle. */
   readonly handles: Forms;
   /** Adjectives that say it has a lid: lidded. */

@@ -1,12 +1,14 @@
 import type { Context } from './context.js';
 import { readCarried } from './away.js';
 import { UNITS } from '../quantities/units.js';
+import { doubt } from './doubt.js';
 import { draftOf, isMissing, spanOf, stated, type Draft } from './draft.js';
 import { readBareMass, readMass } from './mass.js';
 import { readQuantity } from './quantity.js';
 import { readSizes, type Order } from './size.js';
 import type { Stretch } from './stretch.js';
 import { clauseOf } from './clauses.js';
+import { areLooseTablets } from './kinds.js';
 import { thingsOf, type Thing } from './things.js';
 import { readFuelWords, readRole, readTraits } from './traits.js';
 import { readVolume } from './volume.js';
@@ -48,6 +50,8 @@ export function draftsOf(stretch: Stretch, context: Context): Drafts {
     const noun = [thing.sorts[0]?.first ?? thing.term.first, thing.term.last] as const;
     const draft = draftOf(thing.kind, stretch.row.line, span, thing, from, Math.max(to, thing.term.last + 1), noun);
     if (headed) draft.kindBecause = 'the heading names it';
+    else if (areLooseTablets(stretch, thing.term, context))
+      draft.kindBecause = 'tablets that do not say of what are taken for fuel';
     drafts.push(draft);
   }
   return { drafts, parts, passing: passingOf(stretch, things, mains, context) };
@@ -80,6 +84,7 @@ export function fill(stretch: Stretch, draft: Draft, parts: readonly Thing[], co
   readQuantity(stretch, draft, context);
   readBareMass(stretch, draft, context.massUnit);
   readRole(stretch, draft);
+  doubt(stretch, draft);
   readCarried(stretch, draft, context);
 }
 

@@ -3,7 +3,7 @@ import type { Measure } from '../quantities/measures.js';
 import type { Term } from '../text/terms.js';
 import { clauseOf, segmentOf, type Clause } from './clauses.js';
 import type { Context } from './context.js';
-import type { Stretch } from './stretch.js';
+import { termsOf, type Stretch } from './stretch.js';
 import { isVessel } from './things.js';
 
 /** What a noun is taken for, containers by what is in them; undefined for none of ours. */
@@ -56,7 +56,8 @@ export function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], con
   }
   const fed = stretch.terms.some((other) => other.role === 'food' && Math.abs(other.first - term.first) <= 4);
   if (has('otherUse') || (fed && term.role !== 'fuelTypes') || elsewhere) return undefined;
-  if (term.role === 'fuelTypes') return about === 'water' || about === 'sleep' ? undefined : 'fuel';
+  if (term.role === 'fuelTypes')
+    return about === 'water' || about === 'sleep' || isPill(stretch, term, clause, context) ? undefined : 'fuel';
   if (term.value === 'soft')
     return (has('water') || about === 'water') && hasVolume(stretch, clause)
       ? 'bladder'
@@ -83,6 +84,30 @@ export function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], con
     about === 'fuel'
     ? 'fuel'
     : undefined;
+}
+
+/** Tablets that do not say of what, away from stove and fuel. */
+export function areLooseTablets(stretch: Stretch, term: Term, context: Context): boolean {
+  if (context.section === 'fuel' || context.section === 'cook') return false;
+  return termsOf(stretch, 'tablets').some((word) => word.first === term.first && word.last === term.last);
+}
+
+/** "Ibuprofen, 12 tablets": tablets of something that no word here knows. */
+function isPill(stretch: Stretch, term: Term, clause: Clause, context: Context): boolean {
+  if (
+    !areLooseTablets(stretch, term, context) ||
+    (stretch.byRole.has('stoveTypes') && stretch.terms.some((other) => other.role === 'kind'))
+  )
+    return false;
+  return stretch.tokens.some(
+    (token, at) =>
+      token.type === 'word' &&
+      at >= clause.from &&
+      at < clause.to &&
+      token.fold.length > 2 &&
+      !stretch.terms.some((other) => other.first <= at && other.last >= at && other.role !== 'food') &&
+      !stretch.measures.some((measure) => measure.first <= at && measure.last >= at),
+  );
 }
 
 function isMassive(measure: Measure): boolean {

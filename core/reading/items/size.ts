@@ -115,17 +115,17 @@ function readPair(
   else if (!order.heightFirst) heightFirst = nearerWith(draft, values[0] ?? 0, values[1] ?? 0);
   if (labelA !== undefined || labelB !== undefined) order.heightFirst = heightFirst;
   const [x = 0, y = 0] = values;
-  if (isMissing(draft.diameterMm))
-    draft.diameterMm = stated(
-      heightFirst ? y : x,
-      heightFirst ? spanOf(stretch, b[0], b[1]) : spanOf(stretch, a[0], a[1]),
-    );
-  if (isMissing(draft.heightMm))
-    draft.heightMm = stated(
-      heightFirst ? x : y,
-      heightFirst ? spanOf(stretch, a[0], a[1]) : spanOf(stretch, b[0], b[1]),
-    );
+  const told = labelA !== undefined || labelB !== undefined || order.heightFirst;
+  const tall = draft.kind === 'pot' && (heightFirst ? y < x : x < y);
+  const given = (value: number, [from, to]: readonly [number, number]) =>
+    told || !(tall || heightFirst)
+      ? stated(value, spanOf(stretch, from, to))
+      : assumed(value, UNTOLD, 'write which of the two is the diameter', spanOf(stretch, from, to));
+  if (isMissing(draft.diameterMm)) draft.diameterMm = heightFirst ? given(y, b) : given(x, a);
+  if (isMissing(draft.heightMm)) draft.heightMm = heightFirst ? given(x, a) : given(y, b);
 }
+
+const UNTOLD = 'the text does not say which is the diameter; the order nearer to the stated capacity, or Ø first';
 
 /** Which order comes nearer to the stated capacity; Ø first where none is stated or both are as good. */
 function nearerWith(draft: Draft, x: number, y: number): boolean {

@@ -31,7 +31,11 @@ export function readFuelWords(stretch: Stretch, draft: Draft, context: Context):
   }
   if (draft.kind !== 'fuel') return;
   const type = nearest(within(stretch, draft, 'fuelTypes'), draft);
-  if (type !== undefined) draft.fuelType = stated(type.value as FuelType, termSpan(stretch, type));
+  if (type !== undefined)
+    draft.fuelType =
+      draft.kindBecause === undefined
+        ? stated(type.value as FuelType, termSpan(stretch, type))
+        : assumed(type.value as FuelType, draft.kindBecause, 'write what burns', termSpan(stretch, type));
   else if (isCan(stretch, draft)) draft.fuelType = assumed('gas', 'cans and canisters hold gas', 'write what is in it');
   else if (context.fuelType !== undefined)
     draft.fuelType = assumed(context.fuelType, 'the heading says so', 'write what is in it');
@@ -74,7 +78,13 @@ export function readTraits(stretch: Stretch, draft: Draft, parts: readonly Thing
     if (lidded !== undefined) draft.lid = stated(true, termSpan(stretch, lidded));
   }
   draft.bail = traitOf(stretch, draft, 'bail') ?? draft.bail;
+  if (isMissing(draft.bail) && isVessel(draft.kind) && isHung(stretch, draft))
+    draft.bail = assumed(true, 'a billy hangs by a bail', 'write "no bail" if it has none');
   draft.handles = traitOf(stretch, draft, 'handles') ?? draft.handles;
+}
+
+function isHung(stretch: Stretch, draft: Draft): boolean {
+  return termsOf(stretch, 'hung').some((term) => term.first >= draft.noun[0] && term.last <= draft.noun[1]);
 }
 
 function traitOf(stretch: Stretch, draft: Draft, role: 'bail' | 'handles'): Draft['bail'] | undefined {

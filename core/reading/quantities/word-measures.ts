@@ -36,6 +36,7 @@ export function wordMeasures(
       at: [first],
       joined: 'one',
       system,
+      ...(unit.metric === true || context.systemKnown ? {} : { unsure: true as const }),
     });
   }
   return measures;

@@ -71,7 +71,7 @@ describe('items', () => {
 
   it.each([
     ['Pot Ø13 x 9 cm', [{ kind: 'pot', n: 1, d: 130, h: 90 }]],
-    ['Pot, 9x14 (cm), 1L', [{ kind: 'pot', n: 1, ml: [1000], d: 90, h: 140 }]],
+    ['Pot, 9x14 (cm), 1L', [{ kind: 'pot', n: 1, ml: [1000], d: '~90', h: '~140' }]],
     ['pot 12 cm high × 18 cm Ø', [{ kind: 'pot', n: 1, d: 180, h: 120 }]],
     ['Pot 5.5" x 4"', [{ kind: 'pot', n: 1, d: 140, h: 102 }]],
     ['Frying pan 10 in', [{ kind: 'pan', n: 1, d: 254 }]],
