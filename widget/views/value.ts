@@ -106,7 +106,10 @@ export function figureInput(
       .defaultValue=${value}
       @keydown=${(event: KeyboardEvent) => {
         escape(event, value, onCancel);
-        if (event.key === 'Enter') onKeep(typed(event), 'enter');
+        if (event.key !== 'Enter') return;
+        // The same stroke would press the button that takes its place.
+        event.preventDefault();
+        onKeep(typed(event), 'enter');
       }}
       @blur=${(event: Event) => onKeep(typed(event), 'leaving')}
   /></span>`;
