@@ -48,7 +48,7 @@ export function marginFigure(margin: string): TemplateResult | string {
   if (end < 0) end = parts.length;
   while (end > 0 && !isFigure(parts[end - 1]!)) end--;
   if (end === 0) return margin;
-  const large = parts.slice(0, end).map((part) => (isFigure(part) ? part : html`<i>${part}</i>`));
+  const large = parts.slice(0, end).map((part) => (isFigure(part) ? part.replace(/,$/, '') : html`<i>${part}</i>`));
   return html`<b>${large.map((part, i) => (i === 0 ? part : html` ${part}`))}</b> ${parts.slice(end).join(' ')}`;
 }
 
