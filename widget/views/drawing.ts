@@ -148,11 +148,11 @@ function gaugeOf({ outline, stove, scale, words, units, base }: Sheet): SVGTempl
   );
   const fits = words.fits(between(least, most, units));
   const room = x(Math.max(most / 2, half)) + 8;
-  const beside = open && room + fits.length * 6.6 < WIDTH;
+  const beside = open && room + fits.length * 7.2 < WIDTH;
   const on = words.on(number(outline.base, 'mm', units), show(stove.burnerMm, 'mm', units));
   const under = open && !beside ? `${on}, ${fits}` : on;
   // Words in the middle stay on the sheet.
-  const middle = Math.max(x(0), under.length * 3.3 + 2);
+  const middle = Math.max(x(0), under.length * 3.6 + 2);
   return svg`${sides}${line(x(-flame), y, x(flame), y, 'bar')}${beside ? text(room, y + 4.5, fits) : nothing}${text(middle, y + 26, under, 'q', 'middle')}`;
 }
 
@@ -259,10 +259,12 @@ function leans(
     { deg: spillDeg, said: words.spills(degrees(spillDeg)), ray: 'ray thin', voice: 'lbl' },
   ].sort((a, b) => a.deg - b.deg);
   const ends = rays.map(({ deg }) => point(deg, length + 5));
-  const at = spread(
-    ends.map(([, y], i) => Math.max(y + (i === 0 ? -6 : 4), clear ? lowest + 17 : 0)),
+  const apart = spread(
+    ends.map(([, y], i) => y + (i === 0 ? -6 : 4)),
     17,
   );
+  const push = clear ? Math.max(0, lowest + 17 - Math.min(...apart)) : 0;
+  const at = apart.map((y) => y + push);
   return svg`${fulcrum}${arc}${marks}${rays.map(({ deg, said, ray, voice }, i) => {
     const [ex, ey] = ends[i]!;
     const x = Math.max(clear ? wordsAt : 0, ex + 5);

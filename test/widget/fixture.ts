@@ -1,0 +1,32 @@
+import { expect } from 'chai';
+import type * as Axe from 'axe-core';
+import 'axe-core';
+import { adoptStyles, render } from 'lit';
+import { drawingStyles } from '../../widget/styles/drawing.css.js';
+import { parts } from '../../widget/styles/parts.css.js';
+import { tokens } from '../../widget/styles/tokens.css.js';
+
+const { axe } = globalThis as unknown as { axe: typeof Axe };
+
+/** Renders into a new element of the page. */
+export function mount(template: unknown, parent: Node = document.body): HTMLElement {
+  const place = document.createElement('main');
+  parent.appendChild(place);
+  render(template, place);
+  return place;
+}
+
+/** Renders a part of the widget by itself, with the widget's own styles. */
+export function mountStyled(template: unknown): HTMLElement {
+  const host = document.createElement('div');
+  const root = host.attachShadow({ mode: 'open' });
+  adoptStyles(root, [tokens, parts, drawingStyles]);
+  document.body.append(host);
+  return mount(template, root);
+}
+
+/** Nothing that axe-core finds wrong with the element. */
+export async function expectAccessible(element: Element): Promise<void> {
+  const { violations } = await axe.run(element);
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).to.deep.equal([]);
+}
