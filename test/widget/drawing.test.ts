@@ -5,15 +5,14 @@ import { drawing } from '../../widget/views/drawing.js';
 import { heightOfShare, scaleOf, spread, ticks, tipEdge } from '../../widget/views/drawing-geometry.js';
 import { expectAccessible, mountStyled } from './fixture.js';
 
+const SIZE = { rimMm: 80, heightMm: 125, fillMm: 84 };
 const POT: PotFigures = {
+  ...SIZE,
   item: null,
   name: 'pot',
   capacityMl: 600,
-  rimMm: 80,
   baseMm: 80,
-  heightMm: 125,
   earMm: null,
-  fillMm: 84,
   fillMl: 402,
   bail: true,
   lid: true,
@@ -58,7 +57,7 @@ describe('the pot in section', () => {
     tapered: { rimMm: 140, baseMm: 110, heightMm: 95, fillMm: 72, lid: null },
   } satisfies Record<string, Partial<PotFigures>>)) {
     it(`is to scale, ${name}: one scale on both axes, and the fill line at its height`, () => {
-      const { rimMm, heightMm, fillMm } = { ...POT, ...pot };
+      const { rimMm, heightMm, fillMm } = { ...SIZE, ...pot };
       const place = drawn(pot);
       const wall = box(place, '.cut');
       const flare = { ...POT, ...pot }.lid === true ? 0 : 6;
