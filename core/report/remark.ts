@@ -67,7 +67,8 @@ function wordFinding(finding: Finding, report: Report, text: string, set: Settin
       const line = report.reading.lines[evidence.line! - 1];
       return set.quote(`${evidence.line}: ${(line ? text.slice(...line.span) : evidence.quote).trim().slice(0, 200)}`);
     });
-  const published = finding.cites
+  // An open question rests on no publication yet.
+  const published = (finding.grade === 'cant-tell' ? [] : finding.cites)
     .map((id) => report.sources.find((source) => source.id === id))
     .filter((source) => source?.grade === 'published');
   return [
