@@ -11,7 +11,7 @@ import { applyFigures, figuresOf } from './items/columns.js';
 import { alternativeOf, furtherOf } from './items/alternatives.js';
 import { unnamedPot } from './items/unnamed.js';
 import type { Context } from './items/context.js';
-import { draftsOf, fill, shareMass } from './items/index.js';
+import { draftsOf, fill, shareCount, shareMass } from './items/index.js';
 import type { Order } from './items/size.js';
 import { type Stretch } from './items/stretch.js';
 import { usualMassUnit } from './usual-units.js';
@@ -150,6 +150,7 @@ export class Reader {
     if (drafts.length > 0 && row.cells.length > 1)
       applyFigures(drafts, figuresOf(this.text, row, this.dictionary, context.massUnit ?? this.massUnit));
     for (const draft of drafts) fill(stretch, draft, parts, context, this.order);
+    shareCount(stretch, drafts);
     if (row.cells.length === 1) shareMass(stretch, drafts);
     for (const draft of [...drafts]) {
       const other = alternativeOf(stretch, draft);

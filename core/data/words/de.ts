@@ -124,6 +124,7 @@ export const de: Words = {
   article: 'ein, eine',
   determiners: 'der, die, das, dem, den, einem, einer, einen, meinem, meiner, diesem, dieser',
   pieces: 'stück, stk, stk., st., st, mal, x, exemplare, satz',
+  parts: 'teilig, teilige, teiliges, teiliger',
   countLabels: 'anzahl, menge, stückzahl',
   pair: 'paar, doppelt',
   packOf: 'packung, packungen, pack, schachtel, schachteln, päckchen, set mit, satz',

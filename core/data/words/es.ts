@@ -106,6 +106,7 @@ export const es: Words = {
   ],
   article: 'un, una',
   pieces: 'piezas, uds, ud, unidades, unidad, x',
+  parts: 'piezas',
   countLabels: 'cant, cantidad, número',
   pair: 'par, par de, doble',
   packOf: 'paquete de, paquetes de, caja de, pack de',

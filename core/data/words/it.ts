@@ -108,6 +108,7 @@ export const it: Words = {
   ],
   article: 'un, una, uno',
   pieces: 'pezzi, pz, pezzo, x',
+  parts: 'pezzi',
   countLabels: 'q.tà, qtà, quantità, numero',
   pair: 'paio, paio di, doppio, coppia di',
   packOf: 'confezione da, confezioni da, pacco da, scatola di tavolette da',

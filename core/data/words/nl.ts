@@ -103,6 +103,7 @@ export const nl: Words = {
   article: 'een',
   determiners: 'de, het, mijn, deze, dit, die, de tent',
   pieces: 'stuks, stuk, st, st.',
+  parts: 'delig, delige',
   countLabels: 'aantal, stuks',
   pair: 'paar, dubbele, dubbel',
   packOf: 'pak van, pakjes van, doos met, pakje van',

@@ -103,6 +103,7 @@ export const pl: Words = {
   ],
   article: '',
   pieces: 'szt, szt., sztuk, sztuki, sztuka, x',
+  parts: 'częściowy, częściowa, elementowy',
   countLabels: 'ilość, liczba, sztuk',
   pair: 'para, pary',
   packOf: 'paczka po, opakowanie po, pudełko po, paczki po',

@@ -171,6 +171,8 @@ export interface Words {
   readonly determiners?: Forms;
   /** Counting words after a number: pcs, pieces, Stück. */
   readonly pieces: Forms;
+  /** After the number of parts of a set: (3) piece, teilig. */
+  readonly parts?: Forms;
   /** Words before a count: qty, count, number, how many. */
   readonly countLabels: Forms;
   /** Two: pair, a couple of. */

@@ -6,7 +6,7 @@ import { draftOf, isMissing, spanOf, stated, type Draft } from './draft.js';
 import { readBareMass, readMass } from './mass.js';
 import { readQuantity } from './quantity.js';
 import { readSizes, type Order } from './size.js';
-import type { Stretch } from './stretch.js';
+import { termsOf, type Stretch } from './stretch.js';
 import { clauseOf } from './clauses.js';
 import { areLooseTablets } from './kinds.js';
 import { thingsOf, type Thing } from './things.js';
@@ -121,13 +121,45 @@ function countCups(stretch: Stretch, draft: Draft): void {
     draft.quantity = stated(count, spanOf(stretch, measure.first, measure.first));
 }
 
+/** "4x bowl+cup": a count before two things joined without a space is of both. */
+export function shareCount(stretch: Stretch, drafts: readonly Draft[]): void {
+  for (const [i, draft] of drafts.entries()) {
+    const before = drafts[i - 1];
+    const joint = draft.noun[0] - 1;
+    if (before?.quantity.grounds !== 'stated' || before.quantity.value < 2 || before.noun[1] !== joint - 1) continue;
+    const glued = stretch.tokens[joint]?.gap === 0 && stretch.tokens[draft.noun[0]]?.gap === 0;
+    const sign = stretch.tokens[joint]?.fold ?? '';
+    if (glued && '+&'.includes(sign) && before.quantity.span !== undefined && !counted(draft))
+      draft.quantity = stated(before.quantity.value, before.quantity.span);
+  }
+}
+
+function counted(draft: Draft): boolean {
+  return draft.quantity.grounds === 'stated' && draft.quantity.value > 1;
+}
+
+/** The mass at the end of a row that is of all its things: after the bracket that names the parts of a set, or "with" the others. */
+function isMassOfAll(stretch: Stretch, first: Draft, last: Draft): boolean {
+  if (last.massG.grounds !== 'stated' || last.massG.span === undefined) return false;
+  if (last.massBasis === 'line') return true;
+  const [start] = last.massG.span;
+  const measure = stretch.measures.find((one) => stretch.tokens[one.first]?.start === start);
+  if (measure === undefined) return false;
+  if (termsOf(stretch, 'with').some((term) => term.first === measure.last + 1)) return true;
+  const set = termsOf(stretch, 'set').find(
+    (term) => term.first < last.noun[0] && stretch.tokens[term.last + 1]?.fold === '(',
+  );
+  const closed = stretch.tokens.slice(last.noun[1], measure.first).some((token) => token.fold === ')');
+  return set !== undefined && set.last <= first.noun[0] && closed;
+}
+
 /** "pot, pan, gripper, 412 g the lot": a mass of all together stands with the first. */
 export function shareMass(stretch: Stretch, drafts: readonly Draft[]): void {
   if (spreadMasses(stretch, drafts)) return;
   const [first] = drafts;
   const last = drafts.at(-1);
   if (first === undefined || last === undefined || first === last || first.kind === last.kind) return;
-  if (first.massG.grounds !== 'missing' || last.massG.grounds !== 'stated' || last.massBasis !== 'line') return;
+  if (first.massG.grounds !== 'missing' || !isMassOfAll(stretch, first, last)) return;
   if (last.quantity.grounds === 'stated' && last.quantity.value > 1) return;
   first.massG = last.massG;
   first.massBasis = 'line';
@@ -193,16 +225,19 @@ function hasFigure(stretch: Stretch, thing: Thing, next: Thing | undefined): boo
     stretch.row.type === 'paragraph' &&
     (stretch.breaks[thing.term.last + 1] ?? 2) > 0;
   if (leads) return true;
-  const counted = [
+  const counts = [
     ...stretch.bare.filter((number) => number.number.whole).map((number) => number.at),
     ...stretch.terms.filter((term) => term.role === 'number' && Number(term.value) > 1).map((term) => term.last),
   ];
-  if (thing.many && counted.some((at) => at < thing.term.first && at >= thing.term.first - 3 && at >= clause.from))
+  if (thing.many && counts.some((at) => at < thing.term.first && at >= thing.term.first - 3 && at >= clause.from))
     return true;
   return stretch.measures.some((measure) => {
     if (measure.unit.dimension === 'other' || measure.unit.dimension === 'temperature') return false;
     return (
-      (measure.last < thing.term.first && measure.last >= thing.term.first - 4 && measure.first >= clause.from) ||
+      (measure.last < thing.term.first &&
+        measure.last >= thing.term.first - 4 &&
+        measure.first >= clause.from &&
+        !termsOf(stretch, 'with').some((term) => term.first > measure.last && term.last < thing.term.first)) ||
       (measure.first > thing.term.last && measure.first < to && measure.first - thing.term.last <= 6)
     );
   });

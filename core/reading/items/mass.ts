@@ -27,6 +27,7 @@ export function readBareMass(stretch: Stretch, draft: Draft, unit: Unit | undefi
   const numbers = bareOf(stretch, draft);
   const last = numbers.at(-1);
   if (last === undefined || last.at < draft.to - 2 || last.value <= 0) return;
+  if (stretch.tokens[last.at - 1]?.fold === '+') return;
   const before = numbers.at(-2);
   const pounds = unit.id === 'lb' && before !== undefined && before.at === last.at - 2 ? before : undefined;
   draft.taken.add(last.at);

@@ -5,6 +5,8 @@ import { termsOf, type Stretch } from './stretch.js';
 
 /** More pieces than this of one thing is a model, a size or a mass. */
 const MOST = 99;
+/** More parts than this no cook set has. */
+const MOST_PARTS = 20;
 
 interface Count {
   readonly value: number;
@@ -18,7 +20,19 @@ export function readQuantity(stretch: Stretch, draft: Draft, context: Context): 
   draft.perPerson = person || context.perPerson;
   const said = draft.quantity.grounds === 'stated' && draft.quantity.value === 1 ? piecesIn(stretch, draft) : undefined;
   if (draft.quantity.grounds !== 'missing' && said === undefined) return;
-  const count = said ?? packed(stretch, draft) ?? before(stretch, draft) ?? after(stretch, draft);
+  const parts = partsOf(stretch, draft);
+  if (parts !== undefined) {
+    draft.taken.add(parts.first);
+    draft.quantity = assumed(
+      1,
+      `a set of ${parts.value} parts; how many of them are pots is not said`,
+      'write the pots of the set one by one',
+      spanOf(stretch, parts.first, parts.last),
+    );
+    return;
+  }
+  const count =
+    said ?? itemised(stretch, draft) ?? packed(stretch, draft) ?? before(stretch, draft) ?? after(stretch, draft);
   if (count !== undefined) {
     for (let at = count.first; at <= count.last; at++) draft.taken.add(at);
     draft.quantity = stated(count.value, spanOf(stretch, count.first, count.last));
@@ -52,6 +66,33 @@ function oneEach(stretch: Stretch, draft: Draft): boolean {
       (one) => one.first >= term.first && one.last <= term.last,
     ),
   );
+}
+
+/** "3-piece cook set", "Kochset, 3-teilig": the number is of parts, lids and all. */
+function partsOf(stretch: Stretch, draft: Draft): Count | undefined {
+  if (draft.kind !== 'pot' || draft.thing?.many === true) return undefined;
+  for (const word of within(stretch, draft, 'parts')) {
+    const hyphen = stretch.tokens[word.first - 1]?.fold === '-' ? 1 : 0;
+    const count = numberAt(stretch, word.first - 1 - hyphen, true);
+    if (count !== undefined && count.value > 1 && count.value <= MOST_PARTS) return { ...count, last: word.last };
+  }
+  return undefined;
+}
+
+/** "Pot set (one medium and one small)": a bracket that counts what is in it, and names nothing else. */
+function itemised(stretch: Stretch, draft: Draft): Count | undefined {
+  const open = draft.noun[1] + 1;
+  if (draft.kind !== 'pot' || stretch.tokens[open]?.fold !== '(') return undefined;
+  const counts: Count[] = [];
+  for (let at = open + 1; at < draft.to && stretch.tokens[at]?.fold !== ')'; at++) {
+    const count = numberAt(stretch, at);
+    if (count !== undefined) counts.push(count);
+    if (termsOf(stretch, 'kind').some((term) => term.first === at)) return undefined;
+  }
+  const [first] = counts;
+  const last = counts.at(-1);
+  if (first === undefined || last === undefined || counts.length < 2) return undefined;
+  return { value: counts.reduce((sum, count) => sum + count.value, 0), first: first.first, last: last.last };
 }
 
 /** "2 packs of 6". */

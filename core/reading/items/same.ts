@@ -26,7 +26,7 @@ export function mergesWith(stretch: Stretch, owner: Thing, term: Term, kind: Ite
   if (
     owner.kind === 'pot' &&
     kind === 'pot' &&
-    term.many === true &&
+    (term.many === true || stretch.tokens[owner.term.last + 1]?.fold === '(') &&
     isSet(stretch, owner.term) &&
     !isSet(stretch, term)
   )

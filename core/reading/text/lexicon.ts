@@ -191,9 +191,13 @@ export class Dictionary {
     const known = this.openings.get(word);
     if (known !== undefined) return known;
     const phrases: Phrase[] = [];
-    for (const lexicon of this.lexicons)
+    const hiding: Phrase[] = [];
+    for (const [i, lexicon] of this.lexicons.entries())
       for (const phrase of lexicon.phrases.get(word) ?? [])
-        if (phrase.senses.some((sense) => sense.role !== 'tellTale')) phrases.push(phrase);
+        if (phrase.senses.some((sense) => sense.role !== 'tellTale'))
+          (i > 0 && phrase.senses.some((sense) => sense.role === 'notKit') ? hiding : phrases).push(phrase);
+    // What only a less likely language calls no kit hides nothing that another one knows.
+    phrases.push(...hiding);
     if (this.lexicons.length > 1) phrases.sort((a, b) => b.words.length - a.words.length);
     const parts = word.length > 3 ? this.lexicons.flatMap((lexicon) => partsOf(word, lexicon)) : [];
     const opening = phrases.length + parts.length > 0 ? { phrases, parts } : null;
