@@ -73,7 +73,8 @@ function namedThings(stretch: Stretch, context: Context, head?: Thing): Thing[] 
     if (kind === undefined || hasTail(stretch, term) || isAside(stretch, term, things, context)) continue;
     const denied = isDenied(stretch, term);
     const owner = things.findLast((thing) => thing.partOf === undefined);
-    const part = owner !== undefined && isPartOf(stretch, term, kind, owner, denied) ? owner : undefined;
+    const whole = kind === 'lid' ? lidded(stretch, term, things, owner) : owner;
+    const part = whole !== undefined && isPartOf(stretch, term, kind, whole, denied) ? whole : undefined;
     if (owner?.kind === kind && !spanBreaks(stretch, owner.term.last + 1, term.first) && part === undefined) {
       if (context.headFirst) continue;
       things.pop();
@@ -234,6 +235,13 @@ function isAside(stretch: Stretch, term: Term, things: readonly Thing[], context
     if (stretch.terms.some((other) => other.role === 'heads' && other.last === at)) return true;
   }
   return false;
+}
+
+/** "2 pots, pan, 2 lids": lids listed after a pan are the pot's; "pan with lid" has its own. */
+function lidded(stretch: Stretch, term: Term, things: readonly Thing[], owner: Thing | undefined): Thing | undefined {
+  if (owner?.kind !== 'pan') return owner;
+  const own = termsOf(stretch, 'with').some((word) => word.first > owner.term.last && word.last < term.first);
+  return own ? owner : (things.findLast((thing) => thing.kind === 'pot') ?? owner);
 }
 
 /** A lid named after its vessel is part of it, unless it has a mass or a count of its own. */
