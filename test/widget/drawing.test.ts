@@ -127,6 +127,11 @@ describe('the pot in section', () => {
     }
   });
 
+  it('says what is to scale', () => {
+    expect(drawn().querySelector('figcaption')?.textContent).to.equal(WORDS.drawing.caption);
+    expect(drawn({}, null).querySelector('figcaption')?.textContent).to.equal('To scale.');
+  });
+
   it('is nothing without a width or a height', () => {
     expect(drawn({ rimMm: null }).querySelector('svg')).to.equal(null);
     expect(drawn({ heightMm: null }).querySelector('svg')).to.equal(null);

@@ -314,6 +314,10 @@ export const parts = css`
   .choice input[type='checkbox'] {
     border-radius: 0;
   }
+  /* Not said: neither yes nor no. */
+  .choice input:indeterminate[type='checkbox'] {
+    border-style: dotted;
+  }
   .choice label:has(:checked) {
     color: var(--ink);
     font-weight: 600;

@@ -63,15 +63,18 @@ export function drawing(
   const labels = wallLabels(sheet);
   const gauge = gaugeOf(sheet);
   const height = Math.round(scale.y(0) + (gauge === nothing ? 28 : 66));
-  return html`<svg class="draw" viewBox="0 0 ${WIDTH} ${height}" role="img" aria-label=${described(sheet)}>
-    <defs>
-      <pattern id="suits" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-        <line class="hatch" x1="0" y1="0" x2="0" y2="5" />
-      </pattern>
-    </defs>
-    ${water(sheet)}${line(scale.x(0), scale.y(-4), scale.x(0), 4, 'axis')}${stand(sheet)}${gauge}${vessel(sheet)}
-    ${fillLine(sheet)}${labels.parts}${leans(sheet, labels.lowest)}${ruler(sheet)}
-  </svg>`;
+  return html`<figure>
+    <svg class="draw" viewBox="0 0 ${WIDTH} ${height}" role="img" aria-label=${described(sheet)}>
+      <defs>
+        <pattern id="suits" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+          <line class="hatch" x1="0" y1="0" x2="0" y2="5" />
+        </pattern>
+      </defs>
+      ${water(sheet)}${line(scale.x(0), scale.y(-4), scale.x(0), 4, 'axis')}${stand(sheet)}${gauge}${vessel(sheet)}
+      ${fillLine(sheet)}${labels.parts}${leans(sheet, labels.lowest)}${ruler(sheet)}
+    </svg>
+    <figcaption>${scale.standMm > 0 ? words.caption : words.captionAlone}</figcaption>
+  </figure>`;
 }
 
 function water({ pot, outline, scale }: Sheet): SVGTemplateResult | typeof nothing {
