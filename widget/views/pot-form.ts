@@ -47,7 +47,7 @@ export function potForm(model: PotFormModel, words: Words, onInput: OnPotInput):
         )}
       </select>`;
     });
-  return html`<fieldset class="row strip-row" aria-label=${form.pot}>
+  return html`<fieldset class="row" aria-label=${form.pot}>
       <div class="m">
         ${heading(model.level, 't', form.pot)}
         <p class="n">${form.outside}</p>
@@ -64,7 +64,7 @@ export function potForm(model: PotFormModel, words: Words, onInput: OnPotInput):
         </fieldset>
       </div>
     </fieldset>
-    <fieldset class="row strip-row" aria-label=${form.stove}>
+    <fieldset class="row" aria-label=${form.stove}>
       <div class="m">${heading(model.level, 't', form.stove)}</div>
       <div class="w">
         <div class="strip four">
