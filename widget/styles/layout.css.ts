@@ -14,7 +14,8 @@ export const layout = css`
       overflow: hidden;
       clip-path: inset(50%);
     }
-    .list-row {
+    .list-row,
+    .form > .row {
       padding-block-start: var(--s2);
     }
     .list-row.folded .sheet {
