@@ -17,7 +17,6 @@ export const STREAM_C = 10;
 export const SIMMER_MIN: Range = { low: 5, likely: 10, high: 20 };
 /** Water that stays in the pot to start each load, as a share of it (`cp-snow-starter`). */
 const STARTER = 0.1;
-const ENDS = ['low', 'likely', 'high'] as const;
 
 /** A flame too weak for its pot, and where it stalls, °C. */
 export interface Stall {
@@ -101,32 +100,36 @@ export function boilTask(
   const rounds = eachEnd((end) => Math.ceil((1000 * litres[end]) / pots / roomMl - 1e-9));
   const fromC = startC(valueOf(trip.waterFrom) ?? 'liquid');
   const simmers = id === 'meal' && valueOf(trip.mealStyle) !== 'boil-only';
-  const runs = eachOf((end) => {
+  const oneRound = (end: keyof Range): Stall | Pick<Task, 'energyKj' | 'minutes' | 'grams'> => {
     const massKg = litres[end] / pots / Math.max(1, rounds[end]);
     const surfaces = surfacesOf(pot, capacityMl, 1000 * massKg);
     const heated = heat({ ...flame, ...surfaces, massKg, fromC: fromC[end], toC: boilC });
+    if (!heated.reaches) return heated;
     const minutes = simmers ? SIMMER_MIN[end] : 0;
-    return { heated, minutes, held: hold({ ...flame, ...surfaces, atC: boilC, minutes }) };
+    const held = hold({ ...flame, ...surfaces, atC: boilC, minutes });
+    return {
+      energyKj: eachEnd((e) => heated.energyKj[e] + held.energyKj),
+      minutes: eachEnd((e) => heated.minutes[e] + minutes),
+      grams: eachEnd((e) => heated.grams[e] + held.grams[e]),
+    };
+  };
+  const [least, usual, most] = [oneRound('low'), oneRound('likely'), oneRound('high')];
+  if ('stallsC' in least) return least;
+  if ('stallsC' in usual) return usual;
+  if ('stallsC' in most) return most;
+  const all = (name: 'energyKj' | 'minutes' | 'grams', at: number): Range => ({
+    low: at * rounds.low * least[name].low,
+    likely: at * rounds.likely * usual[name].likely,
+    high: at * rounds.high * most[name].high,
   });
-  const stalled = ENDS.map((end) => runs[end].heated).find((heated) => !heated.reaches);
-  if (stalled !== undefined) return { stallsC: stalled.stallsC };
-  const total = (
-    times: number,
-    name: 'energyKj' | 'minutes' | 'grams',
-    held: (run: (typeof runs)['likely'], end: keyof Range) => number,
-  ) =>
-    eachEnd((end) => {
-      const { heated } = runs[end];
-      return heated.reaches ? rounds[end] * times * (heated[name][end] + held(runs[end], end)) : 0;
-    });
-  const energyKj = total(pots, 'energyKj', (run) => run.held.energyKj);
-  const grams = total(pots, 'grams', (run, end) => run.held.grams[end]);
+  const energyKj = all('energyKj', pots);
+  const grams = all('grams', pots);
   return {
     id,
     litres,
     rounds,
     energyKj,
-    minutes: total(turns, 'minutes', (run) => run.minutes),
+    minutes: all('minutes', turns),
     grams,
     sum: [
       line('', people, 'people', 'people'),
@@ -142,10 +145,6 @@ export function boilTask(
       ...fuelLines(energyKj, grams, flame),
     ],
   };
-}
-
-function eachOf<T>(value: (end: keyof Range) => T): Record<keyof Range, T> {
-  return { low: value('low'), likely: value('likely'), high: value('high') };
 }
 
 /** °C that water starts from; the warmest is the low end. Between stream and snow, halfway is likely. */
