@@ -1,3 +1,4 @@
+import { da } from './da.js';
 import { de } from './de.js';
 import { en } from './en.js';
 import { es } from './es.js';
@@ -7,8 +8,10 @@ import { ja } from './ja.js';
 import { nl } from './nl.js';
 import { no } from './no.js';
 import { pl } from './pl.js';
+import { pt } from './pt.js';
+import { ru } from './ru.js';
 import { sv } from './sv.js';
 import type { Words } from './words.js';
 
 /** Every language the reader knows. A further one is a file beside this and a line here. */
-export const LANGUAGES: readonly Words[] = [en, de, fr, es, it, sv, no, nl, pl, ja];
+export const LANGUAGES: readonly Words[] = [en, de, fr, es, it, pt, sv, no, da, nl, pl, ru, ja];
