@@ -2,6 +2,7 @@ import { defineCheck, figure, type Verdict } from '../model/check.js';
 import type { Figures, Range, SumLine } from '../model/finding.js';
 import { valueOf } from '../model/given.js';
 import { assumed } from '../plan/assumed.js';
+import { fuelsFor } from '../plan/fuel.js';
 
 /** Is enough fuel carried for the trip? */
 export const fuelAmount = defineCheck({
@@ -22,8 +23,8 @@ export const fuelAmount = defineCheck({
     tight: 'The fuel covers the likely need for {days#} {days:day|days} and leaves little over.',
     short: 'The fuel runs short of {days#} {days:day|days}.',
     'snow-decides': 'It covers {days#} {days:day|days} from streams and not from snow.',
-    'days-missing': 'It lasts {lasts#} days; nothing says how long the trip is.',
-    'amount-missing': 'Nothing says how much fuel is carried; {days#} {days:day|days} take about {need}.',
+    'days-missing': 'It lasts {lasts#} {lasts:day|days}; nothing says how long the trip is.',
+    'amount-missing': 'Nothing says how much fuel is carried; {days#} {days:day takes|days take} about {need}.',
     margin: '{carried} of {need}',
     'margin-missing': 'amount not given',
     'fix-more': 'Carry {more} more, about {wanted} in all.',
@@ -39,13 +40,13 @@ export const fuelAmount = defineCheck({
   },
   judge({ onePot, fuels, trip, plan }, options): Verdict[] {
     const { perDay, tripGrams, carriedGrams } = plan;
-    const [fuel] = fuels;
-    if (onePot || fuel === undefined || perDay === null || tripGrams === null || perDay.grams.likely === 0) return [];
-    const evidence = fuels.map((can) => can.evidence);
+    const own = plan.burns === null || plan.burns === 'wood' ? [] : fuelsFor(fuels, plan.burns);
+    if (onePot || own.length === 0 || perDay === null || tripGrams === null) return [];
+    const evidence = own.map((can) => can.evidence);
     const days = valueOf(trip.days) ?? 1;
     const daysFigure = figure(days, 'days');
     if (carriedGrams === null) {
-      const unknown = fuels.find((can) => can.netG.grounds === 'missing');
+      const unknown = own.find((can) => can.netG.grounds === 'missing');
       if (unknown === undefined) return [];
       const question = {
         ...(unknown.item === null ? {} : { item: unknown.item }),
@@ -60,7 +61,8 @@ export const fuelAmount = defineCheck({
       const lasts = {
         low: Math.floor(carriedGrams / perDay.grams.high),
         likely: carriedGrams / perDay.grams.likely,
-        high: Math.floor(carriedGrams / perDay.grams.low),
+        // A day without any snow to melt may take no fuel at all.
+        high: Math.floor(carriedGrams / (perDay.grams.low || perDay.grams.likely)),
       };
       const figures = {
         carried,
@@ -123,6 +125,7 @@ export const fuelAmount = defineCheck({
         ['the number of people', trip.people],
         ['how they cook', trip.mealStyle],
         ['the wind', trip.wind],
+        ...(either ? [['where the water comes from', trip.waterFrom] as const] : []),
       ]),
       ...plan.assumptions,
     ];

@@ -33,11 +33,7 @@ export const fuelMatch = defineCheck({
     if (stove === undefined || types.includes('wood')) return [];
     if (fuels.length === 0) {
       const evidence = [stove.evidence, { quote: 'no fuel', found: 'absent' } as const];
-      const question = {
-        ...(stove.item === null ? {} : { item: stove.item }),
-        field: 'fuelType',
-        message: 'question',
-      } as const;
+      const question = { field: 'kind', kind: 'fuel', message: 'question' } as const;
       return stove.item === null
         ? []
         : [{ grade: 'cant-tell', message: 'no-fuel', margin: 'margin-none', figures: {}, evidence, question }];
@@ -45,9 +41,11 @@ export const fuelMatch = defineCheck({
     const carried = fuels.map(({ type }) => valueOf(type));
     const [burns] = types;
     const evidence = [stove.evidence, ...fuels.map((fuel) => fuel.evidence)];
-    if (burns === undefined || carried.includes(undefined)) return [];
-    if (carried.some((fuel) => types.includes(fuel)))
-      return [{ grade: 'holds-up', message: 'match', margin: 'margin', figures: { burns }, evidence }];
+    const burnt = carried.find((fuel) => fuel !== undefined && types.includes(fuel));
+    if (burnt !== undefined)
+      return [{ grade: 'holds-up', message: 'match', margin: 'margin', figures: { burns: burnt }, evidence }];
+    // What is not known may match.
+    if (burns === undefined || types.includes(undefined) || carried.includes(undefined)) return [];
     const figures = { burns, carried: carried[0] ?? '' };
     return [
       { grade: 'falls-short', message: 'other-fuel', margin: 'margin-other', figures, evidence, fix: 'fix-fuel' },

@@ -14,7 +14,9 @@ export const spark = defineCheck({
   messages: {
     lights: 'Something to light the stove with: {what}.',
     none: 'Nothing on the list lights the flame.',
-    margin: '{have} of {need} means',
+    second: 'One thing to light the stove with, {what}: in the snow a second means, kept apart from it, is usual.',
+    margin: '{have#} on the list',
+    'margin-none': 'none on the list',
     'fix-add': 'Add a lighter, and matches kept dry apart from it.',
     lighter: 'a lighter',
     matches: 'matches',
@@ -27,13 +29,15 @@ export const spark = defineCheck({
     const lighters = gear.filter((piece) => piece.role === 'lighter');
     const matches = gear.filter((piece) => piece.role === 'matches');
     const means = [...lighters, ...matches];
-    const figures = { have: figure(means.length, ''), need: figure(1, '') };
+    const have = means.reduce((sum, piece) => sum + (valueOf(piece.quantity) ?? 1), 0);
     if (means.length === 0) {
       const evidence = [flame.evidence, { quote: 'no lighter, no matches', found: 'absent' } as const];
-      return [{ grade: 'costs-you', message: 'none', margin: 'margin', figures, evidence, fix: 'fix-add' }];
+      return [{ grade: 'costs-you', message: 'none', margin: 'margin-none', figures: {}, evidence, fix: 'fix-add' }];
     }
     const what = lighters.length === 0 ? 'matches' : matches.length === 0 ? 'lighter' : 'both';
     const evidence = means.map((piece) => piece.evidence);
-    return [{ grade: 'holds-up', message: 'lights', margin: 'margin', figures: { ...figures, what }, evidence }];
+    const inSnow = valueOf(trip.season) === 'winter' || valueOf(trip.waterFrom) === 'snow';
+    const message = inSnow && have === 1 ? 'second' : 'lights';
+    return [{ grade: 'holds-up', message, margin: 'margin', figures: { have: figure(have, ''), what }, evidence }];
   },
 });

@@ -17,8 +17,6 @@ export const waterStore = defineCheck({
     /** Room a person, mL (`cp-water-carried`); EFSA and IOM give 2.0–3.7 L of all water a day. */
     least: 2000,
     full: 3000,
-    /** Under this share of the least, too little for a night out. */
-    dry: 0.5,
   },
   messages: {
     enough: 'Room for {have} of water.',
@@ -32,14 +30,18 @@ export const waterStore = defineCheck({
     'fix-add': 'Add bottles or a bladder for {need}.',
     question: '“{name}”: how much does it hold?',
     allLine: 'carried in all',
-    needLine: 'a day and a night, 2–3 L a head',
+    peopleLine: 'people',
+    eachLine: 'a day and a night, each',
+    needLine: 'room wanted',
   },
   judge({ onePot, vessels, stoves, waterCarriers, trip }, options): Verdict[] {
     if (onePot || (waterCarriers.length === 0 && (vessels.length === 0 || stoves.length === 0))) return [];
     const people = valueOf(trip.people) ?? 1;
     const low = (options.least * people) / 1000;
     const high = (options.full * people) / 1000;
-    const need = figure({ low, likely: (low + high) / 2, high }, 'L', 1);
+    const range = { low, likely: (low + high) / 2, high };
+    const each = { low: low / people, likely: range.likely / people, high: high / people };
+    const need = figure(range, 'L', 1);
     const assumptions = assumed([['the number of people', trip.people]]);
     const about = { assumptions, cites: ['cp-water-carried'] };
     if (waterCarriers.length === 0) {
@@ -63,32 +65,34 @@ export const waterStore = defineCheck({
     });
     const known = held.reduce<number>((sum, litres) => sum + (litres ?? 0), 0);
     const unknown = waterCarriers.filter((_, i) => held[i] === undefined);
+    const [first] = unknown;
     const evidence = waterCarriers.map((piece) => piece.evidence);
     const have = figure(known, 'L', 1);
-    if (known < low && unknown.length > 0) {
-      const [first] = unknown;
+    if (known < low && first !== undefined) {
       const question = {
-        ...(first!.item === null ? {} : { item: first!.item }),
+        ...(first.item === null ? {} : { item: first.item }),
         field: 'capacityMl',
         message: 'question',
       } as const;
-      const figures = { count: figure(unknown.length, ''), name: first!.name };
+      const figures = { count: figure(unknown.length, ''), name: first.name };
       return [
         { ...about, grade: 'cant-tell', message: 'unknown', margin: 'margin-unknown', figures, evidence, question },
       ];
     }
     const sum: SumLine[] = [
       { sign: '', figure: have, label: 'allLine', grounds: 'worked-out' },
+      { sign: '', figure: figure(people, ''), label: 'peopleLine', grounds: 'stated' },
       {
-        sign: '',
-        figure: need,
-        label: 'needLine',
+        sign: '×',
+        figure: figure(each, 'L', 1),
+        label: 'eachLine',
         grounds: 'common-practice',
         cites: ['cp-water-carried', 'efsa-water-2010', 'iom-water-2004'],
       },
+      { sign: '=', figure: need, label: 'needLine', grounds: 'worked-out' },
     ];
     const figures = { have, need, more: figure(Math.max(0, low - known), 'L', 1) };
-    return known < low * options.dry
+    return known < low - 1e-9
       ? [{ ...about, grade: 'costs-you', message: 'little', margin: 'margin', figures, sum, evidence, fix: 'fix-more' }]
       : [{ ...about, grade: 'holds-up', message: 'enough', margin: 'margin', figures, sum, evidence }];
   },

@@ -124,6 +124,32 @@ describe('where it cannot judge', () => {
     });
   });
 
+  it('counts only what the flame burns', () => {
+    const spirit = item('fuel', { fuelType: stated('alcohol') });
+    const given = factsOf({ people: 1, days: 2 }, [pot, gas, spirit, can(500)]);
+    expect(findingOf(fuelAmount, given)).toMatchObject({ grade: 'holds-up', figures: { carried: { value: 500 } } });
+    expect(findingOf(fuelAmount, given).evidence).toHaveLength(1);
+    expect(findingsOf(fuelAmount, factsOf({ days: 2 }, [pot, gas, spirit]))).toEqual([]);
+    expect(findingsOf(fuelAmount, factsOf({ days: 2, cookAt: 'fire' }, [pot, gas, can(10)]))).toEqual([]);
+  });
+
+  it('says one day as one day, and has no end where a day may take no fuel', () => {
+    const one = factsOf({ people: 1 }, [pot, gas, item('fuel', { fuelType: stated('gas') })]);
+    expect(findingOf(fuelAmount, one).message).toMatch(/; 1 day takes about /);
+    const idle = { people: 1, hotMealsPerDay: 0, drinkFromPot: false, waterFrom: 'either', wind: 'calm' } as const;
+    const given = factsOf(idle, [pot, gas, can(230)]);
+    expect(given.plan.perDay?.grams.low).toBe(0);
+    expect(findingOf(fuelAmount, given).message).toMatch(/^It lasts \d+–\d+ days; /);
+  });
+
+  it('says that snow is only guessed', () => {
+    const guessed = factsOf({ people: 1, days: 2, season: 'winter' }, [pot, gas, can(20)]);
+    expect(findingOf(fuelAmount, guessed).assumptions.map(({ what }) => what)).toContain('where the water comes from');
+    expect(findingOf(fuelAmount, facts(20)).assumptions.map(({ what }) => what)).not.toContain(
+      'where the water comes from',
+    );
+  });
+
   it('is silent without fuel, without a plan, for wood, and on a typed pot', () => {
     expect(findingsOf(fuelAmount, factsOf({ days: 2 }, [pot, gas]))).toEqual([]);
     expect(findingsOf(fuelAmount, factsOf({ days: 2 }, [item('pot'), gas, can(230)]))).toEqual([]);

@@ -34,6 +34,17 @@ describe('stove and fuel', () => {
     });
   });
 
+  it('names what is burnt, and takes nothing unknown for a mismatch', () => {
+    expect(findingOf(fuelMatch, factsOf({}, [stove('gas'), stove('alcohol'), fuel('alcohol')])).margin).toBe('alcohol');
+    expect(findingOf(fuelMatch, factsOf({}, [stove('gas'), stove(), fuel('gas')])).margin).toBe('canister gas');
+    expect(findingsOf(fuelMatch, factsOf({}, [stove('gas'), stove(), fuel('alcohol')]))).toEqual([]);
+    const unnamed = item('fuel');
+    expect(findingsOf(fuelMatch, factsOf({}, [stove('gas'), stove('alcohol'), unnamed]))).toEqual([]);
+    expect(findingOf(fuelMatch, factsOf({}, [stove('gas'), stove('alcohol'), unnamed, fuel('gas')])).grade).toBe(
+      'holds-up',
+    );
+  });
+
   it('is content where one of two stoves burns one of two fuels', () => {
     expect(findingOf(fuelMatch, factsOf({}, [stove('gas'), stove('alcohol'), fuel('alcohol')])).grade).toBe('holds-up');
     expect(findingOf(fuelMatch, factsOf({}, [stove('gas'), fuel('alcohol'), fuel('gas')])).grade).toBe('holds-up');
@@ -44,7 +55,7 @@ describe('stove and fuel', () => {
       grade: 'cant-tell',
       key: 'no-fuel',
       margin: 'no fuel named',
-      question: { item: 0, field: 'fuelType' },
+      question: { field: 'kind', kind: 'fuel', text: 'What does the stove burn, and how much of it is carried?' },
     });
   });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { spark } from '../../../core/checks/spark.js';
-import { item } from '../kit/item.js';
+import { item, stated } from '../kit/item.js';
 import { factsOf, factsOfPot, findingOf, findingsOf } from './facts.js';
 
 const stove = item('stove');
@@ -9,9 +9,9 @@ const matches = item('other-cook', { role: 'matches' });
 
 describe('something to light it, common practice, no source', () => {
   it.each([
-    [[lighter], 'Something to light the stove with: a lighter.', '1 of 1 means'],
-    [[matches], 'Something to light the stove with: matches.', '1 of 1 means'],
-    [[lighter, matches], 'Something to light the stove with: a lighter and matches.', '2 of 1 means'],
+    [[lighter], 'Something to light the stove with: a lighter.', '1 on the list'],
+    [[matches], 'Something to light the stove with: matches.', '1 on the list'],
+    [[lighter, matches], 'Something to light the stove with: a lighter and matches.', '2 on the list'],
   ])('holds up with %j', (means, message, margin) => {
     const finding = findingOf(spark, factsOf({}, [stove, ...means]));
     expect(finding).toMatchObject({ grade: 'holds-up', message, margin, fix: null });
@@ -28,11 +28,23 @@ describe('something to light it, common practice, no source', () => {
       expect(finding).toMatchObject({
         grade: 'costs-you',
         key: 'none',
-        margin: '0 of 1 means',
+        margin: 'none on the list',
         fix: 'Add a lighter, and matches kept dry apart from it.',
       });
       expect(finding.evidence).toContainEqual({ quote: 'no lighter, no matches', found: 'absent' });
     }
+  });
+
+  it('names a second means in winter and on snow, where there is one', () => {
+    const said =
+      'One thing to light the stove with, a lighter: in the snow a second means, kept apart from it, is usual.';
+    for (const trip of [{ season: 'winter' }, { waterFrom: 'snow' }] as const) {
+      expect(findingOf(spark, factsOf(trip, [stove, lighter]))).toMatchObject({ grade: 'holds-up', message: said });
+      expect(findingOf(spark, factsOf(trip, [stove, lighter, matches])).key).toBe('lights');
+      const two = { ...lighter, quantity: stated(2) };
+      expect(findingOf(spark, factsOf(trip, [stove, two]))).toMatchObject({ key: 'lights', margin: '2 on the list' });
+    }
+    expect(findingOf(spark, factsOf({ season: 'summer', waterFrom: 'either' }, [stove, lighter])).key).toBe('lights');
   });
 
   it('is silent where nothing burns, and on a typed pot', () => {
