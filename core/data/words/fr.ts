@@ -225,7 +225,12 @@ export const fr: Words = {
     week: 'semaine, semaines',
     notDays: 'tous les, par, chaque, dure, tient, ravitaillement, vivres, dès le, nourriture, autonomie, places',
     span: [[1, 'journée, sortie à la journée']],
-    seasons: { spring: 'printemps', summer: 'été', autumn: 'automne', winter: 'hiver, hivernal, hivernale' },
+    seasons: {
+      spring: 'printemps',
+      summer: "été, d'été, l'été",
+      autumn: "automne, d'automne, l'automne",
+      winter: "hiver, hivernal, hivernale, d'hiver, l'hiver",
+    },
     months: [
       'janvier, janv',
       'février, févr',

@@ -220,7 +220,12 @@ export const it: Words = {
     week: 'settimana, settimane',
     notDays: 'ogni, al, per, dura, viveri, cibo, posti, autonomia',
     span: [[1, 'escursione in giornata, in giornata']],
-    seasons: { spring: 'primavera', summer: 'estate, estivo, estiva', autumn: 'autunno', winter: 'inverno, invernale' },
+    seasons: {
+      spring: 'primavera',
+      summer: "estate, estivo, estiva, d'estate, l'estate",
+      autumn: "autunno, d'autunno, l'autunno",
+      winter: "inverno, invernale, d'inverno, l'inverno",
+    },
     months: [
       'gennaio',
       'febbraio',

@@ -53,7 +53,7 @@ export const pl: Words = {
     metal: 'metal, metalowy, metalowa, metalowe, blacha',
   },
   stoveTypes: {
-    gas: 'gaz, gazowy, gazowa, na gaz, nakręcany, nakręcana, kartusz, propan, butan',
+    gas: 'gaz, gazowy, gazowa, gazowe, na gaz, nakręcany, nakręcana, kartusz, kartusze, kartusza, propan, butan',
     alcohol: 'spirytus, spirytusowy, spirytusowa, na spirytus, denaturat, alkohol, alkoholowy',
     wood: 'drewno, na drewno, chrust, na patyki',
     'liquid-fuel': 'benzyna, benzynowy, benzynowa, na benzynę, wielopaliwowy, wielopaliwowa, nafta',
