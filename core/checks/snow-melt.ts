@@ -2,7 +2,11 @@ import { defineCheck, figure, type Verdict } from '../model/check.js';
 import { SNOW_KG_PER_M3 } from '../data/snow.js';
 import type { Figures, SumLine } from '../model/finding.js';
 import { valueOf } from '../model/given.js';
+import { loadsPerLitre } from '../physics/snow.js';
 import { assumed } from '../plan/assumed.js';
+import { eaters } from '../plan/fill.js';
+import { isMetal } from '../plan/sizing.js';
+import { eachEnd } from '../plan/tasks.js';
 
 /** When water comes from snow, is there a pot to melt it? */
 export const snowMelt = defineCheck({
@@ -25,17 +29,22 @@ export const snowMelt = defineCheck({
     costs: 0.65,
   },
   messages: {
+    'enough-if': 'If snow is the water, a {have} pot melts the water of {people}: {loads#} {loads:load|loads} a day.',
     enough: 'A {have} pot melts the water of {people}: {loads#} {loads:load|loads} a day.',
-    small: 'A {have} pot means {loads#} loads of snow a day.',
-    'small-if': 'If snow is the water, a {have} pot means {loads#} loads a day.',
+    small: 'A {have} pot means {loads#} {loads:load|loads} of snow a day.',
+    'small-if': 'If snow is the water, a {have} pot means {loads#} {loads:load|loads} a day.',
     'no-price': 'A {have} pot is small to melt the water of {people}.',
     'no-price-good': 'A {have} pot is large enough to melt the water of {people}.',
-    'no-pot': 'Nothing on the list melts snow: no metal pot.',
+    'no-price-if': 'If snow is the water, a {have} pot is small to melt the water of {people}.',
+    'no-price-good-if': 'If snow is the water, a {have} pot is large enough for {people}.',
+    'no-pot': 'No pot to melt snow in: none of metal.',
+    'no-pot-if': 'If snow is the water, there is no pot to melt it in: none of metal.',
     'size-missing': 'Without its size, nobody can tell whether it melts enough snow.',
+    'size-missing-if': 'If snow is the water, nobody can tell without its size whether the pot melts enough.',
     margin: '{have} of {wanted}',
     'margin-none': 'no melt pot',
     'margin-missing': 'size not given',
-    'fix-bigger': 'A lidded metal pot of {better} or more: {betterLoads#} loads.',
+    'fix-bigger': 'A lidded metal pot of {better} or more: {betterLoads#} {betterLoads:load|loads}.',
     'fix-add': 'Add a lidded metal pot of {wanted}.',
     question: '“{name}”: how much does it hold?',
     'caution-dry': 'A dry pot of snow scorches. Start with water in it, feed snow so that it stays slush, lid on.',
@@ -54,65 +63,70 @@ export const snowMelt = defineCheck({
   judge({ onePot, vessels, stoves, trip, plan }, options): Verdict[] {
     const water = valueOf(trip.waterFrom);
     if (water === undefined || water === 'liquid') return [];
-    const people = valueOf(trip.people) ?? 1;
-    const wanted = people === 1 ? options.one : Math.min(options.most, options.two + options.further * (people - 2));
+    const maybe = water === 'either' ? '-if' : '';
     const melter = plan.meltPot === null ? undefined : vessels[plan.meltPot];
+    const people = melter === undefined ? (valueOf(trip.people) ?? 1) : eaters(melter, trip);
+    const wanted = people === 1 ? options.one : Math.min(options.most, options.two + options.further * (people - 2));
+    const everybody = valueOf(trip.people) ?? 1;
     const who = people === 1 ? 'onePerson' : `${people} people`;
-    if (melter === undefined) {
-      const [unsized] = vessels.filter((vessel) => vessel.capacityMl.grounds === 'missing' && vessel.kind === 'pot');
-      if (unsized !== undefined) {
-        const question = {
-          ...(unsized.item === null ? {} : { item: unsized.item }),
-          field: 'capacityMl',
-          message: 'question',
-        } as const;
-        return [
-          {
-            grade: 'cant-tell',
-            message: 'size-missing',
-            margin: 'margin-missing',
-            figures: { name: unsized.name },
-            evidence: [unsized.evidence],
-            question,
-            item: unsized.item,
+    const have = melter === undefined ? 0 : (valueOf(melter.capacityMl) ?? 0);
+    const share = have / wanted;
+    const grade = share >= options.holds ? 'holds-up' : share >= options.costs ? 'costs-you' : 'falls-short';
+    // A pot without a size may be the larger one.
+    const unsized = vessels.find(
+      (vessel) => vessel.kind === 'pot' && vessel.capacityMl.grounds === 'missing' && isMetal(vessel),
+    );
+    if (unsized !== undefined && grade !== 'holds-up') {
+      return [
+        {
+          grade: 'cant-tell',
+          message: `size-missing${maybe}`,
+          margin: 'margin-missing',
+          figures: { name: unsized.name },
+          evidence: [unsized.evidence],
+          question: {
+            ...(unsized.item === null ? {} : { item: unsized.item }),
+            field: 'capacityMl',
+            message: 'question',
           },
-        ];
-      }
-      if (onePot || (stoves.length === 0 && vessels.length === 0)) return [];
-      const evidence = [{ quote: 'no metal pot', found: 'absent' } as const];
+          item: unsized.item,
+        },
+      ];
+    }
+    if (melter === undefined) {
+      const [other] = vessels;
+      if (other === undefined && stoves.length === 0) return [];
       return [
         {
           grade: 'falls-short',
-          message: 'no-pot',
+          message: `no-pot${maybe}`,
           margin: 'margin-none',
           figures: { wanted: figure(wanted / 1000, 'L', 1) },
-          evidence,
+          evidence: onePot && other !== undefined ? [other.evidence] : [{ quote: 'no metal pot', found: 'absent' }],
           fix: 'fix-add',
         },
       ];
     }
-    const have = valueOf(melter.capacityMl) ?? 0;
-    const share = have / wanted;
-    const grade = share >= options.holds ? 'holds-up' : share >= options.costs ? 'costs-you' : 'falls-short';
     const melt = plan.tasks.find((task) => task.id === 'melt');
     const snow = valueOf(trip.snow) ?? 'packed';
     const density = SNOW_KG_PER_M3[snow];
-    // The smallest pot that lifts the grade, up to the next 100 mL.
-    const better = Math.ceil((wanted * (grade === 'falls-short' ? options.costs : options.holds)) / 100 - 1e-9) * 100;
-    const scaled = (loads: number) => Math.ceil((loads * have) / better - 1e-9);
+    // The smallest pot that holds up, up to the next 100 mL.
+    const betterMl = Math.ceil((wanted * options.holds) / 100 - 1e-9) * 100;
+    const loads = (kgPerM3: number) =>
+      Math.ceil(((melt?.litres.likely ?? 0) / everybody) * people * loadsPerLitre(betterMl, kgPerM3) - 1e-9);
     const figures: Figures = {
       people: who,
       have: figure(have / 1000, 'L', 1),
       wanted: figure(wanted / 1000, 'L', 1),
-      better: figure(better / 1000, 'L', 1),
+      better: figure(betterMl / 1000, 'L', 1),
       snow,
       ...(melt === undefined
         ? {}
         : {
             loads: figure(melt.rounds, 'loads'),
-            each: figure(melt.litres.likely / people, 'L', 1),
+            each: figure(melt.litres.likely / everybody, 'L', 1),
             betterLoads: figure(
-              { low: scaled(melt.rounds.low), likely: scaled(melt.rounds.likely), high: scaled(melt.rounds.high) },
+              { low: loads(density.high), likely: loads(density.likely), high: loads(density.low) },
               'loads',
             ),
           }),
@@ -123,7 +137,7 @@ export const snowMelt = defineCheck({
         : [
             {
               sign: '',
-              figure: figure(melt.litres.likely, 'L', 1),
+              figure: figure((melt.litres.likely / everybody) * people, 'L', 1),
               label: 'waterLine',
               grounds: 'common-practice',
               cites: ['cp-snow-water-day'],
@@ -147,20 +161,23 @@ export const snowMelt = defineCheck({
             },
             { sign: '=', figure: figure(melt.rounds, ''), label: 'loadsLine', grounds: 'worked-out' },
             { sign: '', figure: figure(melt.minutes, 'min', 0), label: 'minutesLine', grounds: 'worked-out' },
-            { sign: '', figure: figure(melt.grams, 'g', 0), label: 'gramsLine', grounds: 'worked-out' },
+            {
+              sign: '',
+              figure: figure(
+                eachEnd((end) => (melt.grams[end] / everybody) * people),
+                'g',
+                0,
+              ),
+              label: 'gramsLine',
+              grounds: 'worked-out',
+            },
           ];
-    const small = water === 'snow' ? 'small' : 'small-if';
+    const large = grade === 'holds-up';
+    const message = melt === undefined ? (large ? 'no-price-good' : 'no-price') : large ? 'enough' : 'small';
     return [
       {
         grade,
-        message:
-          melt === undefined
-            ? grade === 'holds-up'
-              ? 'no-price-good'
-              : 'no-price'
-            : grade === 'holds-up'
-              ? 'enough'
-              : small,
+        message: `${message}${maybe}`,
         margin: 'margin',
         figures,
         sum,
@@ -171,7 +188,7 @@ export const snowMelt = defineCheck({
           ['the number of people', trip.people],
           ['the snow', trip.snow],
         ]),
-        cautions: grade === 'holds-up' ? [] : ['caution-dry'],
+        cautions: ['caution-dry'],
         item: melter.item,
       },
     ];

@@ -44,7 +44,7 @@ describe('a pot to melt snow in, common practice, no source', () => {
       grade: 'falls-short',
       message: 'A 1.3\u00a0L pot means 11–16 loads of snow a day.',
       margin: '1.3\u00a0L of 3\u00a0L',
-      fix: 'A lidded metal pot of 2\u00a0L or more: 8–11 loads.',
+      fix: 'A lidded metal pot of 2.7\u00a0L or more: 6–8 loads.',
       cautions: ['A dry pot of snow scorches. Start with water in it, feed snow so that it stays slush, lid on.'],
       item: 0,
     });
@@ -70,13 +70,25 @@ describe('a pot to melt snow in, common practice, no source', () => {
       label: 'water in new snow, by volume',
       grounds: 'published',
     });
-    expect(fresh.cautions).toEqual([]);
+    expect(fresh.cautions).toHaveLength(1);
     expect(fresh.fix).toBeNull();
   });
 
   it('says "if" where snow is only possible, and what it assumes', () => {
     expect(of(2, 1300, { waterFrom: 'either' }).message).toBe(
       'If snow is the water, a 1.3\u00a0L pot means 11–16 loads a day.',
+    );
+    expect(of(1, 2000, { waterFrom: 'either' }).message).toMatch(
+      /^If snow is the water, a 2\u00a0L pot melts the water of one person: 4–5 loads a day\.$/,
+    );
+    const either = { people: 1, waterFrom: 'either' } as const;
+    expect(findingOf(snowMelt, factsOfPot({ capacity: 1300 }, either)).key).toBe('no-price-if');
+    expect(findingOf(snowMelt, factsOfPot({ capacity: 1800 }, either)).message).toBe(
+      'If snow is the water, a 1.8\u00a0L pot is large enough for one person.',
+    );
+    expect(findingOf(snowMelt, factsOfPot({}, either)).message).toMatch(/^If snow is the water, nobody can tell/);
+    expect(findingOf(snowMelt, factsOf(either, [gas])).message).toBe(
+      'If snow is the water, there is no pot to melt it in: none of metal.',
     );
     const winter = findingOf(snowMelt, factsOf({ season: 'winter' }, [pot(1300), gas]));
     expect(winter.assumptions.map(({ what }) => what)).toEqual([
@@ -91,6 +103,25 @@ describe('a pot to melt snow in, common practice, no source', () => {
     expect(findingOf(snowMelt, factsOf({ people: 1, waterFrom: 'snow' }, [open, pot(1300), gas])).margin).toBe(
       '1.3\u00a0L of 2\u00a0L',
     );
+  });
+
+  it('judges people who each carry a pot by their own', () => {
+    const own = pot(1800, { perPerson: true });
+    const finding = findingOf(snowMelt, factsOf({ people: 3, waterFrom: 'snow', wind: 'calm' }, [own, gas]));
+    expect(finding).toMatchObject({
+      grade: 'holds-up',
+      // 3.5 L ÷ 1.8 L ÷ 0.35–0.50.
+      message: 'A 1.8\u00a0L pot melts the water of one person: 4–6 loads a day.',
+      margin: '1.8\u00a0L of 2\u00a0L',
+    });
+    const alone = findingOf(snowMelt, factsOf({ people: 1, waterFrom: 'snow', wind: 'calm' }, [pot(1800), gas]));
+    expect(finding.sum.map(({ text }) => text)).toEqual(alone.sum.map(({ text }) => text));
+    expect(finding.sum[0]).toMatchObject({ text: '3.5\u00a0L', label: 'a day, 3.5\u00a0L for one person' });
+  });
+
+  it('counts a load as one load', () => {
+    const big = of(1, 12_000);
+    expect(big.message).toBe('A 12\u00a0L pot melts the water of one person: 1 load a day.');
   });
 
   it('has no price without a stove', () => {
@@ -128,10 +159,35 @@ describe('without a melt pot', () => {
     });
   });
 
+  it('asks for a size where the pot without one may be the larger, and not where it cannot matter', () => {
+    const mug = item('mug', { capacitiesMl: [stated(450)], lid: stated(true) });
+    const snow = { people: 1, waterFrom: 'snow' } as const;
+    expect(findingOf(snowMelt, factsOf(snow, [mug, item('pot'), gas]))).toMatchObject({
+      grade: 'cant-tell',
+      message: 'Without its size, nobody can tell whether it melts enough snow.',
+      margin: 'size not given',
+      item: 1,
+    });
+    expect(findingOf(snowMelt, factsOf(snow, [pot(2000), item('pot'), gas])).grade).toBe('holds-up');
+    const tub = item('pot', { material: stated('plastic') });
+    expect(findingOf(snowMelt, factsOf(snow, [tub, gas])).grade).toBe('falls-short');
+    expect(findingOf(snowMelt, factsOf(snow, [mug, tub, gas]))).toMatchObject({ grade: 'falls-short', item: 0 });
+    expect(findingOf(snowMelt, factsOfPot({}, snow)).question).not.toHaveProperty('item');
+  });
+
+  it('falls short with one typed pot that is not of metal, by that pot', () => {
+    const facts = factsOfPot({ material: 'plastic', capacity: 900 }, { people: 1, waterFrom: 'snow' });
+    expect(findingOf(snowMelt, facts)).toMatchObject({
+      grade: 'falls-short',
+      message: 'No pot to melt snow in: none of metal.',
+      evidence: [{ found: 'typed' }],
+    });
+  });
+
   it('is silent where water runs, and on a list that cooks nothing', () => {
     expect(findingsOf(snowMelt, factsOf({ waterFrom: 'liquid' }, [pot(500), gas]))).toEqual([]);
     expect(findingsOf(snowMelt, factsOf({}, [pot(500), gas]))).toEqual([]);
     expect(findingsOf(snowMelt, factsOf({ waterFrom: 'snow' }, [item('bowl')]))).toEqual([]);
-    expect(findingsOf(snowMelt, factsOfPot({ material: 'plastic', capacity: 900 }, { waterFrom: 'snow' }))).toEqual([]);
+    expect(findingsOf(snowMelt, factsOfPot({ capacity: 900 }, { waterFrom: 'liquid' }))).toEqual([]);
   });
 });
