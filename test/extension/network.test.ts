@@ -2,6 +2,7 @@ import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { launchExtended, openPopup, type Extended } from '../../scripts/chromium.mjs';
+import { hasFindings } from './watch.js';
 
 /** Chromium calls these on its own account, with or without an extension: updates, the time, the account, its own components. */
 const CHROMIUM_ITSELF =
@@ -34,7 +35,7 @@ describe('the extension behind a proxy that records', () => {
     const page = await chromium.browser.newPage();
     const popup = await openPopup(chromium, page);
     await popup.keyboard.type('Pot 600 ml\nupright gas stove 73 g\nfoil windscreen\n');
-    await popup.waitForSelector('>>> [data-check]');
+    await popup.waitForFunction(hasFindings, { polling: 100 });
     const opening = chromium.browser.waitForTarget((target) => target.url().endsWith('/panel/index.html'));
     await popup.click('#beside');
     const panel = await (await opening).asPage();

@@ -748,13 +748,11 @@ export const parts = css`
   .fix::before {
     content: '';
     inline-size: 0.95em;
-    block-size: 1.4em;
+    block-size: 0.71em;
+    margin-block-start: 0.36em;
     background: currentColor;
-    -webkit-mask: var(--arrow) center/100% auto no-repeat;
-    mask: var(--arrow) center/100% auto no-repeat;
-  }
-  .bw {
-    --arrow: url("data:image/svg+xml,%3Csvg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 16 12' fill='none' stroke='%23000' stroke-width='1.6'%3E%3Cpath d='M0 6h14M9 1.2 14.4 6 9 10.8'/%3E%3C/svg%3E");
+    /* An arrow cut from its own ground: an image, were it inline, is refused by strict content policies. */
+    clip-path: polygon(0 43%, 75% 43%, 52% 15%, 59% 5%, 98% 50%, 59% 95%, 52% 85%, 75% 57%, 0 57%);
   }
   .bw:dir(rtl) .fix::before {
     scale: -1 1;
