@@ -66,7 +66,8 @@ const LANGUAGES: Readonly<Record<string, Language>> = {
       'Rain jacket',
       'Sleeping bag, 900 g',
       'Head torch with spare batteries',
-      'First aid kit (150 g)',
+      'First aid kit',
+      'Towel (150 g)',
       'Map 1:50 000',
       'Socks x 3',
     ],
@@ -106,7 +107,8 @@ const LANGUAGES: Readonly<Record<string, Language>> = {
       'Regenjacke',
       'Schlafsack, 900 g',
       'Stirnlampe mit Ersatzbatterien',
-      'Erste-Hilfe-Set (150 g)',
+      'Erste-Hilfe-Set',
+      'Handtuch (150 g)',
       'Karte 1:50 000',
       'Socken x 3',
     ],
@@ -146,7 +148,8 @@ const LANGUAGES: Readonly<Record<string, Language>> = {
       'Veste de pluie',
       'Sac de couchage, 900 g',
       'Lampe frontale avec piles de rechange',
-      'Trousse de secours (150 g)',
+      'Trousse de secours',
+      'Serviette (150 g)',
       'Carte 1:50 000',
       'Chaussettes x 3',
     ],
@@ -183,7 +186,8 @@ const LANGUAGES: Readonly<Record<string, Language>> = {
       'Chaqueta impermeable',
       'Saco de dormir, 900 g',
       'Frontal con pilas de repuesto',
-      'Botiquín (150 g)',
+      'Botiquín',
+      'Toalla (150 g)',
       'Mapa 1:50 000',
       'Calcetines x 3',
     ],
@@ -211,12 +215,13 @@ const LANGUAGES: Readonly<Record<string, Language>> = {
     },
     units: { volume: ['ml', 'l', 'dl'], mass: ['g', 'kg'] },
     heads: ['Sak', 'Antal', 'Vikt'],
-    heading: 'Kök',
+    heading: 'Matlagning',
     noise: [
       'Regnjacka',
       'Sovsäck, 900 g',
       'Pannlampa med reservbatterier',
-      'Första hjälpen (150 g)',
+      'Första hjälpen',
+      'Handduk (150 g)',
       'Karta 1:50 000',
       'Strumpor x 3',
     ],
@@ -284,6 +289,9 @@ function figure(
     });
 }
 
+/** Ounces beside what a thing holds can be of either sort: the reading may ask, and then has no value to read back. */
+const isPlain = (unit: string) => unit !== 'oz';
+
 function thing({ names, units, decimal }: Language): fc.Arbitrary<Thing> {
   return fc
     .constantFrom(...(Object.keys(names) as ItemKind[]))
@@ -294,7 +302,7 @@ function thing({ names, units, decimal }: Language): fc.Arbitrary<Thing> {
         name: fc.constantFrom(...(names[kind] ?? [])),
         quantity: fc.constantFrom(1, 1, 1, 2, 3, 4),
         capacity: usual.ml === undefined ? fc.constant(null) : fc.option(figure(usual.ml, units.volume, decimal)),
-        mass: fc.option(figure(usual.g, units.mass, decimal)),
+        mass: fc.option(figure(usual.g, usual.ml === undefined ? units.mass : units.mass.filter(isPlain), decimal)),
       });
     })
     .map(({ name, ...rest }) => ({ ...rest, name: rest.quantity > 1 ? name[1] : name[0] }));
@@ -331,9 +339,10 @@ type Entry = Thing | string;
 function lines(entries: readonly Entry[], { heading }: Language, phrase: number, bullet: number): string {
   const mark = BULLETS[bullet] ?? String;
   const write = PHRASES[phrase] ?? String;
+  // Without marks, a name of a section after a blank line is a heading to anyone: there the blank line is left out.
   return [
     `# ${heading}`,
-    '',
+    ...(mark('', 0) === '' ? [] : ['']),
     ...entries.map((entry, i) => mark(typeof entry === 'string' ? entry : write(entry), i)),
   ].join('\n');
 }

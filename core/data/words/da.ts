@@ -9,7 +9,7 @@ export const da: Words = {
 
   kinds: {
     pot: '~gryde, ~kasserolle, ~kogekar, ~grydesæt, ~kogesæt, ~kogegrej, ~kogekedel, feltgryde, ~bålgryde, ~stormgryde | ~gryder, ~kasseroller, ~kogekar, ~grydesæt',
-    mug: '~kop, ~krus, ~kåsa, ~kuksa, ~termokop, ~drikkekop, ~bæger | ~kopper, ~krus, ~bægre',
+    mug: 'kop, ~krus, kåsa, kuksa, ~termokop, ~drikkekop, ~kaffekop, ~metalkop, ~bæger | kopper, ~kaffekopper, ~krus, ~bægre',
     kettle: '~kedel, ~vandkedel, ~kaffekedel, ~tekedel, ~kaffekande, ~tekande | ~kedler, ~kaffekander',
     pan: '~pande, ~stegepande, ~bålpande | ~pander, ~stegepander',
     lid: 'låg, ~grydelåg, ~kedellåg, ~pandelåg | låg, ~grydelåg',
@@ -23,9 +23,9 @@ export const da: Words = {
       '~vandpose, ~vandsæk, ~drikkeblære, ~drikkepose, ~foldedunk, ~foldeflaske, ~foldespand | ~vandposer, ~vandsække, ~drikkeblærer',
     bowl: '~skål, dyb tallerken, ~turskål, ~suppeskål | ~skåle, dybe tallerkener',
     utensil:
-      '~ske, ~gaffel, ~bestik, ~turbestik, ~spork, ~øse, ~grydeske, ~paletkniv, ~spisepinde | ~skeer, ~gafler, ~grydeskeer',
+      'ske, ~spiseske, ~teske, ~gaffel, ~bestik, ~turbestik, ~spork, øse, ~grydeske, ~paletkniv, ~spisepinde | ~skeer, ~gafler, ~grydeskeer',
     'other-cook':
-      '~grydetang, ~grydegreb, ~grydeholder, ~griber, ~tallerken, ~trefod, ~trebenet stativ, ~rist, ~grillrist, ~bålrist, ~kaffefilter, ~tændstikker, ~lighter, ~tændstål, ~ildstål, ~sølvpapir, ~stanniol, ~alufolie, ~brænderplade, ~brænderbræt, ~si | ~tallerkener, ~lightere',
+      '~grydetang, ~grydegreb, ~grydeholder, ~griber, ~tallerken, ~trefod, ~trebenet stativ, rist, ~grillrist, ~bålrist, ~kaffefilter, ~tændstikker, ~lighter, ~tændstål, ~ildstål, ~sølvpapir, ~stanniol, ~alufolie, ~brænderplade, ~brænderbræt | ~tallerkener, ~lightere',
   },
   containers: {
     rigid: '~flaske, ~kande, ~dunk | ~flasker, ~kander, ~dunke',

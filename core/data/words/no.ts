@@ -22,9 +22,9 @@ export const no: Words = {
     bladder:
       '~vannpose, ~vannsekk, ~drikkeblære, ~drikkepose, ~vanndunk, ~foldedunk, ~brettbøtte | ~vannposer, ~vannsekker',
     bowl: '~bolle, ~skål, ~turskål, dyp tallerken, ~suppeskål | ~boller, ~skåler, dype tallerkener',
-    utensil: '~skje, ~gaffel, ~bestikk, ~turbestikk, ~spork, ~øse, ~sleiv, ~spisepinner | ~skjeer, ~gafler',
+    utensil: '~skje, ~gaffel, ~bestikk, ~turbestikk, ~spork, øse, ~sleiv, ~spisepinner | ~skjeer, ~gafler',
     'other-cook':
-      '~gryteklo, ~kjeleklo, ~grytegrep, ~kjelegrep, ~griper, ~tallerken, ~trefot, ~bålrist, ~rist, ~grillrist, ~kaffefilter, ~fyrstikker, ~lighter, ~tennstål, ~aluminiumsfolie, ~brennerplate, ~brennerbrett, ~gryteklut | ~tallerkener, ~lightere',
+      '~gryteklo, ~kjeleklo, ~grytegrep, ~kjelegrep, ~griper, ~tallerken, ~trefot, ~bålrist, rist, ~grillrist, ~kaffefilter, ~fyrstikker, ~lighter, ~tennstål, ~aluminiumsfolie, ~brennerplate, ~brennerbrett, ~gryteklut | ~tallerkener, ~lightere',
   },
   containers: {
     rigid: '~flaske, ~kanne, ~dunk | ~flasker, ~kanner',

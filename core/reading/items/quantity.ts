@@ -198,7 +198,9 @@ function isTimes({ stretch, count, previous, next }: Sided): boolean {
 function isCalledCount({ stretch, count }: Sided): boolean {
   const { first, last } = count;
   return (
-    termsOf(stretch, 'pieces').some((term) => term.first === last + 1) ||
+    termsOf(stretch, 'pieces').some(
+      (term) => term.first === last + 1 && !stretch.bare.some((number) => number.at === term.last + 1),
+    ) ||
     termsOf(stretch, 'countLabels').some((term) => term.last === first - 1 || term.last === first - 2) ||
     termsOf(stretch, 'perPerson').some((term) => term.first === last + 1 || (term.first <= first && term.last >= first))
   );

@@ -124,11 +124,28 @@ function withoutMarks(text: string, tokens: readonly Token[]): { tokens: Token[]
       skipTo(end);
       continue;
     }
+    if (token.type === 'word' && isAddress(tokens, i)) {
+      let end = i + 1;
+      while (end < tokens.length && tokens[end]?.gap === 0) end++;
+      skipTo(end);
+      continue;
+    }
     kept.push(gap > token.gap ? { ...token, gap } : token);
     struck.push(strike);
     gap = 0;
   }
   return { tokens: kept, struck };
+}
+
+/** "name@example.org", "my.name@…": words tied by points up to an @ and a word. */
+function isAddress(tokens: readonly Token[], at: number): boolean {
+  for (let i = at + 1; i < tokens.length && i < at + 12; i++) {
+    const token = tokens[i];
+    if (token === undefined || token.gap > 0) return false;
+    if (token.fold === '@') return tokens[i + 1]?.type === 'word' && tokens[i + 1]?.gap === 0;
+    if (token.type === 'sign' && !'.-_+'.includes(token.fold)) return false;
+  }
+  return false;
 }
 
 /** "1. pack 2. blanket 3. tarp" on one line: where its numbers stand, if they go up by one and are three or more. */

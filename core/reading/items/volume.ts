@@ -2,7 +2,7 @@ import type { Given } from '../../model/given.js';
 import { FLUID_OUNCE_ML, IMPERIAL_FLUID_OUNCE_ML } from '../quantities/units.js';
 import type { Measure } from '../quantities/measures.js';
 import { assumed, bareOf, isMissing, measuresOf, near, spanOf, stated, within, type Draft } from './draft.js';
-import type { Stretch } from './stretch.js';
+import { termsOf, type Stretch } from './stretch.js';
 import { isVessel } from './things.js';
 
 /** Whether ounces at this place are a volume: before the noun of a vessel, or too many to be its mass. */
@@ -216,6 +216,7 @@ function readBareVolume(stretch: Stretch, draft: Draft): void {
       within(stretch, draft, 'dimension').some((term) => term.last === number.at - 1)
     )
       continue;
+    if (!isRound(stretch, number.at, value)) continue;
     const span = spanOf(stretch, number.at, number.at);
     if (number.number.whole && value >= 300 && value <= 6000) {
       draft.taken.add(number.at);
@@ -237,6 +238,14 @@ function readBareVolume(stretch: Stretch, draft: Draft): void {
       return;
     }
   }
+}
+
+/** Vessels are named by round sizes: not by a year, a model number, a fraction or a number of times. */
+function isRound(stretch: Stretch, at: number, value: number): boolean {
+  const token = stretch.tokens[at];
+  if (token === undefined || stretch.text.slice(token.start, token.end).includes('/')) return false;
+  if (termsOf(stretch, 'rate').some((term) => term.first === at + 1)) return false;
+  return value < 100 || (value % 5 === 0 && !(value > 1950 && value < 2050 && value % 50 !== 0));
 }
 
 /** "holds 750": the number that the word is about goes first. */

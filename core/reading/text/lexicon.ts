@@ -73,6 +73,8 @@ const ROLE_OF: Readonly<Record<string, Role>> = {
   materials: 'materials',
 };
 const SHORTEST_PART = 2;
+/** In a language that is not the text's likeliest: a short ending would fit any word. */
+const SHORTEST_FOREIGN_PART = 4;
 
 const layers = new Map<Role, number>();
 
@@ -199,7 +201,7 @@ export class Dictionary {
     // What only a less likely language calls no kit hides nothing that another one knows.
     phrases.push(...hiding);
     if (this.lexicons.length > 1) phrases.sort((a, b) => b.words.length - a.words.length);
-    const parts = word.length > 3 ? this.lexicons.flatMap((lexicon) => partsOf(word, lexicon)) : [];
+    const parts = word.length > 3 ? this.lexicons.flatMap((lexicon, i) => partsOf(word, lexicon, i === 0 ? SHORTEST_PART : SHORTEST_FOREIGN_PART)) : [];
     const opening = phrases.length + parts.length > 0 ? { phrases, parts } : null;
     if (this.openings.size >= MOST_WORDS) this.openings.clear();
     this.openings.set(word, opening);
@@ -208,7 +210,7 @@ export class Dictionary {
 }
 
 /** Of each role the sense of the longest ending; and of the beginnings. */
-function partsOf(word: string, lexicon: Lexicon): Sense[] {
+function partsOf(word: string, lexicon: Lexicon, shortest: number): Sense[] {
   const found: Sense[] = [];
   const roles = new Set<number>();
   const take = (senses: readonly Sense[] | undefined) => {
@@ -218,10 +220,10 @@ function partsOf(word: string, lexicon: Lexicon): Sense[] {
     for (const sense of senses ?? []) roles.add(sense.layer);
   };
   if (lexicon.endings.size > 0)
-    for (let i = 1; i <= word.length - SHORTEST_PART; i++) take(lexicon.endings.get(word.slice(i)));
+    for (let i = 1; i <= word.length - shortest; i++) take(lexicon.endings.get(word.slice(i)));
   roles.clear();
   if (lexicon.beginnings.size > 0)
-    for (let i = word.length - 1; i >= SHORTEST_PART; i--) take(lexicon.beginnings.get(word.slice(0, i)));
+    for (let i = word.length - 1; i >= shortest; i--) take(lexicon.beginnings.get(word.slice(0, i)));
   return found;
 }
 
