@@ -1,10 +1,11 @@
 import { GAS_MIX_SHARES } from '../data/fuels.js';
 import { defineCheck, figure, type Verdict } from '../model/check.js';
-import type { Figures, SumLine } from '../model/finding.js';
+import type { Figures, Range, SumLine } from '../model/finding.js';
 import { valueOf } from '../model/given.js';
 import type { GasMix } from '../model/item.js';
 import { assumed } from '../plan/assumed.js';
-import { canisterPressurePa } from '../physics/fuel.js';
+import { eachEnd } from '../plan/tasks.js';
+import { canisterPressurePa, staysLiquidBelowC } from '../physics/fuel.js';
 
 /** What is judged where the canister does not say what it holds: the ends of what is sold. */
 const UNKNOWN: readonly GasMix[] = ['butane', 'winter'];
@@ -27,17 +28,23 @@ export const coldGas = defineCheck({
     /** Colder than the air by this as it runs, °C (`cp-canister-chill`). */
     chillC: 5,
     /** Pressure over the air's from which a burner runs well, as a share (`cp-upright-cold`: isobutane mixes fade at some −7 °C). */
-    runs: 1.1,
+    runs: 1.2,
   },
   messages: {
     runs: 'The gas still leaves the canister at {low}.',
     fades: 'At {low} the gas barely leaves the canister, and less as it empties.',
-    stays: 'At {low} the gas stays liquid: no flame on the coldest night.',
+    stays: '{gas} stays liquid below {liquid} at {altitude}; at {canister} none comes out.',
+    'stays-any': 'At {low} no gas comes out of any canister sold: it stays liquid.',
     'hose-fades': 'At {low} it needs the canister turned over, on a stove made for that.',
     'mix-missing': 'At {low} it hangs on the mix: butane stays liquid, a winter mix burns.',
     margin: '{vapour#} of {air}, to leave the canister',
     'fix-mix': 'A canister of isobutane and propane: {better} at {low}. Or keep it warm.',
-    'fix-liquid': 'A stove on a hose that takes liquid gas, or a petrol stove. Never warm a canister with a flame.',
+    'fix-liquid': 'A stove on a hose that takes liquid gas, or a petrol stove.',
+    'caution-warm': 'A canister warmed over a flame can burst. Warm it in a jacket, or in water a hand can stand.',
+    butane: 'Plain butane',
+    isobutane: 'An isobutane mix',
+    winter: 'A winter mix',
+    propane: 'Propane',
     question: 'What does the canister hold: butane, isobutane mix, winter mix?',
     vapourLine: 'pressure of the gas at {canister}, the canister colder than the air as it runs',
     airLine: 'the air at this altitude',
@@ -63,12 +70,19 @@ export const coldGas = defineCheck({
     const onHose = stoves.some(({ form }) => valueOf(form) === 'remote');
     const states = mix === undefined ? UNKNOWN.map(state) : [state(mix)];
     const judged = mix ?? 'butane';
-    const { full } = pressures(judged);
+    const shown: Record<keyof Range, GasMix> = mix
+      ? { low: mix, likely: mix, high: mix }
+      : { low: 'butane', likely: 'isobutane', high: 'winter' };
+    const full = eachEnd((end) => pressures(shown[end]).full);
+    const over = eachEnd((end) => full[end] - air);
     const figures: Figures = {
       low: figure(low, '°C', 0),
       canister: figure(canisterC, '°C', 0),
       vapour: figure(full, 'kPa', 0),
       air: figure(air, 'kPa', 0),
+      gas: judged,
+      liquid: figure(staysLiquidBelowC(GAS_MIX_SHARES[judged], air * 1000), '°C', 0),
+      altitude: figure(valueOf(trip.altitudeM) ?? 0, 'm', 0),
       better: figure(pressures('winter').full, 'kPa', 0),
     };
     const sum: SumLine[] = [
@@ -80,7 +94,7 @@ export const coldGas = defineCheck({
         cites: ['vdi-heat-atlas', 'mcgarry-1983'],
       },
       { sign: '−', figure: figure(air, 'kPa', 0), label: 'airLine', grounds: 'published', cites: ['iso-2533'] },
-      { sign: '=', figure: figure(full - air, 'kPa', 0), label: 'overLine', grounds: 'worked-out' },
+      { sign: '=', figure: figure(over, 'kPa', 0), label: 'overLine', grounds: 'worked-out' },
     ];
     const evidence = [can.evidence];
     const about = {
@@ -104,14 +118,19 @@ export const coldGas = defineCheck({
     }
     const [only] = states;
     if (only === 'runs') return [{ ...about, grade: 'holds-up', message: 'runs' }];
-    if (onHose) return [{ ...about, grade: 'costs-you', message: 'hose-fades', fix: 'fix-mix' }];
-    const winterRuns = state('winter') === 'runs';
+    const cautions = ['caution-warm'];
+    const mixHelps = judged !== 'winter' && state('winter') === 'runs';
+    if (onHose)
+      return [
+        { ...about, grade: 'costs-you', message: 'hose-fades', cautions, ...(mixHelps ? { fix: 'fix-mix' } : {}) },
+      ];
     return [
       {
         ...about,
         grade: only === 'stays' ? 'falls-short' : 'costs-you',
-        message: only ?? 'fades',
-        fix: winterRuns && judged !== 'winter' ? 'fix-mix' : 'fix-liquid',
+        message: mix === undefined && only === 'stays' ? 'stays-any' : (only ?? 'fades'),
+        cautions,
+        fix: mixHelps ? 'fix-mix' : 'fix-liquid',
       },
     ];
   },

@@ -9,7 +9,7 @@ export const coldSpirit = defineCheck({
   asks: 'Does an alcohol stove have to work in the cold, or melt snow?',
   costs: 'Long waits and much fuel; it lights badly when it is cold.',
   needs: ['onePot', 'stoves', 'trip', 'plan'],
-  cites: ['cp-spirit-cold', 'crc-handbook'],
+  cites: ['cp-spirit-cold'],
   limits:
     'Practitioners disagree: some never take it into snow, others melt with it slowly. Screens and pre-warming change much.',
   options: {
@@ -19,6 +19,8 @@ export const coldSpirit = defineCheck({
   messages: {
     cold: 'An alcohol stove at {low} lights slowly and heats slowly.',
     snow: 'Melting snow on alcohol is slow and takes much fuel; it is not impossible.',
+    'snow-if': 'If snow is the water, alcohol melts it slowly and with much fuel; it is not impossible.',
+    'snow-figure-if': 'If snow is the water, alcohol melts it in {minutes} and {grams} a day: slow, not impossible.',
     'snow-figure': 'Melting snow on alcohol takes {minutes} and {grams} a day; it is slow, not impossible.',
     margin: '{low}, alcohol',
     'margin-snow': 'snow on alcohol',
@@ -31,11 +33,12 @@ export const coldSpirit = defineCheck({
       valueOf(trip.waterFrom) === 'snow' ||
       (valueOf(trip.waterFrom) === 'either' && trip.waterFrom.grounds === 'stated');
     if (onePot || stove === undefined || valueOf(stove.type) !== 'alcohol' || (!snow && low > options.coldC)) return [];
+    const maybe = valueOf(trip.waterFrom) === 'either' ? '-if' : '';
     const melt = plan.tasks.find((task) => task.id === 'melt');
     return [
       {
         grade: 'costs-you',
-        message: snow ? (melt === undefined ? 'snow' : 'snow-figure') : 'cold',
+        message: snow ? `${melt === undefined ? 'snow' : 'snow-figure'}${maybe}` : 'cold',
         margin: snow ? 'margin-snow' : 'margin',
         figures: {
           low: figure(low, '°C', 0),

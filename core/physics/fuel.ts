@@ -13,6 +13,7 @@ import {
   type HeatingBasis,
   type SubstanceId,
 } from '../data/fuels.js';
+import { solveRising } from './numeric.js';
 import { assertWithin } from './range.js';
 
 /** Heat of burning, J/kg, on the lower (water leaves as steam) or the higher value. Sources beside each in `core/data/fuels`. */
@@ -89,6 +90,12 @@ export function canisterPressurePa(
     full: mixturePressurePa(shares, tK),
     nearlyEmpty: Math.min(...parts(shares).map(([gas]) => vapourPressurePa(gas, tK))),
   };
+}
+
+/** °C at which a full canister no longer beats the air: its mix stays liquid below. @param airPa 10 000 to 120 000. */
+export function staysLiquidBelowC(shares: GasShares, airPa: number): number {
+  assertWithin('The pressure of the air', airPa, 10_000, 120_000, ' Pa');
+  return solveRising((tC) => mixturePressurePa(shares, tC + 273.15), airPa, -100, 40);
 }
 
 /** What a canister of that mass when full holds, g, by the sizes sold (common practice); null where it is none of them. @param grossG 0 or more. */

@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { coldGas } from '../../../core/checks/cold-gas.js';
 import type { GasMix, StoveForm } from '../../../core/model/item.js';
+import type { Range } from '../../../core/model/finding.js';
 import type { Trip } from '../../../core/model/trip.js';
 import { item, stated } from '../kit/item.js';
 import { factsOf, factsOfPot, findingOf, findingsOf } from './facts.js';
 
+const AIR = 101.325;
 const can = (mix?: GasMix) => item('fuel', { fuelType: stated('gas'), ...(mix ? { gasMix: stated(mix) } : {}) });
 const stove = (form?: StoveForm) =>
   item('stove', { stoveType: stated('gas'), ...(form ? { stoveForm: stated(form) } : {}) });
@@ -18,9 +20,11 @@ describe('gas in the cold', () => {
     expect(cold).toMatchObject({
       grade: 'falls-short',
       key: 'stays',
-      message: 'At −5\u00a0°C the gas stays liquid: no flame on the coldest night.',
+      message: 'Plain butane stays liquid below −1\u00a0°C at 0\u00a0m; at −10\u00a0°C none comes out.',
+      margin: '70 of 101\u00a0kPa, to leave the canister',
+      cautions: ['A canister warmed over a flame can burst. Warm it in a jacket, or in water a hand can stand.'],
     });
-    expect((cold.figures['vapour'] as { value: number }).value).toBeCloseTo(69.5, 0);
+    expect((cold.figures['vapour'] as { value: { likely: number } }).value.likely).toBeCloseTo(69.5, 0);
     expect((cold.figures['air'] as { value: number }).value).toBeCloseTo(101.3, 1);
     expect(cold.sum.map(({ sign, text }) => [sign, text])).toEqual([
       ['', '70\u00a0kPa'],
@@ -44,28 +48,67 @@ describe('gas in the cold', () => {
     });
   });
 
+  // A fifth over the air's pressure, and more than the air's when nearly empty: the grades either side of it.
+  it.each([
+    // VDI Heat Atlas: n-butane has 103 kPa at 0 °C and 149 kPa at 10 °C; the air 101.3, 89.9, 79.5, 70.1 kPa at 0, 1000, 2000, 3000 m.
+    [5, 0, 'costs-you'],
+    [5, 1000, 'costs-you'],
+    [5, 2000, 'holds-up'],
+    [5, 3000, 'holds-up'],
+  ] as const)('butane on a night of %d °C at %d m: %s', (low, altitudeM, grade) => {
+    expect(of(low, 'butane', { altitudeM }).grade).toBe(grade);
+  });
+
+  it('an isobutane mix runs full and not nearly empty', () => {
+    // Isobutane alone has 100 kPa at about −12 °C (its boiling point, CRC Handbook: −11.7 °C), the mix with propane more.
+    const finding = of(-8, 'isobutane');
+    const { vapour, air } = finding.figures as Record<string, { value: number & { likely: number } }>;
+    expect(vapour!.value.likely).toBeGreaterThan(1.2 * air!.value);
+    expect(finding).toMatchObject({
+      grade: 'costs-you',
+      message: 'At −8\u00a0°C the gas barely leaves the canister, and less as it empties.',
+    });
+  });
+
   it('propane runs at any cold met here', () => {
     expect(of(-30, 'propane').grade).toBe('holds-up');
   });
 
   it('on a hose costs you, where the canister can be turned over', () => {
     expect(of(-5, 'butane', {}, 'remote')).toMatchObject({ grade: 'costs-you', key: 'hose-fades' });
+    expect(of(-25, 'butane', {}, 'remote')).toMatchObject({ key: 'hose-fades', fix: null });
+    const mild = of(0, 'butane', {}, 'remote');
+    expect(mild.message).toBe('At 0\u00a0°C it needs the canister turned over, on a stove made for that.');
+    expect(mild.fix).toMatch(/^A canister of isobutane and propane: /);
+    expect(mild.cautions).toHaveLength(1);
+    expect(of(0, 'winter', {}, 'remote')).toMatchObject({ key: 'runs', cautions: [], fix: null });
   });
 
   it('names the mix that would do, or another stove', () => {
     expect(of(0, 'butane').fix).toMatch(
       /^A canister of isobutane and propane: \d+\u00a0kPa at 0\u00a0°C\. Or keep it warm\.$/,
     );
-    expect(of(-25, 'butane').fix).toBe(
-      'A stove on a hose that takes liquid gas, or a petrol stove. Never warm a canister with a flame.',
-    );
+    expect(of(-25, 'butane').fix).toBe('A stove on a hose that takes liquid gas, or a petrol stove.');
     expect(of(-25, 'winter').fix).toMatch(/^A stove on a hose/);
   });
 
   it('asks for the mix where it decides, and not where it does not', () => {
     expect(of(0)).toMatchObject({ grade: 'cant-tell', key: 'mix-missing', question: { item: 1, field: 'gasMix' } });
     expect(of(-5, undefined, { altitudeM: 6000 }).grade).toBe('holds-up');
-    expect(of(-45).grade).toBe('falls-short');
+    expect(of(-45)).toMatchObject({
+      grade: 'falls-short',
+      message: 'At −45\u00a0°C no gas comes out of any canister sold: it stays liquid.',
+    });
+    const open = of(-5);
+    expect(open.message).toBe('At −5\u00a0°C it hangs on the mix: butane stays liquid, a winter mix burns.');
+    // The range from butane to a winter mix, and what is over the air.
+    const { low, likely, high } = (open.figures['vapour'] as { value: Range }).value;
+    expect([low, likely, high]).toEqual(
+      (['butane', 'isobutane', 'winter'] as const).map(
+        (mix) => (of(-5, mix).figures['vapour'] as { value: Range }).value.likely,
+      ),
+    );
+    expect(open.sum[2]?.figure.value).toEqual({ low: low - AIR, likely: likely - AIR, high: high - AIR });
   });
 
   it('speaks from 5 °C down, of gas only, and not of a typed pot', () => {

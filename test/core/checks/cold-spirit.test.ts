@@ -25,7 +25,12 @@ describe('alcohol in the cold, common practice, no source', () => {
       /^Melting snow on alcohol takes [\d–,]+\u00a0min and [\d–,]+\u00a0g a day; it is slow, not impossible\.$/,
     );
     expect(findingOf(coldSpirit, factsOf({ waterFrom: 'snow', lowC: 0 }, [spirit]))).toMatchObject({ key: 'snow' });
-    expect(findingOf(coldSpirit, factsOf({ waterFrom: 'either', lowC: 0 }, [spirit])).key).toBe('snow');
+    expect(findingOf(coldSpirit, factsOf({ waterFrom: 'either', lowC: 0 }, [spirit])).message).toBe(
+      'If snow is the water, alcohol melts it slowly and with much fuel; it is not impossible.',
+    );
+    expect(
+      findingOf(coldSpirit, factsOf({ waterFrom: 'either', lowC: 0, wind: 'calm' }, [pot, spirit])).message,
+    ).toMatch(/^If snow is the water, alcohol melts it in [\d–,]+\u00a0min and [\d–,]+\u00a0g a day: slow, /);
   });
 
   it('is silent where snow is only assumed, on another stove, without a stove, and on a typed pot', () => {

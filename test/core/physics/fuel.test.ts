@@ -3,6 +3,7 @@ import { GAS_MIX_SHARES } from '../../../core/data/fuels.js';
 import {
   canisterNetG,
   canisterPressurePa,
+  staysLiquidBelowC,
   fuelHeatingValueJPerKg,
   heatingValueJPerKg,
   liquidFuelG,
@@ -90,6 +91,25 @@ describe('vapour pressure', () => {
 
   it('every mix that words name adds up', () => {
     for (const shares of Object.values(GAS_MIX_SHARES)) expect(() => mixturePressurePa(shares, 273)).not.toThrow();
+  });
+});
+
+describe('staysLiquidBelowC', () => {
+  // Normal boiling points, CRC Handbook of Chemistry and Physics (from memory): butane −0.5 °C, isobutane −11.7 °C, propane −42.1 °C.
+  it.each([
+    [{ butane: 1 }, -0.5],
+    [{ isobutane: 1 }, -11.7],
+    [{ propane: 1 }, -42.1],
+  ])('%j at 101.325 kPa: %d °C', (shares, boilsC) => {
+    expect(staysLiquidBelowC(shares, 101_325)).toBeCloseTo(boilsC, 0);
+  });
+
+  it('is where the pressure of the mix is the air’s, and refuses what is no air', () => {
+    const mix = { propane: 0.3, isobutane: 0.7 };
+    expect(canisterPressurePa(mix, staysLiquidBelowC(mix, 70_000) + 273.15).full).toBeCloseTo(70_000, 3);
+    expect(() => staysLiquidBelowC(mix, 9_999)).toThrow(/pressure of the air/);
+    expect(() => staysLiquidBelowC(mix, 120_001)).toThrow(RangeError);
+    expect(staysLiquidBelowC(mix, 10_000)).toBeLessThan(staysLiquidBelowC(mix, 120_000));
   });
 });
 
