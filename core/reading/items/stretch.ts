@@ -37,7 +37,9 @@ export function stretchOf(
   for (const cell of cells) {
     const index = row.cells.indexOf(cell);
     const marked = withoutMarks(text, tokenise(text, cell.start, cell.end, true));
-    for (const [i, token] of marked.tokens.entries()) {
+    for (let i = 0; i < marked.tokens.length; i++) {
+      const token = marked.tokens[i];
+      if (token === undefined) continue;
       tokens.push(i === 0 && tokens.length > 0 ? { ...token, gap: 2 } : token);
       cellOf.push(index);
       struck.push(marked.struck[i] ?? false);
@@ -66,7 +68,11 @@ function byRole(terms: readonly Term[]): ReadonlyMap<Role, readonly Term[]> {
 }
 
 /** Takes out addresses, pictures, footnote marks and emphasis; tells what is struck through. */
-function withoutMarks(text: string, tokens: readonly Token[]): { tokens: Token[]; struck: boolean[] } {
+function withoutMarks(
+  text: string,
+  tokens: readonly Token[],
+): { tokens: readonly Token[]; struck: readonly boolean[] } {
+  if (!tokens.some(mayBeMark)) return { tokens, struck: [] };
   const numbered = listNumbers(tokens);
   const kept: Token[] = [];
   const struck: boolean[] = [];
@@ -146,6 +152,15 @@ function isAddress(tokens: readonly Token[], at: number): boolean {
     if (token.type === 'sign' && !'.-_+'.includes(token.fold)) return false;
   }
   return false;
+}
+
+const MARKS = new Set(['~', '!', '[', ']', '`', '^', '*', '_', 'http', 'https', 'www']);
+
+/** What a mark, an address or the number of a list begins with: most cells have none, and stay as they are. */
+function mayBeMark(token: Token, i: number, tokens: readonly Token[]): boolean {
+  if (token.type !== 'number') return MARKS.has(token.fold);
+  const point = tokens[i + 1]?.fold;
+  return point === '.' || point === ')';
 }
 
 /** "1. pack 2. blanket 3. tarp" on one line: where its numbers stand, if they go up by one and are three or more. */
