@@ -3,6 +3,7 @@ import { live } from 'lit/directives/live.js';
 import type { Given, Item, Line, Reading, Span } from '../../core/index.js';
 import type { Words } from '../messages/en.js';
 import { heading } from './heading.js';
+import { pastedText } from '../pasted.js';
 
 export interface SheetModel {
   readonly text: string;
@@ -49,6 +50,7 @@ export function sheet(model: SheetModel, words: Words, actions: SheetActions): T
           .value=${live(text)}
           @input=${(event: Event) => actions.onText((event.target as HTMLTextAreaElement).value)}
           @focus=${() => actions.onFold(false)}
+          @paste=${pasteCells}
         ></textarea>
       </div>
       ${
@@ -73,6 +75,17 @@ export function sheet(model: SheetModel, words: Words, actions: SheetActions): T
           </p>`
         : nothing
     }`;
+}
+
+/** A table whose cells the plain text has lost is put in with its cells; every other paste is left to the browser. */
+function pasteCells(event: ClipboardEvent): void {
+  const plain = event.clipboardData?.getData('text/plain') ?? '';
+  const text = pastedText(plain, event.clipboardData?.getData('text/html') ?? '');
+  const area = event.target as HTMLTextAreaElement;
+  if (text === plain) return;
+  event.preventDefault();
+  area.setRangeText(text, area.selectionStart, area.selectionEnd, 'end');
+  area.dispatchEvent(new InputEvent('input', { bubbles: true, inputType: 'insertFromPaste', data: text }));
 }
 
 /** As a textarea holds it: each break one character. */
