@@ -19,14 +19,22 @@ interface Level extends Partial<
   listed: boolean;
 }
 
+type Lent = Pick<
+  Context,
+  'section' | 'kind' | 'kindSpan' | 'massUnit' | 'away' | 'stoveType' | 'fuelType' | 'perPerson'
+>;
+
 /** Follows the headings of a text, and says what they lend to a row. */
 export class Sections {
   private stack: Level[] = [];
+  /** What is lent, until the stack changes. */
+  private lent: Lent | undefined;
 
   /** Takes a heading. */
   open(stretch: Stretch, level: number, plain: boolean): void {
     while (this.stack.length > 0 && (this.stack.at(-1)?.level ?? 0) >= level) this.stack.pop();
     this.stack.push(levelOf(stretch, level, plain));
+    this.lent = undefined;
   }
 
   /** Takes note of a row that is no heading: a list under a plain heading ends with the next paragraph. */
@@ -34,24 +42,29 @@ export class Sections {
     const top = this.stack.at(-1);
     if (top === undefined || !top.plain) return;
     if (bullet && level >= top.level - 10) top.listed = true;
-    else if (top.listed) this.stack.pop();
+    else if (top.listed) {
+      this.stack.pop();
+      this.lent = undefined;
+    }
   }
 
   /** The thing that the heading names has been told of. */
   told(): void {
     const top = this.stack.at(-1);
-    if (top === undefined) return;
+    if (top?.kind === undefined) return;
     const told = { ...top };
     delete told.kind;
     delete told.kindSpan;
     this.stack[this.stack.length - 1] = told;
+    this.lent = undefined;
   }
 
   /** What the headings lend. The nearest that says something wins. */
-  lend(): Pick<
-    Context,
-    'section' | 'kind' | 'kindSpan' | 'massUnit' | 'away' | 'stoveType' | 'fuelType' | 'perPerson'
-  > {
+  lend(): Lent {
+    return (this.lent ??= this.lentNow());
+  }
+
+  private lentNow(): Lent {
     const lent: { -readonly [K in keyof Context]?: Context[K] } = {};
     for (const level of this.stack) {
       if (level.section !== undefined) lent.section = level.section;
