@@ -8,6 +8,7 @@ import { stretchOf } from './items/stretch.js';
 import { languagesIn } from './languages.js';
 import { systemOf, usualMassUnit } from './usual-units.js';
 import { dictionaryOf } from './text/lexicon.js';
+import { tokenise } from './text/tokens.js';
 
 import { Reader } from './reader.js';
 import { Tale } from './story.js';
@@ -17,16 +18,20 @@ export interface ReadOptions {
   readonly locale?: string;
 }
 
+/** As much of a text, in characters, as tells its languages and its units. */
+const SAMPLE = 12_000;
+
 /** So many rows tell the unit of the masses that show none. */
 const SAMPLE_ROWS = 500;
 
 /** Reads a text as a kit list. Never throws, on any string; the same text gives the same reading. */
 export function readList(text: string, options: ReadOptions = {}): Reading {
   const lines = splitLines(text);
-  const languages = languagesIn(text, options.locale);
+  const sample = tokenise(text, 0, Math.min(text.length, SAMPLE), true);
+  const languages = languagesIn(sample, options.locale);
   const dictionary = dictionaryOf(languages.read);
   const rows = rowsOf(text, lines, dictionary);
-  const system = systemOf(text, rows, dictionary, options.locale);
+  const system = systemOf(sample, dictionary, options.locale);
   const context = { decimal: dictionary.decimal, ...system.measures };
   const read = (row: Row) => stretchOf(text, row, wordCells(row), dictionary, context);
   const first = rows.slice(0, SAMPLE_ROWS).map(read);

@@ -1,8 +1,6 @@
 import { languageTags, tellingOf } from './text/lexicon.js';
-import { tokenise } from './text/tokens.js';
+import type { Token } from './text/tokens.js';
 
-/** As much of a text as tells its language. */
-const SAMPLE = 12_000;
 /** A language with less than this share of the best one's score is not spoken here. */
 const LEAST_SHARE = 0.3;
 
@@ -10,11 +8,14 @@ const LEAST_SHARE = 0.3;
 const CLEAR_SHARE = 0.6;
 const MOST_SPOKEN = 2;
 
-/** The languages of a text, the likeliest first; English, whose words travel, always last. */
-export function languagesIn(text: string, locale: string | undefined): { spoken: string[]; read: string[] } {
+/** The languages of a text by its beginning, the likeliest first; English, whose words travel, always last. */
+export function languagesIn(
+  sample: readonly Token[],
+  locale: string | undefined,
+): { spoken: string[]; read: string[] } {
   const scores = new Map<string, number>(languageTags().map((tag) => [tag, 0]));
   const add = (tag: string, score: number) => scores.set(tag, (scores.get(tag) ?? 0) + score);
-  for (const token of tokenise(text, 0, Math.min(text.length, SAMPLE), true)) {
+  for (const token of sample) {
     if (token.type !== 'word') continue;
     const { tags, score } = tellingOf(token.fold);
     for (const tag of tags) add(tag, score);

@@ -1,76 +1,35 @@
 import type { Reading } from '../model/reading.js';
-import type { Row } from './formats/rows.js';
 import type { Stretch } from './items/stretch.js';
 import type { UnitName } from '../data/words/words.js';
 import type { MeasureContext } from './quantities/measures.js';
 import { unitByName, type Unit } from './quantities/units.js';
 import type { Dictionary } from './text/lexicon.js';
-import { tokenise } from './text/tokens.js';
+import type { Token } from './text/tokens.js';
 import { findTerms } from './text/terms.js';
 
-const SAMPLE = 20_000;
 const IMPERIAL_LOCALES = ['en-GB', 'en-IE'];
+const METRIC_WORDS = new Set('ml l g kg cm mm dl cl litre litres liter liters gramm gr cc lt lts'.split(' '));
+const CUSTOMARY_WORDS = new Set(
+  'oz lb lbs qt fl in " pint pints quart quarts ounces gal cup cups inches pt'.split(' '),
+);
 
-/** The units a text is mostly written in, and whether anything tells US from imperial pints. */
+/** The units that a text is mostly written in by its beginning, and whether anything tells US from imperial pints. */
 export function systemOf(
-  text: string,
-  _rows: readonly Row[],
+  sample: readonly Token[],
   dictionary: Dictionary,
   locale: string | undefined,
 ): { system: Reading['units']; measures: Pick<MeasureContext, 'system' | 'pints' | 'systemKnown'> } {
-  const tokens = tokenise(text, 0, Math.min(text.length, SAMPLE), true);
-  const terms = findTerms(tokens, dictionary);
+  const tells = sample.some((token) => token.type === 'word' && dictionary.opening(token.fold)?.tellsSystem === true);
+  const terms = tells ? findTerms(sample, dictionary) : [];
   const signs = terms.filter((term) => term.role === 'imperialSigns').length;
   const said = terms.some((term) => term.role === 'imperial');
   let metric = 0;
   let customary = 0;
-  for (const [i, token] of tokens.entries()) {
+  for (const [i, token] of sample.entries()) {
     if (token.type !== 'number') continue;
-    const unit = tokens[i + 1]?.fold ?? '';
-    if (
-      [
-        'ml',
-        'l',
-        'g',
-        'kg',
-        'cm',
-        'mm',
-        'dl',
-        'cl',
-        'litre',
-        'litres',
-        'liter',
-        'liters',
-        'gramm',
-        'gr',
-        'cc',
-        'lt',
-        'lts',
-      ].includes(unit)
-    )
-      metric++;
-    if (
-      [
-        'oz',
-        'lb',
-        'lbs',
-        'qt',
-        'fl',
-        'in',
-        '"',
-        'pint',
-        'pints',
-        'quart',
-        'quarts',
-        'ounces',
-        'gal',
-        'cup',
-        'cups',
-        'inches',
-        'pt',
-      ].includes(unit)
-    )
-      customary++;
+    const unit = sample[i + 1]?.fold ?? '';
+    if (METRIC_WORDS.has(unit)) metric++;
+    if (CUSTOMARY_WORDS.has(unit)) customary++;
   }
   const british = locale !== undefined && IMPERIAL_LOCALES.includes(locale);
   const system = said || british ? 'imperial' : 'us';

@@ -154,6 +154,8 @@ export interface Opening {
   readonly phrases: readonly Phrase[];
   /** Senses by its ending or beginning as a compound, the longest part first. */
   readonly parts: readonly Sense[];
+  /** Some of it tells US from imperial units. */
+  readonly tellsSystem: boolean;
 }
 
 /** So many dictionaries, and so many words of one, are kept for the next text. */
@@ -201,12 +203,22 @@ export class Dictionary {
     // What only a less likely language calls no kit hides nothing that another one knows.
     phrases.push(...hiding);
     if (this.lexicons.length > 1) phrases.sort((a, b) => b.words.length - a.words.length);
-    const parts = word.length > 3 ? this.lexicons.flatMap((lexicon, i) => partsOf(word, lexicon, i === 0 ? SHORTEST_PART : SHORTEST_FOREIGN_PART)) : [];
-    const opening = phrases.length + parts.length > 0 ? { phrases, parts } : null;
+    const parts =
+      word.length > 3
+        ? this.lexicons.flatMap((lexicon, i) => partsOf(word, lexicon, i === 0 ? SHORTEST_PART : SHORTEST_FOREIGN_PART))
+        : [];
+    const opening =
+      phrases.length + parts.length > 0 ? { phrases, parts, tellsSystem: tellSystem(phrases, parts) } : null;
     if (this.openings.size >= MOST_WORDS) this.openings.clear();
     this.openings.set(word, opening);
     return opening;
   }
+}
+
+function tellSystem(phrases: readonly Phrase[], parts: readonly Sense[]): boolean {
+  return [...phrases.flatMap((phrase) => phrase.senses), ...parts].some(
+    ({ role }) => role === 'imperial' || role === 'imperialSigns',
+  );
 }
 
 /** Of each role the sense of the longest ending; and of the beginnings. */
