@@ -9,7 +9,7 @@ import { findTerms } from './text/terms.js';
 import { tokenise } from './text/tokens.js';
 import { applyFigures, figuresOf } from './items/columns.js';
 import { alternativeOf, furtherOf } from './items/alternatives.js';
-import { unnamedPot } from './items/unnamed.js';
+import { unnamedPot, unnamedStove } from './items/unnamed.js';
 import type { Context } from './items/context.js';
 import { draftsOf, fill, shareCount, shareMass } from './items/index.js';
 import type { Order } from './items/size.js';
@@ -145,7 +145,10 @@ export class Reader {
     const { drafts, parts, passing } = draftsOf(stretch, context);
     for (const draft of passing) this.passing.push({ draft, stretch, context });
     const found = drafts.length === 0 ? this.sorted(stretch) : undefined;
-    const unnamed = found ?? (drafts.every((draft) => draft.kind === 'lid') ? unnamedPot(stretch, context) : undefined);
+    const unnamed =
+      found ??
+      (drafts.every((draft) => draft.kind === 'lid') ? unnamedPot(stretch, context) : undefined) ??
+      (drafts.length === 0 ? unnamedStove(stretch, context) : undefined);
     if (unnamed !== undefined) drafts.splice(0, drafts.length, unnamed);
     if (drafts.length > 0 && row.cells.length > 1)
       applyFigures(drafts, figuresOf(this.text, row, this.dictionary, context.massUnit ?? this.massUnit));

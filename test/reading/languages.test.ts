@@ -250,7 +250,8 @@ function said(item: Item): string {
   const parts: string[] = [item.kind];
   const put = (given: Given<unknown>, unit: string) => {
     const value = valueOf(given);
-    if (value !== undefined) parts.push(`${typeof value === 'number' ? Math.round(value) : String(value)}${unit}`);
+    if (typeof value === 'number') parts.push(`${Math.round(value)}${unit}`);
+    else if (typeof value === 'string') parts.push(value);
   };
   const count = valueOf(item.quantity);
   if (count !== 1) parts.push(`× ${String(count)}`);

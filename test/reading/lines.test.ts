@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readList } from '../../core/index.js';
+import type { Assumed } from '../../core/model/given.js';
 import { told } from './told.js';
 
 /**
@@ -226,6 +227,10 @@ describe.each([
   });
 });
 
+function isGuess(field: unknown): field is Assumed<unknown> {
+  return typeof field === 'object' && field !== null && 'grounds' in field && field.grounds === 'assumed';
+}
+
 describe('what a line says besides its things', () => {
   it('a flattened list says that it came as one line', () => {
     expect(readList('Pot 1L 110g Stove 85g Gas 110 Mug 450ml 60g Spoon').notes).toHaveLength(1);
@@ -245,10 +250,7 @@ describe('what a line says besides its things', () => {
     const cases = [...PLAIN, ...UNITS, ...DIMENSIONS, ...SETS, ...FIRE, ...OTHER, ...NASTY];
     const guesses = cases.flatMap(([, text]) =>
       readList(text).items.flatMap((item) =>
-        [...Object.values(item), ...item.capacitiesMl].filter(
-          (field): field is { grounds: 'assumed'; because: string; replaceWith: string } =>
-            typeof field === 'object' && 'grounds' in field && field.grounds === 'assumed',
-        ),
+        [...Object.values<unknown>({ ...item }), ...item.capacitiesMl].filter(isGuess),
       ),
     );
     expect(guesses.length).toBeGreaterThan(20);

@@ -42,7 +42,8 @@ function show(given: Given<unknown>): unknown {
   const value = valueOf(given);
   if (value === undefined) return undefined;
   const tidy = typeof value === 'number' ? Math.round(value) : value;
-  if (given.grounds === 'assumed') return `~${typeof tidy === 'object' ? JSON.stringify(tidy) : String(tidy)}`;
-  if (given.grounds === 'stated' && typeof given.most === 'number') return `${String(tidy)}–${Math.round(given.most)}`;
+  const words = typeof tidy === 'string' ? tidy : JSON.stringify(tidy);
+  if (given.grounds === 'assumed') return `~${words}`;
+  if (given.grounds === 'stated' && typeof given.most === 'number') return `${words}–${Math.round(given.most)}`;
   return tidy;
 }

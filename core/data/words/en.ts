@@ -63,7 +63,7 @@ export const en: Words = {
     gas: 'gas, canister, butane, propane, isobutane, cartridge, can, on the can, screw on, screws on the can, screws onto, canister top, lpg, upright, remote canister',
     alcohol:
       'alcohol, spirit, meths, spirits, denatured, ethanol, methylated, soda can, drinks can, drink can, beer can, cat can, penny, priming ring',
-    wood: 'wood, twig, twigs, stick, sticks, hobo, gasifier, rocket, wood burning, wood gas, pellet, firebox, biomass',
+    wood: 'can in a can, wood, twig, twigs, stick, sticks, hobo, gasifier, rocket, wood burning, wood gas, pellet, firebox, biomass',
     'liquid-fuel':
       'liquid fuel, white gas, petrol, gasoline, multi fuel, multifuel, kerosene, paraffin, naphtha, pressure, liquid, dual fuel, diesel, unleaded',
     'solid-fuel': 'solid fuel, tablet, tablets, tab, hexi, hexamine, solid, fuel tab, fuel tablet, tabs',
@@ -261,7 +261,7 @@ export const en: Words = {
 
   trip: {
     people:
-      'people, persons, person, pax, p, students, climbers, hikers, scouts, paddlers, skiers, walkers, of us, adults, participants, friends, members, mates, campers, team members, folks, man, women, men, kids',
+      'people, persons, person, pax, p, students, climbers, hikers, scouts, paddlers, skiers, walkers, of us, adults, participants, friends, members, mates, campers, team members, folks, pupils, teenagers, teens, cadets, cubs, explorers, children, guides, paddlers, man, women, men, kids',
     peopleBefore: 'for, party of, group of, team of, family of, crew of',
     party: [
       [1, 'solo, alone, on my own, just me, by myself, just me this time, one person'],
@@ -306,7 +306,7 @@ export const en: Words = {
       'december, dec',
     ],
     meltsSnow:
-      'melt snow, melting snow, snow to melt, melting pot, snow melting, snow melt, water from snow, comes out of a snowbank, snowmelt, melt water from snow, melt',
+      'melt snow, melting snow, snow to melt, melting pot, snow melting, snow melt, water from snow, comes out of a snowbank, snowmelt, snow for all, snow for our water, snow for the water, snow for water, snow for drinking, water is snow, nothing but snow for water, melt water from snow, melt',
     snow: {
       new: 'new snow, fresh snow, powder, powder snow',
       settled: 'settled snow, old snow, firn, corn snow',

@@ -34,6 +34,8 @@ function seasonAt(stretch: Stretch, measure: Measure): 'summer' | 'winter' | und
 
 /** "Pots 2 x 1.5 l, 1 x 3 l", "3 pcs of 1 litre, 1 of 0.5": the further groups, each with a count and a size of its own. */
 export function furtherOf(stretch: Stretch, draft: Draft): Draft[] {
+  const ordered = countedInOrder(stretch, draft);
+  if (ordered.length > 0) return ordered;
   if (draft.quantity.grounds !== 'stated' || draft.capacitiesMl.length !== 1) return [];
   const [first] = stretch.measures.filter(
     (measure) => measure.unit.dimension === 'volume' && measure.first >= draft.from && measure.last < draft.to,
@@ -62,6 +64,29 @@ export function furtherOf(stretch: Stretch, draft: Draft): Draft[] {
     }
   }
   return further;
+}
+
+/** "Bottles 1 L (kids: 0.6 L) 2 + 3": as many counts, joined by +, as sizes before them. */
+function countedInOrder(stretch: Stretch, draft: Draft): Draft[] {
+  if (draft.thing?.many !== true) return [];
+  const sizes = stretch.measures.filter(
+    (measure) => measure.unit.dimension === 'volume' && measure.first > draft.noun[1] && measure.last < draft.to,
+  );
+  const counts = stretch.bare.filter((number) => number.at > (sizes.at(-1)?.last ?? 0) && number.at < draft.to);
+  const joined = counts.every(
+    (number, i) => number.number.whole && (i === 0 || stretch.tokens[number.at - 1]?.fold === '+'),
+  );
+  const [first] = counts;
+  if (sizes.length < 2 || counts.length !== sizes.length || !joined || first === undefined) return [];
+  const [own, ...further] = sizes.map((size, i) => {
+    const at = counts[i]?.at ?? first.at;
+    return {
+      quantity: stated(counts[i]?.value ?? 1, spanOf(stretch, at, at)),
+      capacitiesMl: [capacity(stretch, size)],
+    };
+  });
+  Object.assign(draft, own);
+  return further.map((one) => ({ ...draft, ...one, massG: { grounds: 'missing' } }));
 }
 
 /** A count with its mark ends right before a size: "2 x", "3 pcs of". */

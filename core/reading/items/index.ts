@@ -224,7 +224,7 @@ function hasFigure(stretch: Stretch, thing: Thing, next: Thing | undefined): boo
     clause.from === thing.term.first &&
     stretch.row.type === 'paragraph' &&
     (stretch.breaks[thing.term.last + 1] ?? 2) > 0;
-  if (leads) return true;
+  if (leads || isIntroduced(stretch, thing, clause.from)) return true;
   const counts = [
     ...stretch.bare.filter((number) => number.number.whole).map((number) => number.at),
     ...stretch.terms.filter((term) => term.role === 'number' && Number(term.value) > 1).map((term) => term.last),
@@ -241,6 +241,20 @@ function hasFigure(stretch: Stretch, thing: Thing, next: Thing | undefined): boo
       (measure.first > thing.term.last && measure.first < to && measure.first - thing.term.last <= 6)
     );
   });
+}
+
+/** "A twig burner with a fan. The fire chamber is 89 mm wide.": a paragraph opens with a thing and then measures it. */
+function isIntroduced(stretch: Stretch, thing: Thing, from: number): boolean {
+  if (stretch.row.type !== 'paragraph' || from !== 0 || thing.term.first > 2) return false;
+  if (!termsOf(stretch, 'article').some((term) => term.first === 0)) return false;
+  const other = stretch.terms.find((term) => term.role === 'kind' && term.first > thing.term.last);
+  const until = other?.first ?? stretch.tokens.length;
+  return termsOf(stretch, 'dimension').some((term) =>
+    stretch.measures.some(
+      (measure) =>
+        measure.unit.dimension === 'length' && measure.last < until && Math.abs(measure.first - term.last) <= 4,
+    ),
+  );
 }
 
 function startOf(

@@ -24,6 +24,7 @@ export function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], con
     if (kind === 'fuel' && (has('otherUse') || elsewhere || (about === 'other' && !has('pieces') && !context.cooks)))
       return undefined;
     if (about === 'food' || about === 'car' || about === 'play') return undefined;
+    if (kind === 'other-cook' && about === 'other' && isGripper(stretch, term)) return undefined;
     if (kind === 'windscreen' && (about === 'sleep' || about === 'clothes')) return undefined;
     if (kind === 'bottle' && has('otherUse')) return undefined;
     if (
@@ -84,6 +85,11 @@ export function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], con
     about === 'fuel'
     ? 'fuel'
     : undefined;
+}
+
+/** Tongs among tools and spares lift no pot. */
+function isGripper(stretch: Stretch, term: Term): boolean {
+  return termsOf(stretch, 'roles').some((role) => role.value === 'gripper' && role.first === term.first);
 }
 
 /** Tablets that do not say of what, away from stove and fuel. */

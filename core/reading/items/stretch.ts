@@ -154,7 +154,7 @@ function isAddress(tokens: readonly Token[], at: number): boolean {
   return false;
 }
 
-const MARKS = new Set(['~', '!', '[', ']', '`', '^', '*', '_', 'http', 'https', 'www']);
+const MARKS = new Set(['~', '!', '[', ']', '`', '^', '*', '_', '@', 'http', 'https', 'www']);
 
 /** What a mark, an address or the number of a list begins with: most cells have none, and stay as they are. */
 function mayBeMark(token: Token, i: number, tokens: readonly Token[]): boolean {

@@ -1,6 +1,7 @@
 import type { Context } from './context.js';
 import { draftOf, spanOf, stated, type Draft } from './draft.js';
 import { termsOf, type Stretch } from './stretch.js';
+import type { Term } from '../text/terms.js';
 
 /** mL between which a metal thing of an unknown name is taken for a pot. */
 const POT_SIZES: readonly [number, number] = [300, 12_000];
@@ -45,6 +46,35 @@ export function unnamedPot(stretch: Stretch, context: Context): Draft | undefine
   if (lid !== undefined) draft.lid = stated(true, spanOf(stretch, lid.first, lid.last));
   draft.kindBecause = because(set !== undefined, metal !== undefined);
   return draft;
+}
+
+/** "Draskel Heron, with hose" under "Gas": there only a stove is said to have a hose or to screw onto a can. A guess. */
+export function unnamedStove(stretch: Stretch, context: Context): Draft | undefined {
+  if (context.stoveType === undefined && context.section !== 'fuel') return undefined;
+  if (NAMING.some((role) => stretch.byRole.has(role))) return undefined;
+  const form = termsOf(stretch, 'stoveForms').find((term) => tells(stretch, term));
+  if (form === undefined || form.first < 1) return undefined;
+  const words = stretch.tokens.filter((token) => token.type === 'word').length;
+  if (words > LONGEST_NAME || stretch.row.type === 'heading') return undefined;
+  const last = Math.max(0, stretch.breaks.findIndex((strength, at) => at > 0 && strength > 0) - 1);
+  const draft = draftOf(
+    'stove',
+    stretch.row.line,
+    spanOf(stretch, 0, last),
+    undefined,
+    0,
+    stretch.tokens.length,
+    [-1, -1],
+  );
+  draft.kindBecause = 'a thing with a hose, or that screws onto a can, is taken for a stove';
+  return draft;
+}
+
+const NAMING = ['notKit', 'kind', 'container', 'otherUse', 'food', 'water'] as const;
+
+/** "with hose": a phrase, or a word after "with"; "spider" or "top" alone tells nothing. */
+function tells(stretch: Stretch, form: Term): boolean {
+  return form.last > form.first || termsOf(stretch, 'with').some((term) => term.last === form.first - 1);
 }
 
 function because(set: boolean, metal: boolean): string {
