@@ -10,7 +10,7 @@ export const fuelAmount = defineCheck({
   title: 'Fuel carried',
   asks: 'Does the fuel last the trip, with a quarter to spare?',
   costs: 'Cold food, or no water from snow.',
-  needs: ['onePot', 'fuels', 'trip', 'plan'],
+  needs: ['fuels', 'trip', 'plan'],
   cites: ['cp-fuel-margin', 'cp-fuel-per-litre', 'cp-wind-factor'],
   limits:
     'Wind and habits change fuel more than anything on a list; a first trip with a stove is the best measure of it.',
@@ -38,10 +38,11 @@ export const fuelAmount = defineCheck({
     wantedLine: 'wanted',
     carriedLine: 'carried, net',
   },
-  judge({ onePot, fuels, trip, plan }, options): Verdict[] {
+  judge({ fuels, trip, plan }, options): Verdict[] {
     const { perDay, tripGrams, carriedGrams } = plan;
+    // Wood is found on the way; a typed pot has no fuel.
     const own = plan.burns === null || plan.burns === 'wood' ? [] : fuelsFor(fuels, plan.burns);
-    if (onePot || own.length === 0 || perDay === null || tripGrams === null) return [];
+    if (own.length === 0 || perDay === null || tripGrams === null) return [];
     const evidence = own.map((can) => can.evidence);
     const days = valueOf(trip.days) ?? 1;
     const daysFigure = figure(days, 'days');
@@ -139,8 +140,7 @@ export const fuelAmount = defineCheck({
           question: { field: 'trip.waterFrom', message: 'ask-water' },
         },
       ];
-    const worst = either && dry === 'short' ? dry : snow;
-    if (worst === 'enough') return [{ ...about, grade: 'holds-up', message: 'enough' }];
-    return [{ ...about, grade: worst === 'tight' ? 'costs-you' : 'falls-short', message: worst, fix: 'fix-more' }];
+    if (snow === 'enough') return [{ ...about, grade: 'holds-up', message: 'enough' }];
+    return [{ ...about, grade: snow === 'tight' ? 'costs-you' : 'falls-short', message: snow, fix: 'fix-more' }];
   },
 });

@@ -31,7 +31,17 @@ describe('gas in the cold', () => {
       ['−', '101\u00a0kPa'],
       ['=', '−32\u00a0kPa'],
     ]);
+    expect(cold.sum.map(({ label, grounds, cites }) => [label, grounds, cites])).toEqual([
+      [
+        'pressure of the gas at −10\u00a0°C, the canister colder than the air as it runs',
+        'published',
+        ['vdi-heat-atlas', 'mcgarry-1983'],
+      ],
+      ['the air at this altitude', 'published', ['iso-2533']],
+      ['over the air', 'worked-out', []],
+    ]);
     expect(of(5, 'butane')).toMatchObject({ grade: 'costs-you', key: 'fades' });
+    expect(of(-5, 'butane', { altitudeM: 900 }).message).toMatch(/ at 900\u00a0m; at −10/);
   });
 
   it('altitude helps: the air presses less', () => {

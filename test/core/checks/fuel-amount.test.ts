@@ -45,6 +45,16 @@ describe('fuel carried', () => {
       ['=', likely * 1.25],
       ['', 10],
     ]);
+    expect(finding.sum.map(({ label, grounds, cites }) => [label, grounds, cites])).toEqual([
+      [expect.stringMatching(/^fuel a day, \d+\u00a0g to \d+\u00a0g$/), 'worked-out', ['cp-wind-factor']],
+      ['days', 'stated', []],
+      ['likely need', 'worked-out', []],
+      ['a quarter to spare', 'common-practice', ['cp-fuel-margin']],
+      ['wanted', 'worked-out', []],
+      ['carried, net', 'worked-out', []],
+    ]);
+    expect(finding.margin).toMatch(/^10\u00a0g of \d+–\d+\u00a0g$/);
+    expect(finding.evidence).toEqual([{ line: 1, span: [0, 3], quote: 'pot', found: 'in-list' }]);
     const wanted = Math.ceil((likely * 1.25) / 10) * 10;
     expect(finding.fix).toBe(`Carry ${wanted - 10}\u00a0g more, about ${wanted}\u00a0g in all.`);
     expect(finding.message).toBe('The fuel runs short of 2 days.');
@@ -81,6 +91,10 @@ describe('streams or snow', () => {
       grade: 'costs-you',
       key: 'tight',
     });
+    const wanted = Math.ceil((grams('all') * 1.25) / 10) * 10;
+    expect(findingOf(fuelAmount, facts(grams('all') * 1.1, either)).fix).toMatch(
+      new RegExp(`about ${wanted}\u00a0g in all\\.$`),
+    );
     expect(findingOf(fuelAmount, facts(grams('boil') * 1.3, either))).toMatchObject({
       grade: 'cant-tell',
       message: 'It covers 2 days from streams and not from snow.',
@@ -122,6 +136,19 @@ describe('where it cannot judge', () => {
       key: 'amount-missing',
       question: { item: 2, field: 'fuelMassG' },
     });
+  });
+
+  it('counts no wood, which is found on the way', () => {
+    const wood = item('stove', { stoveType: stated('wood') });
+    const logs = item('fuel', { fuelType: stated('wood') });
+    expect(findingsOf(fuelAmount, factsOf({ days: 2 }, [pot, wood, logs]))).toEqual([]);
+  });
+
+  it('asks for the one can whose amount is not given', () => {
+    const bare = item('fuel', { fuelType: stated('gas') });
+    const finding = findingOf(fuelAmount, factsOf({ people: 1, days: 2 }, [pot, gas, can(230), bare]));
+    expect(finding.question).toMatchObject({ item: 3, field: 'fuelMassG', text: '“pot”: how much fuel is in it?' });
+    expect(finding.margin).toBe('amount not given');
   });
 
   it('counts only what the flame burns', () => {

@@ -31,6 +31,16 @@ describe('water carried, common practice, no source', () => {
     });
     expect(finding.evidence).toHaveLength(2);
     expect(finding.sum.map(({ text }) => text)).toEqual(['1.5\u00a0L', '2', '2–3\u00a0L', '4–6\u00a0L']);
+    expect(finding.sum.map(({ sign, label, grounds }) => [sign, label, grounds])).toEqual([
+      ['', 'carried in all', 'worked-out'],
+      ['', 'people', 'stated'],
+      ['×', 'a day and a night, each', 'common-practice'],
+      ['=', 'room wanted', 'worked-out'],
+    ]);
+    expect(finding.sum[2]?.cites).toEqual(['cp-water-carried', 'efsa-water-2010', 'iom-water-2004']);
+    expect(finding.sum[2]?.figure.value).toEqual({ low: 2, likely: 2.5, high: 3 });
+    expect(finding.cites).toEqual(['cp-water-carried']);
+    expect(finding.evidence[0]).toEqual({ line: 1, span: [0, 3], quote: 'pot', found: 'in-list' });
     expect(of(1, bottle(3000)).fix).toBeNull();
   });
 
