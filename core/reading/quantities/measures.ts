@@ -46,8 +46,13 @@ export interface MeasureContext {
   readonly systemKnown: boolean;
 }
 
+const NOTHING: Quantities = { measures: [], bare: [] };
+const isNumber = (token: Token) => token.type === 'number';
+const isUnit = (term: Term) => term.role === 'unit';
+
 /** Finds the numbers of a row and their units. Linear in the tokens. */
 export function findMeasures(tokens: readonly Token[], terms: readonly Term[], context: MeasureContext): Quantities {
+  if (!tokens.some(isNumber) && !terms.some(isUnit)) return NOTHING;
   const near = unitMarks(terms);
   const joiners = new Map<number, Term>();
   const systems = new Map<number, Term>();
