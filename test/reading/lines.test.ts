@@ -227,6 +227,36 @@ describe.each([
   });
 });
 
+/** What copying, keyboards and editors do to a line without changing what it says. */
+const CHANGES: readonly (readonly [name: string, change: (line: string) => string])[] = [
+  ['no-break spaces', (line) => line.replaceAll(' ', '\u00a0')],
+  ['full-width digits', (line) => line.replace(/\d/g, (digit) => String.fromCharCode(0xff10 + Number(digit)))],
+  ['a mark of direction', (line) => `\u200f${line}`],
+  ['a byte order mark', (line) => `\ufeff${line}`],
+  ['a soft hyphen', (line) => line.replace(/([a-z]{3})([a-z]{3})/, '$1\u00ad$2')],
+  ['a Windows line end', (line) => `${line}\r\n`],
+  ['trailing blanks', (line) => `${line}   `],
+  ['a picture', (line) => `🍳 ${line}`],
+  ['capitals', (line) => line.toUpperCase()],
+  ['small letters', (line) => line.toLowerCase()],
+  ['accents as marks of their own', (line) => line.normalize('NFD')],
+  ['a space without width', (line) => line.replace(' ', '\u200b ')],
+  ['typographic quotes', (line) => line.replaceAll('"', '”')],
+  ['a quotation', (line) => `> ${line}`],
+  ['a bullet', (line) => `- ${line}`],
+  ['a ticked box', (line) => `[x] ${line}`],
+];
+
+describe('what does not change a line', () => {
+  const lines = [...PLAIN, ...UNITS, ...DIMENSIONS, ...SETS, ...FIRE, ...OTHER, ...NASTY].filter(
+    ([, text]) => !text.includes('\n'),
+  );
+  it.each(CHANGES)('%s', (_name, change) => {
+    const changed = lines.map(([, text]) => [text, readList(change(text)).items.map(told)]);
+    expect(changed).toEqual(lines.map(([, text, items]) => [text, items]));
+  });
+});
+
 function isGuess(field: unknown): field is Assumed<unknown> {
   return typeof field === 'object' && field !== null && 'grounds' in field && field.grounds === 'assumed';
 }

@@ -197,15 +197,19 @@ export class Dictionary {
     const phrases: Phrase[] = [];
     const hiding: Phrase[] = [];
     for (const [i, lexicon] of this.lexicons.entries())
-      for (const phrase of lexicon.phrases.get(word) ?? [])
-        if (phrase.senses.some((sense) => sense.role !== 'tellTale'))
-          (i > 0 && phrase.senses.some((sense) => sense.role === 'notKit') ? hiding : phrases).push(phrase);
+      for (const { words, senses } of lexicon.phrases.get(word) ?? []) {
+        const said = senses.filter(isSaid);
+        if (said.length > 0)
+          (i > 0 && said.some((sense) => sense.role === 'notKit') ? hiding : phrases).push({ words, senses: said });
+      }
     // What only a less likely language calls no kit hides nothing that another one knows.
     phrases.push(...hiding);
     if (this.lexicons.length > 1) phrases.sort((a, b) => b.words.length - a.words.length);
     const parts =
       word.length > 3
-        ? this.lexicons.flatMap((lexicon, i) => partsOf(word, lexicon, i === 0 ? SHORTEST_PART : SHORTEST_FOREIGN_PART))
+        ? this.lexicons.flatMap((lexicon, i) =>
+            partsOf(word, lexicon, i === 0 ? SHORTEST_PART : SHORTEST_FOREIGN_PART).filter(isSaid),
+          )
         : [];
     const opening =
       phrases.length + parts.length > 0 ? { phrases, parts, tellsSystem: tellSystem(phrases, parts) } : null;
@@ -213,6 +217,11 @@ export class Dictionary {
     this.openings.set(word, opening);
     return opening;
   }
+}
+
+/** A telltale word only tells the language. */
+function isSaid({ role }: Sense): boolean {
+  return role !== 'tellTale';
 }
 
 function tellSystem(phrases: readonly Phrase[], parts: readonly Sense[]): boolean {

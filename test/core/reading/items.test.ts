@@ -92,6 +92,26 @@ describe('items', () => {
   });
 
   it.each([
+    ['Kochset 1,5 + 2,5 l Alu mit Deckel, Zange', 'gripper'],
+    ['3 pots 1.75 l aluminium with lids and grippers', 'gripper'],
+    ['pot gripper', 'gripper'],
+    ['lighter', 'lighter'],
+    ['Feuerzeug', 'lighter'],
+    ['matches', 'matches'],
+    ['stove board (plywood)', 'board'],
+  ])('says what other gear is for: %s', (text, role) => {
+    expect(readList(text).items.at(-1)).toMatchObject({ kind: 'other-cook', role });
+  });
+
+  it.each([
+    ['Bottles 1 L (kids: 0.6 L) 2 + 3', [2, 3]],
+    ['4x bowl+cup', [4, 4]],
+    ['Pot set (one medium and one small)', [2]],
+  ])('counts in order: %s', (text, counts) => {
+    expect(readList(text).items.map((item) => valueOf(item.quantity))).toEqual(counts);
+  });
+
+  it.each([
     ['~~Big pot 4 l~~', 'struck through'],
     ['- pan? no', 'the line says there is none'],
     ['Not taking:\n- kettle', 'it is said to stay behind'],
@@ -165,6 +185,13 @@ describe('what a text says of the trip', () => {
     ['Food for 4 days', {}],
     ['Rain jacket, may be needed', {}],
     ['1 pot between three', { peoplePerPot: 3 }],
+    ['six pupils, one night', { people: 6, days: 2, youthGroup: true }],
+    ['Family of four', { people: 4 }],
+    ['8 scouts', { people: 8, youthGroup: true }],
+    ['rice and lentils, all cooked in the pot', { mealStyle: 'simmer' }],
+    ['boil-only, freeze-dried dinners', { mealStyle: 'boil-only' }],
+    ['cooking on the fire only', { cookAt: 'fire' }],
+    ['snow for all water', { waterFrom: 'snow' }],
     ['Fire ban in August', { firesAllowed: false, season: 'summer' }],
   ])('%s', (text, hints) => {
     const { trip } = readList(text);
