@@ -72,8 +72,7 @@ describe('gas in the cold', () => {
   it('an isobutane mix runs full and not nearly empty', () => {
     // Isobutane alone has 100 kPa at about −12 °C (its boiling point, CRC Handbook: −11.7 °C), the mix with propane more.
     const finding = of(-8, 'isobutane');
-    const { vapour, air } = finding.figures as Record<string, { value: number & { likely: number } }>;
-    expect(vapour!.value.likely).toBeGreaterThan(1.2 * air!.value);
+    expect((finding.figures['vapour'] as { value: Range }).value.likely).toBeGreaterThan(1.2 * AIR);
     expect(finding).toMatchObject({
       grade: 'costs-you',
       message: 'At −8\u00a0°C the gas barely leaves the canister, and less as it empties.',
