@@ -81,7 +81,9 @@ function severalCans(stretch: Stretch, draft: Draft): void {
   const { fuelMassG: net, fuelType } = draft;
   if (draft.kind !== 'fuel' || fuelType.grounds === 'missing' || fuelType.value !== 'gas') return;
   if (net.grounds !== 'stated' || net.value <= HEAVIEST_CAN_G || draft.massG.grounds !== 'missing') return;
-  if (measureOf(stretch, net)?.unit.id !== 'g') return;
+  const measure = measureOf(stretch, net);
+  const each = ['x', '×'].includes(stretch.tokens[(measure?.first ?? 0) - 1]?.fold ?? '');
+  if (measure?.unit.id !== 'g' || each) return;
   draft.fuelMassG = { grounds: 'missing' };
   draft.massG = assumed(
     net.value,
