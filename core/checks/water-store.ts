@@ -17,9 +17,12 @@ export const waterStore = defineCheck({
     /** Room a person, mL (`cp-water-carried`); EFSA and IOM give 2.0–3.7 L of all water a day. */
     least: 2000,
     full: 3000,
+    /** Share of the least from which it is no complaint: water on the way fills the bottles again (common practice). */
+    refilled: 0.5,
   },
   messages: {
     enough: 'Room for {have} of water.',
+    refilled: 'Room for {have} of water, filled again on the way.',
     little: 'Room for {have} of water: water has to be near.',
     none: 'Nothing on the list carries water.',
     unknown: 'Nothing says how much water the {count} {count:piece holds|pieces hold}.',
@@ -92,8 +95,18 @@ export const waterStore = defineCheck({
       { sign: '=', figure: need, label: 'needLine', grounds: 'worked-out' },
     ];
     const figures = { have, need, more: figure(Math.max(0, low - known), 'L', 1) };
-    return known < low - 1e-9
+    return known < low * options.refilled - 1e-9
       ? [{ ...about, grade: 'costs-you', message: 'little', margin: 'margin', figures, sum, evidence, fix: 'fix-more' }]
-      : [{ ...about, grade: 'holds-up', message: 'enough', margin: 'margin', figures, sum, evidence }];
+      : [
+          {
+            ...about,
+            grade: 'holds-up',
+            message: known < low - 1e-9 ? 'refilled' : 'enough',
+            margin: 'margin',
+            figures,
+            sum,
+            evidence,
+          },
+        ];
   },
 });

@@ -35,7 +35,7 @@ export function outOfLimits(field: string, typed: string, value: number, limits:
 /** A value as it was given, for a sentence about it; long ones are cut. */
 export function show(value: unknown): string {
   // JSON has no word for NaN and Infinity.
-  const words = typeof value === 'object' ? JSON.stringify(value) : String(value as string | number | boolean);
+  const words = typeof value === 'object' ? JSON.stringify(value) : String(value);
   return words.slice(0, 60);
 }
 

@@ -10,16 +10,26 @@ const of = (people: number, ...items: Item[]) => findingOf(waterStore, factsOf({
 describe('water carried, common practice, no source', () => {
   it.each([
     [1, [bottle(2000)], 'holds-up', '2\u00a0L'],
-    [1, [bottle(1999)], 'costs-you', '2\u00a0L'],
+    [1, [bottle(1999)], 'holds-up', '2\u00a0L'],
+    [1, [bottle(1000)], 'holds-up', '1\u00a0L'],
+    [1, [bottle(999)], 'costs-you', '1\u00a0L'],
     [2, [bottle(1000, { quantity: stated(4) })], 'holds-up', '4\u00a0L'],
     [2, [bottle(1000)], 'costs-you', '1\u00a0L'],
     [3, [bottle(2000, { perPerson: true })], 'holds-up', '6\u00a0L'],
-    [3, [bottle(1900, { perPerson: true })], 'costs-you', '5.7\u00a0L'],
+    [3, [bottle(900, { perPerson: true })], 'costs-you', '2.7\u00a0L'],
     [2, [bottle(750), item('bladder', { capacitiesMl: [stated(4000)] })], 'holds-up', '4.8\u00a0L'],
   ] as const)('%d people: %s', (people, items, grade, have) => {
     const finding = of(people, ...items);
     expect(finding.grade).toBe(grade);
     expect(finding.message).toContain(`Room for ${have} of water`);
+  });
+
+  it('fills less again on the way', () => {
+    expect(of(1, bottle(1999))).toMatchObject({
+      key: 'refilled',
+      message: 'Room for 2\u00a0L of water, filled again on the way.',
+    });
+    expect(of(1, bottle(2000)).key).toBe('enough');
   });
 
   it('shows the margin, what lacks, and every bottle', () => {
