@@ -34,9 +34,9 @@ export function outOfLimits(field: string, typed: string, value: number, limits:
 
 /** A value as it was given, for a sentence about it; long ones are cut. */
 export function show(value: unknown): string {
+  if (typeof value === 'string') return value.slice(0, 60);
   // JSON has no word for NaN and Infinity.
-  const words = typeof value === 'object' ? JSON.stringify(value) : String(value);
-  return words.slice(0, 60);
+  return typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? typeof value).slice(0, 60);
 }
 
 function tidy(value: number): number {

@@ -43,7 +43,7 @@ for (const [name, { lines, read }] of Object.entries(RECOGNISERS)) {
 
 console.log('\nLinear in the text: reading');
 const perKb = SIZES_KB.map((kb) => {
-  const texts = Array.from({ length: kb < 1000 ? 9 : 3 }, (_none, i) =>
+  const texts = Array.from({ length: kb < 1000 ? 1000 / kb : 3 }, (_none, i) =>
     listOf(Math.ceil(kb * 30), i).slice(0, kb * 1000),
   );
   const ms =

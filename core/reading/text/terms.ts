@@ -1,4 +1,4 @@
-import type { Dictionary, Phrase, Role, Sense } from './lexicon.js';
+import type { Dictionary, Phrase, Sense } from './lexicon.js';
 import { MOST_LAYERS } from './lexicon.js';
 import type { Token } from './tokens.js';
 
@@ -55,9 +55,4 @@ function matches(phrase: Phrase, tokens: readonly Token[], first: number): numbe
     if (token === undefined || token.fold !== phrase.words[i] || token.gap === 2) return -1;
   }
   return at;
-}
-
-/** The terms of one role. */
-export function ofRole(terms: readonly Term[], role: Role): Term[] {
-  return terms.filter((term) => term.role === role);
 }
