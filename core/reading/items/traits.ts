@@ -5,14 +5,6 @@ import { assumed, isMissing, spanOf, stated, within, type Draft } from './draft.
 import { termsOf, type Stretch } from './stretch.js';
 import { isVessel, type Thing } from './things.js';
 
-const FUEL_OF_STOVE: Readonly<Partial<Record<StoveType, FuelType>>> = {
-  gas: 'gas',
-  alcohol: 'alcohol',
-  'liquid-fuel': 'liquid-fuel',
-  'solid-fuel': 'solid-fuel',
-  wood: 'wood',
-};
-
 /** Reads what burns in it: of a stove its type and form, of fuel its type and mix. */
 export function readFuelWords(stretch: Stretch, draft: Draft, context: Context): void {
   if (draft.kind === 'stove') {
@@ -41,10 +33,6 @@ export function readFuelWords(stretch: Stretch, draft: Draft, context: Context):
     draft.fuelType = assumed(context.fuelType, 'the heading says so', 'write what is in it');
   const mix = nearest(within(stretch, draft, 'gasMixes'), draft);
   if (mix !== undefined) draft.gasMix = stated(mix.value as GasMix, termSpan(stretch, mix));
-}
-
-export function fuelOfStove(type: StoveType): FuelType | undefined {
-  return FUEL_OF_STOVE[type];
 }
 
 function isCan(stretch: Stretch, draft: Draft): boolean {
