@@ -73,7 +73,6 @@ export function heat(input: HeatingInput): Heating {
   assertHeating(input);
   const { massKg, fromC, toC, efficiency, powerW } = input;
   const wind = WIND_FACTORS[input.wind];
-  const waterJ = massKg * (enthalpyJPerKg(toC) - enthalpyJPerKg(fromC));
   const lossW = (tC: number): number => potLossW(input, tC);
   const finalLossW = lossW(toC);
 
@@ -82,7 +81,9 @@ export function heat(input: HeatingInput): Heating {
   const [weak, usual, strong] = [flame('low'), flame('likely'), flame('high')];
   if (intoPotW(usual) <= finalLossW) return { reaches: false, stallsC: stallsAt(lossW, intoPotW(usual), toC) };
 
-  const run = (fire: Fire): Run => warm(massKg, fromC, toC, fire, lossW);
+  const way = wayOf(massKg, fromC, toC, lossW);
+  const { waterJ } = way;
+  const run = (fire: Fire): Run => warm(way, fire);
   const likely = run(usual);
   const patient = (fire: Fire): boolean =>
     intoPotW(fire) > finalLossW && run(fire).seconds <= PATIENCE * likely.seconds;
@@ -217,18 +218,31 @@ function assertHeating(input: HeatingInput): void {
   assertWithin('The start of heating', input.fromC, 0, input.toC, ' °C');
 }
 
-/** Time and loss on the way from one temperature to another, with a flame stronger than the loss at its end; within a step the loss rises evenly. */
-function warm(massKg: number, fromC: number, toC: number, fire: Fire, lossW: (tC: number) => number): Run {
-  const inW = intoPotW(fire);
+/** The way from one temperature to another in steps, the same for every flame. */
+interface Way {
+  readonly steps: readonly { readonly gainedJ: number; readonly startLossW: number; readonly endLossW: number }[];
+  /** What the water takes up on all of it. */
+  readonly waterJ: number;
+}
+
+function wayOf(massKg: number, fromC: number, toC: number, lossW: (tC: number) => number): Way {
   const step = (toC - fromC) / STEPS;
-  let seconds = 0;
-  for (let i = 0; i < STEPS; i++) {
+  const steps = Array.from({ length: STEPS }, (_, i) => {
     const startC = fromC + i * step;
     const endC = Math.min(toC, startC + step);
     const gainedJ = massKg * (enthalpyJPerKg(endC) - enthalpyJPerKg(startC));
-    seconds += gainedJ / logarithmicMean(inW - lossW(startC), inW - lossW(endC));
-  }
-  return { fire, seconds, lostJ: inW * seconds - massKg * (enthalpyJPerKg(toC) - enthalpyJPerKg(fromC)) };
+    return { gainedJ, startLossW: lossW(startC), endLossW: lossW(endC) };
+  });
+  return { steps, waterJ: massKg * (enthalpyJPerKg(toC) - enthalpyJPerKg(fromC)) };
+}
+
+/** Time and loss on the way, with a flame stronger than the loss at its end; within a step the loss rises evenly. */
+function warm({ steps, waterJ }: Way, fire: Fire): Run {
+  const inW = intoPotW(fire);
+  let seconds = 0;
+  for (const { gainedJ, startLossW, endLossW } of steps)
+    seconds += gainedJ / logarithmicMean(inW - startLossW, inW - endLossW);
+  return { fire, seconds, lostJ: inW * seconds - waterJ };
 }
 
 /** What a rate that falls evenly from a to b amounts to: (a − b)/ln(a/b). The time grows without end as b goes to 0. */

@@ -56,14 +56,41 @@ function shown(figure: Figure, wording: Wording): { values: readonly number[]; u
   };
 }
 
+/** Formatters are slow to make and are used again and again; so many are kept. */
+const MOST_FORMATS = 16;
+const numberFormats = new Map<string, Intl.NumberFormat>();
+const pluralRules = new Map<string, Intl.PluralRules>();
+
+function kept<T>(map: Map<string, T>, key: string, make: () => T): T {
+  const known = map.get(key);
+  if (known !== undefined) return known;
+  if (map.size >= MOST_FORMATS) map.clear();
+  const made = make();
+  map.set(key, made);
+  return made;
+}
+
+function numberFormat(locale: string, digits: number): Intl.NumberFormat {
+  return kept(
+    numberFormats,
+    `${locale} ${digits}`,
+    () =>
+      new Intl.NumberFormat(locale, {
+        minimumFractionDigits: 0,
+        maximumFractionDigits: digits,
+        useGrouping: 'min2',
+      }),
+  );
+}
+
+function pluralsOf(locale: string): Intl.PluralRules {
+  return kept(pluralRules, locale, () => new Intl.PluralRules(locale));
+}
+
 /** The number alone: a range with an en dash, a true minus, the decimal mark of the locale. */
 export function formatNumber(figure: Figure, wording: Wording): string {
   const { values, places: digits } = shown(figure, wording);
-  const format = new Intl.NumberFormat(wording.locale, {
-    minimumFractionDigits: 0,
-    maximumFractionDigits: digits,
-    useGrouping: 'min2',
-  });
+  const format = numberFormat(wording.locale, digits);
   const words = values.map((value) => format.format(value).replace('-', '−'));
   const unique = words.filter((word, i) => word !== words[i - 1]);
   return unique.join(unique.some((word) => word.startsWith('−')) ? ' to ' : '–');
@@ -101,7 +128,7 @@ export function fillTemplate(
     if (typeof value === 'string') return messages[value] ?? value;
     if (one !== undefined && many !== undefined) {
       const high = typeof value.value === 'number' ? value.value : value.value.high;
-      return new Intl.PluralRules(wording.locale).select(high) === 'one' ? one : many;
+      return pluralsOf(wording.locale).select(high) === 'one' ? one : many;
     }
     return bare ? formatNumber(value, wording) : formatFigure(value, wording);
   });
