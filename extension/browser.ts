@@ -68,24 +68,26 @@ export async function currentWindowId(): Promise<number> {
   return id ?? browser.windows.WINDOW_ID_CURRENT;
 }
 
-/** Kept while the browser runs; where there is no such store, until it is removed. */
-const area = () => browser.storage.session ?? browser.storage.local;
+/** Kept on this computer, while the browser runs, or in step between the browsers that share an account. */
+type Area = 'local' | 'session' | 'sync';
 
-export async function readStored(key: string): Promise<unknown> {
-  return (await area().get(key))[key];
+export async function readStored(area: Area, key: string): Promise<unknown> {
+  return (await browser.storage[area].get(key))[key];
 }
 
 /** It rejects where the store is full or refused. */
-export async function store(key: string, value: unknown): Promise<void> {
-  await area().set({ [key]: value });
+export async function store(area: Area, key: string, value: unknown): Promise<void> {
+  await browser.storage[area].set({ [key]: value });
 }
 
-export async function removeStored(key: string): Promise<void> {
-  await area().remove(key);
+export async function removeStored(area: Area, key: string): Promise<void> {
+  await browser.storage[area].remove(key);
 }
 
-export function onStored(key: string, listener: () => void): void {
-  area().onChanged.addListener((changes) => {
-    if (changes[key]?.newValue !== undefined) listener();
+/** Calls back with each new value, whichever page of the extension stored it. */
+export function onStored(area: Area, key: string, listener: (value: unknown) => void): void {
+  browser.storage[area].onChanged.addListener((changes) => {
+    const value: unknown = changes[key]?.newValue;
+    if (value !== undefined) listener(value);
   });
 }

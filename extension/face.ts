@@ -1,14 +1,18 @@
 /** What popup and panel share: the element, its draft kept at every stroke, and a sentence where it cannot be kept. */
 import type { BrimwiseCheck, Draft } from '../widget/index.js';
 import { message } from './browser.js';
-import { keepDraft, readDraft } from './draft.js';
+import { keepDraft, onDraftElsewhere, readDraft } from './draft.js';
 
-/** Puts the kept draft into the page's element, ready to type on. */
+/** Puts the kept draft into the page's element, ready to type on. What is typed in another page of the extension shows in this one too. */
 export async function mount(): Promise<BrimwiseCheck> {
   const check = byTag('brimwise-check');
-  const draft = await readDraft();
-  if (draft) check.draft = draft;
+  try {
+    check.draft = (await readDraft()) ?? check.draft;
+  } catch (error) {
+    tell(error);
+  }
   check.addEventListener('brimwise-draft', ({ detail }) => void keep(detail));
+  onDraftElsewhere((draft) => (check.draft = draft));
   check.focus();
   // Firefox loads a popup before it shows it, and nothing takes the focus until then.
   window.addEventListener('focus', () => {
@@ -17,14 +21,18 @@ export async function mount(): Promise<BrimwiseCheck> {
   return check;
 }
 
+/** Keeps the draft, or says that the browser does not. */
 export async function keep(draft: Draft): Promise<void> {
-  const notice = byId('notice');
   try {
     await keepDraft(draft);
-    notice.textContent = '';
+    byId('notice').textContent = '';
   } catch (error) {
-    notice.textContent = message('draftNotKept', error instanceof Error ? error.message : String(error));
+    tell(error);
   }
+}
+
+function tell(error: unknown): void {
+  byId('notice').textContent = message('draftNotKept', error instanceof Error ? error.message : String(error));
 }
 
 export function byId(id: string): HTMLElement {

@@ -13,18 +13,18 @@ const selectionSchema = z.strictObject({
 export type HandedSelection = z.infer<typeof selectionSchema>;
 
 export async function handOver(selection: HandedSelection): Promise<void> {
-  await store(KEY, selection);
+  await store('session', KEY, selection);
 }
 
 /** Calls back with each selection that is handed over, one that waits already included, and takes it away. */
 export async function onHandedOver(take: (selection: HandedSelection) => void): Promise<void> {
-  onStored(KEY, () => void pick());
+  onStored('session', KEY, () => void pick());
   await pick();
 
   async function pick(): Promise<void> {
-    const stored = selectionSchema.safeParse(await readStored(KEY));
+    const stored = selectionSchema.safeParse(await readStored('session', KEY));
     if (!stored.success) return;
-    await removeStored(KEY);
+    await removeStored('session', KEY);
     take(stored.data);
   }
 }

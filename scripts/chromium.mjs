@@ -15,7 +15,7 @@ const QUIET_ARGS = [
 ];
 
 /**
- * Chromium with the built extension in it, as it is shipped.
+ * Chromium with the extension in it.
  * @typedef {object} Extended
  * @property {import('puppeteer-core').Browser} browser
  * @property {import('puppeteer-core').Extension} extension
@@ -33,13 +33,14 @@ export function launchChromium(args = []) {
 
 /**
  * @param {readonly string[]} [args]
+ * @param {string} [folder] the unpacked extension
  * @returns {Promise<Extended>}
  */
-export async function launchExtended(args = []) {
+export async function launchExtended(args = [], folder = path.join(ROOT, 'dist', 'chrome')) {
   const browser = await puppeteer.launch({
     executablePath: executableOf('chromium'),
     pipe: true,
-    enableExtensions: [path.join(ROOT, 'dist', 'chrome')],
+    enableExtensions: [folder],
     args: [...SANDBOX_ARGS, ...QUIET_ARGS, ...args],
   });
   const background = () =>

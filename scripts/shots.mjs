@@ -49,7 +49,7 @@ for (const scheme of SCHEMES) {
   await popup.screenshot({ path: file('popup', 'list', scheme) });
   await popup.screenshot({ path: file('popup', 'whole', scheme), fullPage: true });
   await popup.close();
-  await (await extended.worker()).evaluate(() => chrome.storage.session.clear());
+  await (await extended.worker()).evaluate(() => chrome.storage.local.clear());
 }
 await extended.browser.close();
 console.log(`Pictures are in ${FOLDER}.`);

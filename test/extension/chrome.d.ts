@@ -3,10 +3,11 @@ import type { Browser, Storage, Tabs } from 'webextension-polyfill';
 declare global {
   /** The part of Chromium's extension API that the tests call, in the extension's own pages and background. */
   const chrome: Pick<Browser, 'tabs'> & {
-    readonly runtime: Pick<Browser['runtime'], 'lastError' | 'getContexts' | 'sendMessage'>;
+    readonly runtime: Pick<Browser['runtime'], 'lastError' | 'getContexts' | 'sendMessage' | 'getManifest'>;
     readonly storage: {
-      readonly session: Storage.StorageArea & {
+      readonly local: Storage.StorageArea & {
         readonly QUOTA_BYTES: number;
+        getBytesInUse(keys: null): Promise<number>;
       };
     };
     readonly contextMenus: {

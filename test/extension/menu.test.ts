@@ -35,7 +35,7 @@ describe('the menu over a selection, in Chromium', () => {
   });
   afterEach(async () => {
     for (const tab of await extended.browser.pages()) if (tab !== page) await tab.close();
-    await (await extended.worker()).evaluate(() => chrome.storage.session.clear());
+    await (await extended.worker()).evaluate(() => chrome.storage.local.clear());
   });
 
   /** Chromium draws no menu without a screen: its event is sent instead, and the real listener runs. No panel opens without a click, so a tab does. */
