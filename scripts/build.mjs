@@ -10,7 +10,7 @@ import { execFileSync } from 'node:child_process';
 import { cpSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build as bundle } from 'esbuild';
+import { build as bundle, transform } from 'esbuild';
 import { zipSync } from 'fflate';
 import { filesIn, ROOT } from './files.mjs';
 import { BROWSERS, manifestFor } from './manifest.mjs';
@@ -27,6 +27,28 @@ const COMMON = {
   logLevel: 'warning',
 };
 
+/**
+ * The bundler leaves the text of templates alone: this makes the styles in them as short as it makes style sheets.
+ * @type {import('esbuild').Plugin}
+ */
+const SHORT_STYLES = {
+  name: 'short-styles',
+  setup({ onLoad }) {
+    onLoad({ filter: /\.css\.ts$/ }, async ({ path: file }) => {
+      const [before = '', styles = '', after, ...more] = readFileSync(file, 'utf8').split('`');
+      if (after === undefined || more.length > 0 || styles.includes('${'))
+        throw new Error(`${file}: the styles are one template, with nothing to fill in.`);
+      const { code } = await transform(styles.replaceAll('\\\\', '\\'), {
+        loader: 'css',
+        minify: true,
+        target: COMMON.target,
+        charset: 'utf8',
+      });
+      return { contents: [before, code.trim().replaceAll('\\', '\\\\'), after].join('`'), loader: 'ts' };
+    });
+  },
+};
+
 /** Zip entries cannot go without a time: this one says nothing, and is the same wherever it is built. */
 const NO_TIME = new Date(1980, 0, 1);
 
@@ -40,7 +62,13 @@ export async function build(out = path.join(ROOT, 'dist'), { types = true } = {}
   const from = (/** @type {string[]} */ ...parts) => path.join(ROOT, ...parts);
 
   await bundle({ ...COMMON, entryPoints: ['core/index.ts', 'core/schema.ts'], outdir: to('core') });
-  await bundle({ ...COMMON, entryPoints: ['widget/index.ts'], outdir: to('widget'), minify: true });
+  await bundle({
+    ...COMMON,
+    entryPoints: ['widget/index.ts'],
+    outdir: to('widget'),
+    minify: true,
+    plugins: [SHORT_STYLES],
+  });
   if (types) {
     const tsc = from('node_modules/typescript/bin/tsc');
     execFileSync(process.execPath, [tsc, '-p', from('tsconfig.build.json'), '--outDir', out], { stdio: 'inherit' });

@@ -1,4 +1,3 @@
-import * as z from 'zod/mini';
 import { MISSING, type Given } from '../model/given.js';
 import { MATERIALS, STOVE_FORMS, STOVE_TYPES } from '../model/item.js';
 import type { PotInput, StoveInput } from '../model/pot.js';
@@ -30,19 +29,28 @@ export type GivenStove = { readonly [K in keyof typeof STOVE_LIMITS]: Given<numb
   readonly powerW: Given<number>;
 };
 
-const potShape = z.object({
-  material: z.optional(z.enum(MATERIALS)),
-  lid: z.optional(z.boolean()),
-  bail: z.optional(z.boolean()),
-  handles: z.optional(z.union([z.boolean(), z.number()])),
-});
-const stoveShape = z.object({ type: z.optional(z.enum(STOVE_TYPES)), form: z.optional(z.enum(STOVE_FORMS)) });
+/** Whether a value is a word, a yes or no, or a count that the field takes. */
+type Takes<T> = (value: unknown) => value is T;
+
+const oneOf =
+  <T>(choices: readonly T[]): Takes<T> =>
+  (value): value is T =>
+    (choices as readonly unknown[]).includes(value);
+const YES_OR_NO = oneOf([true, false]);
+
+const POT_WORDS = {
+  material: oneOf(MATERIALS),
+  lid: YES_OR_NO,
+  bail: YES_OR_NO,
+  handles: (value: unknown): value is boolean | number => typeof value === 'boolean' || Number.isFinite(value),
+};
+const STOVE_WORDS = { type: oneOf(STOVE_TYPES), form: oneOf(STOVE_FORMS) };
 
 /** Reads a typed pot; what cannot be used is left out and told. Anything but an object is the caller's misuse: TypeError. */
 export function readPot(input: PotInput, locale?: string): { pot: GivenPot; problems: InputProblem[] } {
   assertObject(input, 'pot', '{ capacity: "750 ml", diameter: 95 }');
   const problems: InputProblem[] = [];
-  const words = readWords(potShape, input, 'pot', problems);
+  const words = readWords(POT_WORDS, input, 'pot', problems);
   const handles = words.handles;
   return {
     pot: {
@@ -62,7 +70,7 @@ export function readPot(input: PotInput, locale?: string): { pot: GivenPot; prob
 export function readStove(input: StoveInput, locale?: string): { stove: GivenStove; problems: InputProblem[] } {
   assertObject(input, 'stove', '{ type: "gas", burnerDiameter: 40 }');
   const problems: InputProblem[] = [];
-  const words = readWords(stoveShape, input, 'stove', problems);
+  const words = readWords(STOVE_WORDS, input, 'stove', problems);
   return {
     stove: {
       ...measures(STOVE_LIMITS, input, 'stove', problems, locale),
@@ -84,19 +92,18 @@ function typed<T>(value: T | undefined): Given<T> {
   return value === undefined ? MISSING : { grounds: 'stated', value, typed: true };
 }
 
-/** The words of a shape one by one, so that one wrong word costs only itself. */
-function readWords<S extends z.ZodMiniObject>(
-  shape: S,
+/** The words one by one, so that one wrong word costs only itself. */
+function readWords<F extends Readonly<Record<string, Takes<unknown>>>>(
+  fields: F,
   input: object,
   name: string,
   problems: InputProblem[],
-): z.infer<S> {
+): { [K in keyof F]?: F[K] extends Takes<infer T> ? T : never } {
   const read: Record<string, unknown> = {};
-  for (const [field, schema] of Object.entries(shape.shape)) {
+  for (const [field, takes] of Object.entries(fields)) {
     const value = (input as Record<string, unknown>)[field];
     if (value === undefined || value === null) continue;
-    const parsed = z.safeParse(schema, value);
-    if (parsed.success) read[field] = parsed.data;
+    if (takes(value)) read[field] = value;
     else
       problems.push({
         field: `${name}.${field}`,
@@ -104,7 +111,7 @@ function readWords<S extends z.ZodMiniObject>(
         message: `“${show(value)}” is not a ${field} known here; leave it out.`,
       });
   }
-  return read as z.infer<S>;
+  return read as { [K in keyof F]?: F[K] extends Takes<infer T> ? T : never };
 }
 
 function measures<T extends Record<string, Limits>>(
