@@ -4,12 +4,12 @@ import {
   parseMeasure,
   readList,
   type Correction,
-  type PotInput,
+  type InputProblem,
   type Reading,
   type Report,
-  type StoveInput,
   type Trip,
   type UnitSystem,
+  type WordingOptions,
 } from '../core/index.js';
 
 /** Fields as typed; what cannot be used among them is told beside the field. */
@@ -47,20 +47,31 @@ export interface Judged {
   readonly asRead: Reading;
 }
 
-/** The second opinion on a draft; null where nothing is typed yet. */
-export function judge(draft: Draft): Judged | null {
-  const wording = draft.units === null ? {} : { units: draft.units };
-  const trip = tripOf(draft.trip);
+/** The second opinion on a draft; null where nothing is typed yet. `locale` (BCP 47) settles US and imperial units where the list does not. */
+export function judge(draft: Draft, locale = 'en'): Judged | null {
+  const wording = { locale, ...(draft.units === null ? {} : { units: draft.units }) };
   if (draft.entrance === 'pot') {
-    if (Object.keys(draft.pot).length === 0) return null;
-    const pot = counted(draft.pot, ['quantity']) as PotInput;
-    const stove = counted(draft.stove, ['armCount', 'powerW']) as StoveInput;
-    const report = checkPot(pot, trip, Object.keys(stove).length === 0 ? undefined : stove, wording);
+    if (Object.keys(draft.pot).every((name) => name === 'name')) return null;
+    const report = checkTyped(draft, wording);
     return { draft, report, asRead: report.reading };
   }
   if (draft.text.trim() === '') return null;
-  const report = checkList(draft.text, trip, draft.corrections, wording);
-  return { draft, report, asRead: draft.corrections.length === 0 ? report.reading : readList(draft.text) };
+  const report = checkList(draft.text, tripOf(draft.trip), draft.corrections, wording);
+  return { draft, report, asRead: draft.corrections.length === 0 ? report.reading : readList(draft.text, { locale }) };
+}
+
+/** What cannot be used of typed fields. */
+export function problemsOf(fields: Pick<Draft, 'trip' | 'pot' | 'stove'>): readonly InputProblem[] {
+  return checkTyped(fields, {}).problems;
+}
+
+function checkTyped({ trip, pot, stove }: Pick<Draft, 'trip' | 'pot' | 'stove'>, wording: WordingOptions): Report {
+  return checkPot(
+    counted(pot, ['quantity']),
+    tripOf(trip),
+    Object.keys(stove).length === 0 ? undefined : counted(stove, ['armCount', 'powerW']),
+    wording,
+  );
 }
 
 /** Figures of the trip are typed as text, with a comma or a true minus, or with a unit: "20 °F", "8000 ft". */

@@ -47,12 +47,13 @@ export function pastedText(plain: string, html: string): string {
   return /<t[dh][\s>]/i.test(html) && !plain.includes('\t') ? textOfHtml(html) : plain;
 }
 
-/** The text of HTML source: a line for each block, list item, row and break, a tab between cells. Linear in its length. */
+/** The text of HTML source: a line for each block, list item, row and break, and of preformatted text, a tab between cells. Linear in its length. */
 export function textOfHtml(html: string): string {
   const lines: string[] = [];
   let line = '';
   let unread = '';
   let cells = 0;
+  let preformatted = false;
   const endLine = () => {
     if (line.trim() !== '') lines.push(line.trim());
     line = '';
@@ -62,8 +63,12 @@ export function textOfHtml(html: string): string {
     const open = html.indexOf('<', at);
     const text = html.slice(at, open === -1 ? html.length : open);
     if (unread === '') {
-      const words = decoded(text).replace(/[ \t\r\n\f]+/g, ' ');
-      line += /(^|[ \t])$/.test(line) ? words.trimStart() : words;
+      const kept = preformatted ? decoded(text).split(/\r?\n/) : [decoded(text)];
+      kept.forEach((part, i) => {
+        if (i > 0) endLine();
+        const words = part.replace(/[ \t\r\n\f]+/g, ' ');
+        line += /(^|[ \t])$/.test(line) ? words.trimStart() : words;
+      });
     }
     if (open === -1) break;
     const comment = html.startsWith('<!--', open);
@@ -83,6 +88,7 @@ export function textOfHtml(html: string): string {
       // Within a cell a line break is a space: the row is the line.
       if (cells === 0 || name === 'tr' || name === 'table') endLine();
       else if (!/[ \t]$/.test(line)) line += ' ';
+      if (name === 'pre') preformatted = !closing;
     }
   }
   endLine();

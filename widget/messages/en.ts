@@ -159,6 +159,7 @@ export const WORDS = {
     drinkFromPot: 'Hot drinks from the pot',
   },
   assumed: 'assumed',
+  setByPage: (field: string) => `${field}, set by this page`,
 
   list: 'Kit list',
   clear: 'Clear',

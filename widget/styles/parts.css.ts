@@ -240,9 +240,20 @@ export const parts = css`
     border-block-end-color: transparent;
     box-shadow: none;
   }
-  .field.locked :is(input, select) {
+  .field.locked > .v:hover {
+    box-shadow: none;
+  }
+  .field.locked .l {
+    white-space: normal;
+  }
+  .field.locked .set {
+    line-height: 2.125rem;
+    font-size: 1.0625em;
     color: var(--ink-2);
-    font-weight: 400;
+  }
+  .choice label:has(:disabled) {
+    color: var(--ink-2);
+    cursor: auto;
   }
   .field.bad > .v {
     border-block-end: 2px solid var(--alarm);

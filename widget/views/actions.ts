@@ -5,18 +5,19 @@ import type { Words } from '../messages/en.js';
 export interface ActionsModel {
   readonly units: UnitSystem | null;
   readonly judged: boolean;
+  /** Whether there is anything to press; the note stands without. */
+  readonly shown: boolean;
   /** After "Copy as text": done, or the text itself where the browser refused. */
   readonly copied: { readonly done: boolean; readonly text: string } | null;
 }
 
 /** What can be done with the findings, the units they are worded in, and what stands before any of it. */
 export function actions(
-  { units, judged, copied }: ActionsModel,
+  { units, judged, copied, shown }: ActionsModel,
   words: Words,
   on: { readonly onCopy: () => void; readonly onUnits: (units: UnitSystem | null) => void },
 ): TemplateResult {
-  return html`<footer class="foot">
-    <div class="bar">
+  const bar = html`<div class="bar">
       ${
         judged
           ? html`<button type="button" class="act" @click=${on.onCopy}>${words.copy}</button>
@@ -39,7 +40,9 @@ export function actions(
       </fieldset>
     </div>
     <p role="status">${copied === null ? nothing : copied.done ? words.copied : words.copyRefused}</p>
-    ${copied && !copied.done ? html`<textarea class="by-hand" readonly aria-label=${words.copyText} .value=${copied.text}></textarea>` : nothing}
+    ${copied && !copied.done ? html`<textarea class="by-hand" readonly aria-label=${words.copyText} .value=${copied.text}></textarea>` : nothing}`;
+  return html`<footer class="foot" part="actions">
+    ${shown ? bar : nothing}
     <p>${words.foot}</p>
   </footer>`;
 }

@@ -13,17 +13,21 @@ export interface AnswerContext {
   /** Sets a value of an item of the list, or of the one pot where there is no item. */
   readonly onValue: (item: number | undefined, field: CorrectableField, value: NewValue) => void;
   readonly canSet: (item: number | undefined, field: CorrectableField) => boolean;
-  readonly onAddLine: (words: string) => void;
+  /** null where the list is not the reader's. */
+  readonly onAddLine: ((words: string) => void) | null;
+  /** Fields that the reader cannot set: "trip.people". */
+  readonly locked: ReadonlySet<string>;
 }
 
 const CHOSEN = new Set<string>(['mealStyle', 'waterFrom', 'cookAt', 'wind', 'snow', 'season', 'drinkFromPot']);
 
 /** What answers a question, where it can be answered on the spot. */
 export function answer(question: NonNullable<Finding['question']>, context: AnswerContext): unknown {
-  const { words, report, trip, onTrip } = context;
+  const { words, report, trip, locked, onTrip, onAddLine } = context;
+  if (locked.has(question.field)) return nothing;
   if (question.field.startsWith('trip.')) {
     const name = question.field.slice('trip.'.length) as keyof Trip;
-    const model = { typed: trip, trip: report.trip, problems: report.problems };
+    const model = { typed: trip, trip: report.trip, problems: report.problems, locked };
     if (CHOSEN.has(name)) return tripField(name, model, words, onTrip, 'ask');
     // A field that goes when it is answered waits for the whole answer.
     return figureInput(
@@ -34,9 +38,9 @@ export function answer(question: NonNullable<Finding['question']>, context: Answ
   }
   if (question.field === 'kind') {
     const kind = question.kind;
-    return kind === undefined
+    return kind === undefined || onAddLine === null
       ? nothing
-      : html`<button type="button" class="act" @click=${() => context.onAddLine(words.kinds[kind])}>
+      : html`<button type="button" class="act" @click=${() => onAddLine(words.kinds[kind])}>
           ${words.addLine(words.kinds[kind])}
         </button>`;
   }

@@ -24,7 +24,7 @@ export function cantTell(findings: readonly Finding[], context: CantTellContext)
   const groups = groupByAnswer(findings);
   const asked = groups.filter(({ question }) => question !== null);
   const settled = asked.reduce((sum, group) => sum + group.findings.length, 0);
-  return html`<article class="finding row" tabindex="-1" data-grade="cant-tell">
+  return html`<article class="finding row" part="finding" tabindex="-1" data-grade="cant-tell">
     <div class="m">
       <p class="grade">${GRADE_WORDS['cant-tell']}</p>
       <p class="fig">${words.checks(findings.length)}</p>

@@ -7,7 +7,7 @@ import { sumTable } from './sum.js';
 /** A day with this kit: each task in litres, rounds, minutes and fuel, and how they come out. */
 export function day({ day, units }: Report, level: number, words: Words): TemplateResult | typeof nothing {
   if (day === null) return nothing;
-  return html`<section class="row day" aria-label=${words.day}>
+  return html`<section class="row day" part="day" aria-label=${words.day}>
     <div class="m">${heading(level, 't', words.day)}</div>
     <div class="w">
       <ul class="good">

@@ -16,7 +16,13 @@ export interface FindingContext {
 
 /** A finding that stands open. */
 export function openFinding(finding: Finding, context: FindingContext): TemplateResult {
-  return html`<article class="finding row" tabindex="-1" data-check=${finding.check} data-grade=${finding.grade}>
+  return html`<article
+    class="finding row"
+    part="finding"
+    tabindex="-1"
+    data-check=${finding.check}
+    data-grade=${finding.grade}
+  >
     ${marginOf(finding)}
     <div class="w">${heading(context.level, 'say', finding.message)}${body(finding, context)}</div>
   </article>`;
@@ -24,7 +30,7 @@ export function openFinding(finding: Finding, context: FindingContext): Template
 
 /** A finding that keeps grade, figure and sentence until it is opened. */
 export function foldedFinding(finding: Finding, context: FindingContext): TemplateResult {
-  return html`<details class="finding" data-check=${finding.check} data-grade=${finding.grade}>
+  return html`<details class="finding" part="finding" data-check=${finding.check} data-grade=${finding.grade}>
     <summary>
       ${marginOf(finding)}
       <div class="w">${heading(context.level, 'say', finding.message)}</div>

@@ -10,7 +10,7 @@ export function headline(
   words: Words,
   onGrade: (grade: Grade) => void,
 ): TemplateResult {
-  return html`<div class="head row">
+  return html`<div class="head row" part="headline">
     <div class="m"><p class="fig">${words.checks(findings.length)}</p></div>
     <div class="w">
       ${heading(level, 'headline', summary.headline)}

@@ -8,7 +8,7 @@ export function holdsUp(findings: readonly Finding[], level: number, words: Word
   if (findings.length === 0) return nothing;
   const titles = [...new Set(findings.map(({ title }) => title))];
   const names = titles.map((title, i) => (i === 0 ? title : title.charAt(0).toLowerCase() + title.slice(1))).join(', ');
-  return html`<details class="finding" data-grade="holds-up">
+  return html`<details class="finding" part="finding" data-grade="holds-up">
     <summary>
       <div class="m">
         <p class="grade">${GRADE_WORDS['holds-up']}</p>

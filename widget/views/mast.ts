@@ -21,7 +21,7 @@ export function mast(
         @change=${() => onEntrance(value)}
       /><span>${words.entrances[value]}</span></label
     >`;
-  return html`<div class="mast">
+  return html`<div class="mast" part="mast">
     <span class="mark"><svg viewBox="0 0 20 20" aria-hidden="true">${POT}</svg><span>${words.name}</span></span>
     <fieldset class="tabs">
       <legend class="vh">${words.entrances.legend}</legend>

@@ -4,6 +4,7 @@ import type { InputProblem, PotInput, StoveInput } from '../../core/index.js';
 import type { Fields } from '../draft.js';
 import type { Words } from '../messages/en.js';
 import { heading } from './heading.js';
+import { lockedField } from './locked.js';
 
 export interface PotFormModel {
   /** As typed: text with or without a unit, by the names of `PotInput` and `StoveInput`. */
@@ -11,6 +12,8 @@ export interface PotFormModel {
   readonly stove: Fields;
   readonly problems: readonly InputProblem[];
   readonly level: number;
+  /** Fields that the reader cannot change: "pot.lid". */
+  readonly locked: ReadonlySet<string>;
 }
 
 /** Takes "pot.capacity" or "stove.type" as typed; '' empties it. */
@@ -24,8 +27,13 @@ const OWN_UNIT = /[\p{L}"″′']/u;
 /** One pot and its stove as typed fields. What stays empty costs only the checks that need it. */
 export function potForm(model: PotFormModel, words: Words, onInput: OnPotInput): TemplateResult {
   const { potForm: form } = words;
-  const measure = (name: Name, label: string, unit: string) =>
-    field(name, model, label, (value, described) => {
+  const isLocked = (name: Name) => model.locked.has(name);
+  const measure = (name: Name, label: string, unit: string) => {
+    if (isLocked(name)) {
+      const value = valueIn(model, name);
+      return lockedField(label, unit === '' || OWN_UNIT.test(value) ? value : `${value}\u00a0${unit}`, words);
+    }
+    return field(name, model, label, (value, described) => {
       const onText = (event: Event) => onInput(name, (event.target as HTMLInputElement).value);
       return html`<input
           name=${name}
@@ -37,8 +45,10 @@ export function potForm(model: PotFormModel, words: Words, onInput: OnPotInput):
           @input=${onText}
         />${unit === '' || OWN_UNIT.test(value) ? nothing : html`<span class="u">${unit}</span>`}`;
     });
-  const choice = (name: Name, label: string, options: Readonly<Record<string, string>>) =>
-    field(name, model, label, (value, described) => {
+  };
+  const choice = (name: Name, label: string, options: Readonly<Record<string, string>>) => {
+    if (isLocked(name)) return lockedField(label, options[valueIn(model, name)] ?? '', words);
+    return field(name, model, label, (value, described) => {
       const onChoice = (event: Event) => onInput(name, (event.target as HTMLSelectElement).value);
       return html`<select name=${name} aria-describedby=${described ?? nothing} @change=${onChoice}>
         <option value="" .selected=${live(value === '')}></option>
@@ -47,6 +57,7 @@ export function potForm(model: PotFormModel, words: Words, onInput: OnPotInput):
         )}
       </select>`;
     });
+  };
   return html`<fieldset class="row" aria-label=${form.pot}>
       <div class="m">
         ${heading(model.level, 't', form.pot)}
@@ -60,7 +71,7 @@ export function potForm(model: PotFormModel, words: Words, onInput: OnPotInput):
         </div>
         <fieldset class="choice">
           <legend class="vh">${form.has}</legend>
-          ${(['bail', 'handles', 'lid'] as const).map((name) => tick(name, form[name], model.pot[name], onInput))}
+          ${(['bail', 'handles', 'lid'] as const).map((name) => tick(name, form[name], model.pot[name], onInput, isLocked(`pot.${name}`)))}
         </fieldset>
       </div>
     </fieldset>
@@ -80,19 +91,24 @@ export function potForm(model: PotFormModel, words: Words, onInput: OnPotInput):
 /** A field under its label; a value that cannot be used stays, with the reason under it. */
 function field(
   name: Name,
-  { pot, stove, problems }: PotFormModel,
+  model: PotFormModel,
   label: string,
   control: (value: string, describedBy: string | undefined) => TemplateResult,
 ): TemplateResult {
   const [part, key] = name.split('.') as ['pot' | 'stove', string];
-  const problem = problems.find((one) => one.field === name);
+  const problem = model.problems.find((one) => one.field === name);
   const error = `${part}-${key}-error`;
-  const value = String({ pot, stove }[part][key] ?? '');
+  const value = valueIn(model, name);
   return html`<label class="field ${problem ? 'bad' : ''}"
     ><span class="l">${label}</span><span class="v">${control(value, problem ? error : undefined)}</span>${
       problem ? html`<span class="err" id=${error}>${problem.message}</span>` : nothing
     }</label
   >`;
+}
+
+function valueIn({ pot, stove }: PotFormModel, name: Name): string {
+  const [part, key] = name.split('.') as ['pot' | 'stove', string];
+  return String({ pot, stove }[part][key] ?? '');
 }
 
 /** Yes, no, or not said: the box is half ticked until it is pressed. */
@@ -101,10 +117,12 @@ function tick(
   label: string,
   value: Fields[string] | undefined,
   onInput: OnPotInput,
+  locked: boolean,
 ): TemplateResult {
   return html`<label
     ><input
       type="checkbox"
+      ?disabled=${locked}
       name="pot.${name}"
       .checked=${live(value === true)}
       .indeterminate=${live(value === undefined)}

@@ -58,7 +58,7 @@ export function reading(model: ReadingModel, words: Words, actions: ReadingActio
   const shown = lines.filter(
     ({ number, use }) => use === 'not-understood' || report.reading.items.some(({ line }) => line === number),
   );
-  return html`<section class="row reading ${folded ? 'folded' : ''}" aria-label=${words.reading}>
+  return html`<section class="row reading ${folded ? 'folded' : ''}" part="reading" aria-label=${words.reading}>
     <div class="m">
       ${heading(level, 't', words.reading)}
       <p class="n">${report.summary.lines}</p>

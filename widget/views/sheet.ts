@@ -12,6 +12,8 @@ export interface SheetModel {
   readonly readText: string;
   readonly folded: boolean;
   readonly level: number;
+  /** Whether the page keeps the list as it is. */
+  readonly locked: boolean;
 }
 
 export interface SheetActions {
@@ -27,11 +29,11 @@ export function sheet(model: SheetModel, words: Words, actions: SheetActions): T
   const text = plainBreaks(model.text);
   const lines = text.split('\n');
   const marked = marksByLine(model);
-  return html`<section class="row list-row ${model.folded ? 'folded' : ''}" aria-label=${words.list}>
+  return html`<section class="row list-row ${model.folded ? 'folded' : ''}" part="list" aria-label=${words.list}>
       <div class="m">
         ${heading(model.level, 't', words.list)}
         ${
-          text === ''
+          text === '' || model.locked
             ? nothing
             : html`<button type="button" class="act" aria-label=${words.clearLabel} @click=${() => actions.onText('')}>
                 ${words.clear}
@@ -45,6 +47,7 @@ export function sheet(model: SheetModel, words: Words, actions: SheetActions): T
         <textarea
           aria-label=${words.list}
           spellcheck="false"
+          ?readonly=${model.locked}
           autocomplete="off"
           placeholder=${words.placeholder}
           .value=${live(text)}
@@ -68,7 +71,7 @@ export function sheet(model: SheetModel, words: Words, actions: SheetActions): T
       }
     </section>
     ${
-      text === ''
+      text === '' && !model.locked
         ? html`<p class="under begin">
             ${words.noList}
             <button type="button" class="act in" @click=${actions.onExample}>${words.example}</button>

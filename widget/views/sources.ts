@@ -26,7 +26,7 @@ export function sources(
 ): TemplateResult {
   return html`${
     assumptions.length > 0
-      ? html`<details class="fold shelf">
+      ? html`<details class="fold shelf" part="sources">
           <summary>${words.assumptions} (${assumptions.length})</summary>
           <ul class="from">
             ${assumptions.map((given) => html`<li>${words.assumption(given.what, given.because, given.replaceWith)}</li>`)}
@@ -35,7 +35,7 @@ export function sources(
       : nothing
   }${
     sources.length > 0
-      ? html`<details class="fold shelf">
+      ? html`<details class="fold shelf" part="sources">
           <summary>${words.sources} (${sources.length})</summary>
           <ul class="from">
             ${sources.map(

@@ -4,6 +4,7 @@ import type { GroundedTrip, InputProblem, Reading, Trip } from '../../core/index
 import type { Fields } from '../draft.js';
 import type { Words } from '../messages/en.js';
 import { heading } from './heading.js';
+import { lockedField } from './locked.js';
 
 export interface TripModel {
   /** As typed. */
@@ -13,19 +14,25 @@ export interface TripModel {
   readonly reading: Reading | null;
   readonly problems: readonly InputProblem[];
   readonly level: number;
+  /** Fields that the reader cannot change: "trip.people". */
+  readonly locked: ReadonlySet<string>;
+  /** What the page has set, which stands in the fields until the reader types. */
+  readonly set: Fields;
 }
 
 /** Takes a field of the trip as typed; undefined gives it back to the list. */
 export type OnTrip = (name: keyof Trip, value: string | boolean | undefined) => void;
 
+/** A value typed with a unit of its own: "20 °F". */
+const OWN_UNIT = /[\p{L}°]/u;
 const UNIT: Partial<Record<keyof Trip, string>> = { lowC: '°C', altitudeM: 'm' };
 
 /** The trip that the kit is judged for: what the list says or what is assumed, until the person types. */
 export function tripStrip(model: TripModel, words: Words, onTrip: OnTrip, onGiveBack: () => void): TemplateResult {
   const field = (name: keyof Trip) => tripField(name, model, words, onTrip);
   const lines = linesSaid(model);
-  const typed = Object.keys(model.typed).length > 0;
-  return html`<fieldset class="row strip-row" aria-label=${words.trip}>
+  const typed = JSON.stringify(sorted(model.typed)) !== JSON.stringify(sorted(model.set));
+  return html`<fieldset class="row strip-row" part="trip" aria-label=${words.trip}>
     <div class="m">
       ${heading(model.level, 't', words.trip)}
       ${lines.length > 0 ? html`<p class="n">${words.tripFrom(lines)}</p>` : nothing}
@@ -54,7 +61,7 @@ export function tripStrip(model: TripModel, words: Words, onTrip: OnTrip, onGive
 /** One field of the trip, also where a question asks for it. */
 export function tripField(
   name: keyof Trip,
-  { typed, trip, problems }: Pick<TripModel, 'typed' | 'trip' | 'problems'>,
+  { typed, trip, problems, locked }: Pick<TripModel, 'typed' | 'trip' | 'problems' | 'locked'>,
   words: Words,
   onTrip: OnTrip,
   place = 'trip',
@@ -67,6 +74,10 @@ export function tripField(
   const guess = value === undefined && given?.grounds === 'assumed';
   const options = optionsOf(name, words);
   const chosen = String(value ?? known ?? '');
+  if (locked.has(`trip.${name}`)) {
+    const unit = UNIT[name] !== undefined && !OWN_UNIT.test(chosen) ? `\u00a0${UNIT[name]}` : '';
+    return lockedField(words.tripFields[name], (options?.[chosen] ?? chosen.replace('-', '−')) + unit, words);
+  }
   const control = options
     ? html`<select @change=${(event: Event) => onTrip(name, chosenValue(name, event))}>
         ${chosen === '' ? html`<option value="" selected></option>` : nothing}
@@ -116,6 +127,10 @@ function optionsOf(name: keyof Trip, words: Words): Readonly<Record<string, stri
 function chosenValue(name: keyof Trip, event: Event): string | boolean {
   const { value } = event.target as HTMLSelectElement;
   return name === 'drinkFromPot' ? value === 'true' : value;
+}
+
+function sorted(fields: Fields): unknown {
+  return Object.entries(fields).sort(([a], [b]) => (a < b ? -1 : 1));
 }
 
 /** Lines that the list's own words on the trip stand on. */

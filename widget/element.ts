@@ -1,0 +1,95 @@
+import { LitElement, type PropertyDeclarations, type PropertyValues } from 'lit';
+import type { Report } from '../core/index.js';
+import type { Judged } from './draft.js';
+import { languageOf } from './language.js';
+import {
+  attributeOf,
+  NOTHING_SET,
+  settingsOn,
+  settle,
+  type ElementName,
+  type Region,
+  type Settled,
+  type SettingName,
+  type SettingValues,
+} from './settings.js';
+import { drawingStyles } from './styles/drawing.css.js';
+import { layout } from './styles/layout.css.js';
+import { parts } from './styles/parts.css.js';
+import { tokens } from './styles/tokens.css.js';
+
+type WithSettings = Pick<typeof LitElement, keyof typeof LitElement> & (new () => LitElement & SettingValues);
+
+/** The settings of an element as reactive properties, each with its attribute. */
+export function settingProperties(element: ElementName): PropertyDeclarations {
+  const declared = settingsOn(element).map(
+    ([name]) => [name, { attribute: attributeOf(name), reflect: true }] as const,
+  );
+  return Object.fromEntries(declared);
+}
+
+/** What the elements share: their settings, the report, and the language they speak. */
+export abstract class BrimwiseElement extends (LitElement as unknown as WithSettings) {
+  static override styles = [tokens, parts, drawingStyles, layout];
+  static override properties: PropertyDeclarations = { judged: { state: true } };
+
+  declare protected judged: Judged | null;
+  protected settled: Settled = NOTHING_SET;
+  /** The tag that words and numbers go by. */
+  protected locale = 'en';
+  /** Whether the page around may have changed: its language, the list in the element. */
+  #moved = true;
+
+  constructor() {
+    super();
+    this.judged = null;
+  }
+
+  protected abstract readonly tag: ElementName;
+
+  /** What is said of what stands in the fields; null while nothing does. */
+  get report(): Report | null {
+    return this.judged?.report ?? null;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.settleAnew();
+  }
+
+  override willUpdate(changed: PropertyValues): void {
+    const known = settingsOn(this.tag).map(([name]) => name);
+    if (!this.#moved && !known.some((name) => changed.has(name))) return;
+    this.#moved = false;
+    const before = this.settled;
+    const values: Partial<SettingValues> = Object.fromEntries(known.map((name: SettingName) => [name, this[name]]));
+    this.settled = settle(this.tag, values, this.lightList());
+    this.locale = languageOf(this, this.settled.language);
+    if (this.settled.unusable.length > 0 && this.settled.unusable.join() !== before.unusable.join()) this.#hint();
+    this.settledChanged(before);
+  }
+
+  /** Reads settings, list and language again before the next update. */
+  protected settleAnew(): void {
+    this.#moved = true;
+    this.requestUpdate();
+  }
+
+  /** Called before an update where the settings, the list in the element or the language may have changed. */
+  protected abstract settledChanged(before: Settled): void;
+
+  /** The list that the page has put into the element. */
+  protected lightList(): string {
+    return '';
+  }
+
+  protected shows(region: Region): boolean {
+    return this.settled.show?.has(region) ?? true;
+  }
+
+  /** For the writer, who sees the console; the reader gets what is left. */
+  #hint(): void {
+    // eslint-disable-next-line no-console -- an attribute that cannot be used is told where its writer looks
+    console.warn(`<${this.tag}> leaves out ${this.settled.unusable.join(' ')}`);
+  }
+}

@@ -1,0 +1,334 @@
+import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
+import {
+  remark,
+  type CorrectableField,
+  type Finding,
+  type Grade,
+  type InputProblem,
+  type Report,
+  type UnitSystem,
+} from '../core/index.js';
+import { EMPTY_DRAFT, judge, type Draft, type Fields, type Judged } from './draft.js';
+import { BrimwiseElement, settingProperties } from './element.js';
+import { WORDS as words } from './messages/en.js';
+import { POT_FIELD, STOVE_FIELD } from './pot-fields.js';
+import { follow, withLocked, type ElementName, type Settled } from './settings.js';
+import { actions, type ActionsModel } from './views/actions.js';
+import { answer } from './views/answer.js';
+import { cantTell } from './views/cant-tell.js';
+import { day } from './views/day.js';
+import { drawing } from './views/drawing.js';
+import { foldedFinding, openFinding } from './views/finding.js';
+import { headline } from './views/headline.js';
+import { holdsUp } from './views/holds-up.js';
+import { potForm } from './views/pot-form.js';
+import { problems } from './views/problems.js';
+import { sources } from './views/sources.js';
+import { tripStrip, type OnTrip } from './views/trip-strip.js';
+import type { NewValue } from './views/value.js';
+
+/** Milliseconds from the last stroke to the check; a long text waits until the hands rest. */
+const TYPING_MS = 60;
+const LONG_TEXT = { length: 20_000, ms: 400 };
+/** Milliseconds after which headline and tally are spoken. */
+const REST_MS = 1000;
+/** Findings that stand open; the rest are one press away. */
+const OPEN = 3;
+/** From this width on (px) there is room for Why beside every open finding. */
+const WIDE = 600;
+
+/**
+ * `<brimwise-pot>`: a second opinion on one pot, as one types its figures.
+ *
+ * @property draft  what is typed; may be set before or after the element is connected
+ * @event brimwise-draft  at every change by the reader, at once; `detail` is the draft
+ * @event brimwise-report  when a change by the reader has been judged; `detail` is the report, or null
+ */
+export class BrimwisePot extends BrimwiseElement {
+  static override properties: PropertyDeclarations = {
+    ...settingProperties('brimwise-pot'),
+    draft: { attribute: false },
+    said: { state: true },
+    copied: { state: true },
+  };
+
+  declare draft: Draft;
+  declare private said: string;
+  declare private copied: ActionsModel['copied'];
+
+  #own: Draft | null = null;
+  #checkTimer = 0;
+  #restTimer = 0;
+  /** What takes the focus once it is there. */
+  protected focusNext: string | null = null;
+
+  constructor() {
+    super();
+    this.draft = EMPTY_DRAFT;
+    this.said = '';
+    this.copied = null;
+  }
+
+  protected get tag(): ElementName {
+    return 'brimwise-pot';
+  }
+
+  /** The caret goes to the list, or to the first field of the pot. */
+  override focus(options?: FocusOptions): void {
+    const focusField = () => this.find('textarea, .form input:not([type])')?.focus(options);
+    if (this.hasUpdated) focusField();
+    else void this.updateComplete.then(focusField);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    clearTimeout(this.#checkTimer);
+    clearTimeout(this.#restTimer);
+  }
+
+  protected override settledChanged(before: Settled): void {
+    this.draft = follow(this.draft, before.draft, this.settled.draft);
+    this.#own = null;
+  }
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    super.willUpdate(changed);
+    if (this.draft === this.#own) return;
+    this.draft = withLocked({ ...EMPTY_DRAFT, ...this.draft }, this.settled);
+    this.#own = this.draft;
+    this.draftReplaced();
+    this.#check();
+  }
+
+  /** Called where another than the reader has set the draft. */
+  protected draftReplaced(): void {}
+
+  override updated(): void {
+    if (this.focusNext === null) return;
+    const next = this.find(this.focusNext);
+    this.focusNext = null;
+    next?.focus();
+    if (next instanceof HTMLInputElement) next.select();
+  }
+
+  protected find(selector: string): HTMLElement | null {
+    return this.renderRoot.querySelector<HTMLElement>(selector);
+  }
+
+  /** A change by the reader. */
+  protected change(part: Partial<Draft>, delay = 0): void {
+    this.draft = { ...this.draft, ...part };
+    this.#own = this.draft;
+    this.copied = null;
+    this.#tell('brimwise-draft', this.draft);
+    clearTimeout(this.#checkTimer);
+    const check = () => {
+      this.#check();
+      this.#tell('brimwise-report', this.report);
+    };
+    if (delay === 0) check();
+    else this.#checkTimer = window.setTimeout(check, delay);
+  }
+
+  #tell(name: string, detail: unknown): void {
+    this.dispatchEvent(new CustomEvent(name, { bubbles: true, composed: true, detail }));
+  }
+
+  /** Delay of a check after a stroke. */
+  protected get typing(): number {
+    return this.draft.text.length > LONG_TEXT.length ? LONG_TEXT.ms : TYPING_MS;
+  }
+
+  #check(): void {
+    clearTimeout(this.#checkTimer);
+    this.judged = judge(this.draft, this.locale);
+    clearTimeout(this.#restTimer);
+    this.#restTimer = window.setTimeout(() => {
+      this.said = this.judged === null ? '' : spoken(this.judged.report);
+    }, REST_MS);
+  }
+
+  #setTrip: OnTrip = (name, value) => this.change({ trip: withField(this.draft.trip, name, value) }, this.typing);
+
+  /** Takes "pot.capacity" or "stove.type"; undefined or "" empties it. */
+  #setPot = (field: string, value: string | number | boolean | undefined): void => {
+    const [part, name] = field.split('.');
+    if (name === undefined || (part !== 'pot' && part !== 'stove')) return;
+    this.change({ [part]: withField(this.draft[part], name, value) }, this.typing);
+  };
+
+  /** An answer to a question: about an item of the list, or about the one pot and its stove. */
+  protected answer(_item: number | undefined, field: CorrectableField, value: NewValue): void {
+    const name = typedField(field);
+    if (name !== undefined) this.#setPot(name, value ?? undefined);
+  }
+
+  protected canAnswer(_item: number | undefined, field: CorrectableField): boolean {
+    const name = typedField(field);
+    return name !== undefined && !this.settled.locked.has(name);
+  }
+
+  /** Puts one more line into the list; null where there is none to put it into. */
+  protected get addLine(): ((line: string) => void) | null {
+    return null;
+  }
+
+  /** Leads to a line of the list. */
+  protected showLine: (line: number) => void = () => {};
+
+  #showGrade = (grade: Grade): void => {
+    const finding = this.find(`.finding[data-grade="${grade}"]`);
+    if (finding instanceof HTMLDetailsElement) {
+      finding.open = true;
+      finding.querySelector('summary')?.focus();
+    } else finding?.focus();
+    finding?.scrollIntoView({ block: 'start' });
+  };
+
+  #copy = async (): Promise<void> => {
+    if (this.judged === null) return;
+    const text = remark(this.judged.report, this.judged.draft.text);
+    try {
+      await navigator.clipboard.writeText(text);
+      this.copied = { done: true, text };
+    } catch {
+      this.copied = { done: false, text };
+    }
+  };
+
+  override render(): TemplateResult {
+    return html`<div class="bw" part="frame" role="region" lang="en" dir="ltr" aria-label=${words.region}>
+      ${this.page()}
+      <p class="vh" role="status">${this.said}</p>
+    </div>`;
+  }
+
+  protected page(): TemplateResult {
+    const { draft, judged, settled } = this;
+    const pot = judged?.report.pots[0];
+    const drawn =
+      judged === null || pot === undefined ? nothing : drawing(pot, judged.report.stove, judged.report.units, words);
+    return html`<div class="page bench">
+      ${this.mast()}
+      <div class="a">
+        <div class="form" part="form">
+          ${
+            this.shows('form')
+              ? potForm(
+                  {
+                    pot: draft.pot,
+                    stove: draft.stove,
+                    problems: judged?.report.problems ?? [],
+                    level: settled.level,
+                    locked: settled.locked,
+                  },
+                  words,
+                  this.#setPot,
+                )
+              : nothing
+          }
+          ${this.trip()}
+        </div>
+      </div>
+      <div class="b">
+        ${judged === null ? nothing : this.headline(judged)}
+        <div class="col">${judged === null ? nothing : this.judgements(judged)}</div>
+      </div>
+      <div class="c">${this.shows('drawing') ? html`<div class="plate" part="drawing">${drawn}</div>` : nothing}</div>
+      ${this.foot()}
+    </div>`;
+  }
+
+  protected mast(): TemplateResult | typeof nothing {
+    return nothing;
+  }
+
+  protected trip(): TemplateResult | typeof nothing {
+    if (!this.shows('trip')) return nothing;
+    const report = this.judged?.report;
+    const set = this.settled.draft.trip;
+    return tripStrip(
+      {
+        typed: this.draft.trip,
+        set,
+        trip: report?.trip ?? null,
+        reading: this.draft.entrance === 'list' ? (report?.reading ?? null) : null,
+        problems: report?.problems ?? [],
+        level: this.settled.level,
+        locked: this.settled.locked,
+      },
+      words,
+      this.#setTrip,
+      () => this.change({ trip: set }),
+    );
+  }
+
+  protected headline({ report }: Judged): TemplateResult {
+    return headline(report, this.settled.level, words, this.#showGrade);
+  }
+
+  protected judgements({ report }: Judged): TemplateResult {
+    const level = this.settled.level + 1;
+    const wide = (this.find('.bw')?.clientWidth ?? this.clientWidth) >= WIDE;
+    const of = (...grades: Grade[]) => report.findings.filter(({ grade }) => grades.includes(grade));
+    const context = { words, level, sources: report.sources, onLine: this.showLine };
+    return html`${repeat(of('can-hurt', 'falls-short', 'costs-you'), keyOfFinding, (finding, i) =>
+      i < OPEN
+        ? openFinding(finding, { ...context, whyOpen: wide || i === 0 })
+        : foldedFinding(finding, { ...context, whyOpen: true }),
+    )}
+    ${cantTell(of('cant-tell'), {
+      ...context,
+      answer: (question) =>
+        answer(question, {
+          words,
+          report,
+          trip: this.draft.trip,
+          locked: this.settled.locked,
+          onTrip: this.#setTrip,
+          onValue: (item, field, value) => this.answer(item, field, value),
+          canSet: (item, field) => this.canAnswer(item, field),
+          onAddLine: this.addLine,
+        }),
+    })}
+    ${holdsUp(of('holds-up'), level, words)} ${this.shows('day') ? day(report, level, words) : nothing}
+    ${problems(report.problems.filter(elsewhere), words)} ${this.shows('sources') ? sources(report, words) : nothing}`;
+  }
+
+  protected foot(): TemplateResult {
+    return actions(
+      { units: this.draft.units, judged: this.judged !== null, copied: this.copied, shown: this.shows('actions') },
+      words,
+      { onCopy: () => void this.#copy(), onUnits: (units: UnitSystem | null) => this.change({ units }) },
+    );
+  }
+}
+
+/** Where the form has a field that a question asks for: "pot.capacity". */
+function typedField(field: CorrectableField): string | undefined {
+  if (POT_FIELD[field]) return `pot.${POT_FIELD[field]}`;
+  return STOVE_FIELD[field] && `stove.${STOVE_FIELD[field]}`;
+}
+
+/** Faults of checks: everything else is told beside its field. */
+function elsewhere({ field }: InputProblem): boolean {
+  return field.startsWith('check.');
+}
+
+function keyOfFinding({ check, item, key }: Finding): string {
+  return `${check} ${item ?? ''} ${key}`;
+}
+
+function spoken({ summary }: Report): string {
+  const counts = Object.entries(summary.counts).flatMap(([grade, count]) =>
+    count === 0 ? [] : [words.tally[grade as Grade](count)],
+  );
+  return `${summary.headline} ${counts.join(', ')}.`;
+}
+
+/** The fields with one set as typed; without it where it is emptied. */
+function withField(fields: Fields, name: string, value: string | number | boolean | undefined): Fields {
+  const rest = Object.fromEntries(Object.entries(fields).filter(([other]) => other !== name));
+  return value === undefined || value === '' ? rest : { ...rest, [name]: value };
+}

@@ -1,0 +1,339 @@
+import {
+  MATERIALS,
+  MEAL_STYLES,
+  SEASONS,
+  SNOWS,
+  STOVE_FORMS,
+  STOVE_TYPES,
+  UNIT_SYSTEMS,
+  WATER_FROM,
+  WINDS,
+  type UnitSystem,
+} from '../core/index.js';
+import { EMPTY_DRAFT, problemsOf, type Draft, type Fields } from './draft.js';
+import { LANGUAGES } from './language.js';
+
+/** The elements, in the order of what they show. */
+export const ELEMENTS = ['brimwise-check', 'brimwise-pot', 'brimwise-verdict'] as const;
+export type ElementName = (typeof ELEMENTS)[number];
+
+/** What `show` names. Headline and findings, and so the cautions, always stand. */
+const REGIONS = ['mast', 'trip', 'list', 'reading', 'form', 'drawing', 'day', 'sources', 'actions'] as const;
+export type Region = (typeof REGIONS)[number];
+
+const YES_NO = ['yes', 'no'] as const;
+const WITH_INPUT: readonly ElementName[] = ['brimwise-check', 'brimwise-pot'];
+
+/** What a writer sets by an attribute, or by the property of the same name. */
+interface Setting {
+  /** The words it takes; or a figure as one writes it; or any text; or some of the words, with spaces between. */
+  readonly takes: readonly string[] | 'figure' | 'text' | { readonly several: readonly string[] };
+  /** What it sets, in a few words. */
+  readonly sets: string;
+  readonly example: string;
+  /** The field of the draft that it fills. */
+  readonly fills?: `${'trip' | 'pot' | 'stove'}.${string}`;
+  /** The elements that know it; all where left out. */
+  readonly on?: readonly ElementName[];
+}
+
+/** Every attribute of the elements: the readme's tables are made from this one. */
+export const SETTINGS = {
+  people: { takes: 'figure', sets: 'How many eat.', example: '2', fills: 'trip.people' },
+  days: { takes: 'figure', sets: 'Days of the trip.', example: '3', fills: 'trip.days' },
+  mealStyle: {
+    takes: MEAL_STYLES,
+    sets: 'Water for food rehydrated elsewhere, cooked in the pot, or real cooking.',
+    example: 'simmer',
+    fills: 'trip.mealStyle',
+  },
+  hotMeals: {
+    takes: 'figure',
+    sets: 'Hot meals a person a day.',
+    example: '1',
+    fills: 'trip.hotMealsPerDay',
+  },
+  drinkFromPot: {
+    takes: YES_NO,
+    sets: 'Whether the hot drinks come from the same pot as the meal.',
+    example: 'yes',
+    fills: 'trip.drinkFromPot',
+  },
+  season: { takes: SEASONS, sets: 'Season of the trip.', example: 'winter', fills: 'trip.season' },
+  low: {
+    takes: 'figure',
+    sets: 'Lowest temperature, °C where no unit is written.',
+    example: '-8',
+    fills: 'trip.lowC',
+  },
+  altitude: {
+    takes: 'figure',
+    sets: 'Highest place they cook at, m where no unit is written.',
+    example: '1800',
+    fills: 'trip.altitudeM',
+  },
+  water: {
+    takes: WATER_FROM,
+    sets: 'Where the water comes from: found liquid, melted from snow, or either.',
+    example: 'snow',
+    fills: 'trip.waterFrom',
+  },
+  snow: { takes: SNOWS, sets: 'Snow as it goes into the pot.', example: 'settled', fills: 'trip.snow' },
+  cookAt: { takes: ['stove', 'fire'], sets: 'What they cook at.', example: 'fire', fills: 'trip.cookAt' },
+  wind: { takes: WINDS, sets: 'Wind where they cook.', example: 'breeze', fills: 'trip.wind' },
+
+  name: { takes: 'text', sets: 'What the pot is called.', example: 'Humblefern', fills: 'pot.name' },
+  capacity: {
+    takes: 'figure',
+    sets: 'What the pot holds to the brim, mL where no unit is written.',
+    example: '1.1 L',
+    fills: 'pot.capacity',
+  },
+  diameter: {
+    takes: 'figure',
+    sets: 'Its width at the rim, outside, mm where no unit is written.',
+    example: '130',
+    fills: 'pot.diameter',
+  },
+  baseDiameter: {
+    takes: 'figure',
+    sets: 'Its width at the base, if that is another.',
+    example: '110',
+    fills: 'pot.baseDiameter',
+  },
+  height: { takes: 'figure', sets: 'Its height, outside.', example: '95', fills: 'pot.height' },
+  earHeight: {
+    takes: 'figure',
+    sets: 'Height over the base at which the bail is held.',
+    example: '90',
+    fills: 'pot.earHeight',
+  },
+  mass: { takes: 'figure', sets: 'What it weighs, g where no unit is written.', example: '150', fills: 'pot.mass' },
+  material: { takes: MATERIALS, sets: 'What it is made of.', example: 'titanium', fills: 'pot.material' },
+  lid: { takes: YES_NO, sets: 'Whether it has a lid.', example: 'yes', fills: 'pot.lid' },
+  bail: { takes: YES_NO, sets: 'Whether it has a bail.', example: 'no', fills: 'pot.bail' },
+  handles: { takes: YES_NO, sets: 'Whether it has any other handle.', example: 'yes', fills: 'pot.handles' },
+
+  stove: { takes: STOVE_TYPES, sets: 'What the stove under the pot burns.', example: 'gas', fills: 'stove.type' },
+  stoveForm: {
+    takes: STOVE_FORMS,
+    sets: 'Whether a gas stove stands on its canister or beside it.',
+    example: 'upright',
+    fills: 'stove.form',
+  },
+  burner: {
+    takes: 'figure',
+    sets: 'Width of the flame: burner head, ring of jets or fire-pot, mm where no unit is written.',
+    example: '60',
+    fills: 'stove.burnerDiameter',
+  },
+  stands: { takes: 'figure', sets: 'Height at which the pot stands.', example: '70', fills: 'stove.height' },
+  arms: { takes: 'figure', sets: 'How many arms the pot stands on.', example: '3', fills: 'stove.armCount' },
+  armGap: {
+    takes: 'figure',
+    sets: 'Width of the free circle between the arms.',
+    example: '30',
+    fills: 'stove.armInner',
+  },
+  armSpan: { takes: 'figure', sets: 'Width across the tips of the arms.', example: '100', fills: 'stove.armSpan' },
+  feet: {
+    takes: 'figure',
+    sets: 'Width across the feet of the stove, or of the canister it stands on.',
+    example: '110',
+    fills: 'stove.footDiameter',
+  },
+  power: { takes: 'figure', sets: 'Power of the flame, W.', example: '2500', fills: 'stove.powerW' },
+
+  units: {
+    takes: ['as-written', ...UNIT_SYSTEMS],
+    sets: 'Units of the words; those the list is written in where left out.',
+    example: 'us',
+  },
+  language: {
+    takes: LANGUAGES,
+    sets: 'Language of the words; the nearest `lang` of the page where left out. With a region (`en-GB`) it settles US and imperial.',
+    example: 'en-GB',
+  },
+  headingLevel: {
+    takes: ['1', '2', '3', '4', '5', '6'],
+    sets: 'Level of the first headings; 2 where left out.',
+    example: '3',
+  },
+  entrance: {
+    takes: ['list', 'pot'],
+    sets: 'Whether it begins with a kit list or with one pot.',
+    example: 'pot',
+    on: ['brimwise-check'],
+  },
+  show: {
+    takes: { several: REGIONS },
+    sets: 'The parts that are there besides headline and findings; all where left out.',
+    example: 'form drawing',
+    on: WITH_INPUT,
+  },
+  locked: {
+    takes: 'text',
+    sets: 'Names of attributes whose fields the reader cannot change, and `list` for the list.',
+    example: 'people meal-style',
+    on: WITH_INPUT,
+  },
+  rows: {
+    takes: 'figure',
+    sets: 'How many findings it tells, worst first; 4 where left out. What can hurt is always told.',
+    example: '3',
+    on: ['brimwise-verdict'],
+  },
+} as const satisfies Record<string, Setting>;
+
+export type SettingName = keyof typeof SETTINGS;
+/** As the attributes have them; null where there is none. */
+export type SettingValues = { [K in SettingName]: string | number | null | undefined };
+
+const ENTRIES = Object.entries(SETTINGS) as readonly [SettingName, Setting][];
+
+/** "mealStyle" is the attribute "meal-style". */
+export function attributeOf(name: SettingName): string {
+  return name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+}
+
+/** The settings that an element knows. */
+export function settingsOn(element: ElementName): readonly (readonly [SettingName, Setting])[] {
+  return ENTRIES.filter(([, { on }]) => on === undefined || on.includes(element));
+}
+
+/** The settings once what cannot be used is left out. */
+export interface Settled {
+  /** What the reader finds: a draft as if it had been typed. */
+  readonly draft: Draft;
+  readonly language: string | null;
+  readonly level: number;
+  readonly rows: number;
+  /** null: all. */
+  readonly show: ReadonlySet<Region> | null;
+  /** Fields of the draft ("trip.people") that the reader cannot change, and "text" for the list. */
+  readonly locked: ReadonlySet<string>;
+  /** One sentence for each setting that cannot be used. */
+  readonly unusable: readonly string[];
+}
+
+export const NOTHING_SET: Settled = {
+  draft: EMPTY_DRAFT,
+  language: null,
+  level: 2,
+  rows: 4,
+  show: null,
+  locked: new Set(),
+  unusable: [],
+};
+
+/** Settles the values of an element's settings and the list that stands in it. It never throws. */
+export function settle(element: ElementName, values: Partial<SettingValues>, list: string): Settled {
+  const known = settingsOn(element);
+  const unusable: string[] = [];
+  const usable: Partial<Record<SettingName, string>> = {};
+  const leaveOut = (name: SettingName, why: string) => unusable.push(`${attributeOf(name)}="${values[name]}": ${why}`);
+  for (const [name, setting] of known) {
+    const value = values[name];
+    if (value === null || value === undefined) continue;
+    const text = String(value).trim();
+    const why = misfit(setting, text);
+    if (why === null) usable[name] = text;
+    else leaveOut(name, why);
+  }
+
+  const parts = { trip: {}, pot: {}, stove: {} } as Record<'trip' | 'pot' | 'stove', Record<string, Fields[string]>>;
+  const filledBy = new Map<string, SettingName>();
+  for (const [name, { fills, takes }] of known) {
+    const text = usable[name];
+    if (fills === undefined || text === undefined) continue;
+    const [part, field] = fills.split('.') as ['trip' | 'pot' | 'stove', string];
+    parts[part][field] = takes === YES_NO ? text !== 'no' : text;
+    filledBy.set(fills, name);
+  }
+  for (const { field, message } of problemsOf(parts)) {
+    const name = filledBy.get(field);
+    const [part, key] = field.split('.') as ['trip' | 'pot' | 'stove', string];
+    if (name === undefined) continue;
+    leaveOut(name, message);
+    parts[part] = Object.fromEntries(Object.entries(parts[part]).filter(([other]) => other !== key));
+  }
+
+  const isCheck = element === 'brimwise-check';
+  const locked = new Set(isCheck ? [] : ['entrance']);
+  for (const word of wordsOf(usable.locked)) {
+    const fills = known.find(([name]) => attributeOf(name) === word)?.[1].fills;
+    if (word === 'list') locked.add('text');
+    else if (fills) locked.add(fills);
+    else leaveOut('locked', `no field is called ${word}.`);
+  }
+  const { units, entrance } = usable;
+  return {
+    draft: {
+      ...EMPTY_DRAFT,
+      ...parts,
+      text: list,
+      entrance: isCheck && entrance !== 'pot' ? 'list' : 'pot',
+      units: units === undefined || units === 'as-written' ? null : (units as UnitSystem),
+    },
+    language: usable.language ?? null,
+    level: Number(usable.headingLevel ?? NOTHING_SET.level),
+    rows: Number(usable.rows ?? NOTHING_SET.rows),
+    show: usable.show === undefined ? null : new Set(wordsOf(usable.show) as Region[]),
+    locked,
+    unusable,
+  };
+}
+
+/** Why a value is not one that the setting takes; null where it is. Figures that fill a field are left to the core. */
+function misfit({ takes, fills }: Setting, text: string): string | null {
+  if (takes === 'text') return null;
+  // Some editors write an attribute without a value as one with an empty value.
+  if (takes === YES_NO && text === '') return null;
+  if (takes === 'figure') return fills !== undefined || /^\d{1,2}$/.test(text) ? null : 'write a whole number.';
+  if (takes === LANGUAGES) return LANGUAGES.includes(text.split('-')[0]!) ? null : `it speaks ${LANGUAGES.join(', ')}.`;
+  const allowed = 'several' in takes ? takes.several : takes;
+  const strange = ('several' in takes ? wordsOf(text) : [text]).filter((word) => !allowed.includes(word));
+  return strange.length === 0 ? null : `it takes ${allowed.join(', ')}.`;
+}
+
+function wordsOf(text = ''): readonly string[] {
+  return text.split(/[\s,]+/).filter((word) => word !== '');
+}
+
+/** The draft with the settings' changes from one state to the next, where the person has not set a value of their own. */
+export function follow(draft: Draft, from: Draft, to: Draft): Draft {
+  return replace(draft, to, (_, value, before) => value === before, from);
+}
+
+/** The draft with what is locked as it is set. */
+export function withLocked(draft: Draft, { draft: set, locked }: Pick<Settled, 'draft' | 'locked'>): Draft {
+  return replace(draft, set, (name) => locked.has(name), set);
+}
+
+/** The draft with those of its values taken from another that `takes` says. */
+function replace(
+  draft: Draft,
+  other: Draft,
+  takes: (name: string, value: unknown, before: unknown) => boolean,
+  from: Draft,
+): Draft {
+  const one = <K extends 'text' | 'entrance' | 'units'>(name: K): Draft[K] =>
+    takes(name, draft[name], from[name]) ? other[name] : draft[name];
+  const fields = (part: 'trip' | 'pot' | 'stove'): Fields => {
+    const names = new Set([draft, from, other].flatMap((each) => Object.keys(each[part])));
+    const values = [...names].map((name) => {
+      const taken = takes(`${part}.${name}`, draft[part][name], from[part][name]);
+      return [name, (taken ? other : draft)[part][name]] as const;
+    });
+    return Object.fromEntries(values.filter((entry): entry is [string, Fields[string]] => entry[1] !== undefined));
+  };
+  return {
+    ...draft,
+    text: one('text'),
+    entrance: one('entrance'),
+    units: one('units'),
+    trip: fields('trip'),
+    pot: fields('pot'),
+    stove: fields('stove'),
+  };
+}
