@@ -75,3 +75,14 @@ export async function openPopup({ browser, extension }, over) {
   await popup.waitForFunction(() => document.activeElement?.localName === 'brimwise-check');
   return popup;
 }
+
+/**
+ * Waits until the element of a page shows a finding. It asks by the clock: a popup that nobody sees paints no frames to ask by.
+ * @param {import('puppeteer-core').Page} page
+ */
+export async function waitForFindings(page) {
+  await page.waitForFunction(
+    () => document.querySelector('brimwise-check')?.shadowRoot?.querySelector('[data-check]') != null,
+    { polling: 100 },
+  );
+}

@@ -1,22 +1,28 @@
-/** npm run shots: pictures of the page and the popup, in reports/shots, to look at. Run the build first. */
+/** npm run shots: pictures of the page, the popup and the panel, in reports/shots, to look at; store-*.png are of the size that stores ask. Run the build first. */
 import { mkdirSync, rmSync } from 'node:fs';
 import path from 'node:path';
-import { launchChromium, launchExtended, openPopup } from './chromium.mjs';
+import { launchChromium, launchExtended, openPopup, waitForFindings } from './chromium.mjs';
 import { ROOT } from './files.mjs';
 import { serve } from './serve.mjs';
 
 const FOLDER = path.join(ROOT, 'reports', 'shots');
 const SCHEMES = ['light', 'dark'];
 const WIDTHS = [320, 380, 760, 1200];
-const FOUND = '>>> [data-check]';
+/** A panel is as wide as the person draws it; this is about what browsers begin with. */
+const PANEL = { width: 380, height: 900 };
+const STORE = { width: 1280, height: 800 };
 
 /** @param {import('puppeteer-core').Page} page @param {string} scheme */
 function setScheme(page, scheme) {
   return page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: scheme }]);
 }
 
-function file(/** @type {(string | number)[]} */ ...words) {
-  return /** @type {`${string}.png`} */ (path.join(FOLDER, `${words.join('-')}.png`));
+/** @param {import('puppeteer-core').Page} page @param {{ fullPage?: boolean }} how @param {(string | number)[]} words */
+function shoot(page, how, ...words) {
+  return page.screenshot({
+    ...how,
+    path: /** @type {`${string}.png`} */ (path.join(FOLDER, `${words.join('-')}.png`)),
+  });
 }
 
 rmSync(FOLDER, { recursive: true, force: true });
@@ -26,13 +32,13 @@ const site = await serve(path.join(ROOT, 'dist', 'demo'));
 const chromium = await launchChromium();
 const page = await chromium.newPage();
 await page.goto(site.address);
-await page.waitForSelector(FOUND);
+await waitForFindings(page);
 const demoList = await page.$eval('>>> textarea', (area) => area.value);
 for (const scheme of SCHEMES) {
   await setScheme(page, scheme);
   for (const width of WIDTHS) {
     await page.setViewport({ width, height: 900 });
-    await page.screenshot({ path: file('page', width, scheme), fullPage: true });
+    await shoot(page, { fullPage: true }, 'page', width, scheme);
   }
 }
 await chromium.close();
@@ -43,12 +49,21 @@ const over = await extended.browser.newPage();
 for (const scheme of SCHEMES) {
   const popup = await openPopup(extended, over);
   await setScheme(popup, scheme);
-  await popup.screenshot({ path: file('popup', 'empty', scheme) });
+  await shoot(popup, {}, 'popup', 'empty', scheme);
   await popup.keyboard.sendCharacter(demoList);
-  await popup.waitForSelector(FOUND);
-  await popup.screenshot({ path: file('popup', 'list', scheme) });
-  await popup.screenshot({ path: file('popup', 'whole', scheme), fullPage: true });
+  await waitForFindings(popup);
+  await shoot(popup, {}, 'popup', 'list', scheme);
   await popup.close();
+
+  const panel = await extended.browser.newPage();
+  await setScheme(panel, scheme);
+  await panel.setViewport(PANEL);
+  await panel.goto(`chrome-extension://${extended.id}/panel/index.html`);
+  await waitForFindings(panel);
+  await shoot(panel, { fullPage: true }, 'panel', scheme);
+  await panel.setViewport(STORE);
+  await shoot(panel, {}, 'store', scheme);
+  await panel.close();
   await (await extended.worker()).evaluate(() => chrome.storage.local.clear());
 }
 await extended.browser.close();

@@ -1,8 +1,7 @@
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { launchExtended, openPopup, type Extended } from '../../scripts/chromium.mjs';
-import { hasFindings } from './watch.js';
+import { launchExtended, openPopup, waitForFindings, type Extended } from '../../scripts/chromium.mjs';
 
 /** Chromium calls these on its own account, with or without an extension: updates, the time, the account, its own components. */
 const CHROMIUM_ITSELF =
@@ -35,11 +34,11 @@ describe('the extension behind a proxy that records', () => {
     const page = await chromium.browser.newPage();
     const popup = await openPopup(chromium, page);
     await popup.keyboard.type('Pot 600 ml\nupright gas stove 73 g\nfoil windscreen\n');
-    await popup.waitForFunction(hasFindings, { polling: 100 });
+    await waitForFindings(popup);
     const opening = chromium.browser.waitForTarget((target) => target.url().endsWith('/panel/index.html'));
     await popup.click('#beside');
     const panel = await (await opening).asPage();
-    await panel.waitForSelector('>>> [data-check]');
+    await waitForFindings(panel);
     expect(asked.filter((address) => !CHROMIUM_ITSELF.test(address))).toEqual([]);
   });
 

@@ -4,9 +4,9 @@ import type { AxeResults } from 'axe-core';
 import type { Page } from 'puppeteer-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { ROOT } from '../../scripts/files.mjs';
-import { launchExtended, openPopup, type Extended } from '../../scripts/chromium.mjs';
+import { launchExtended, openPopup, waitForFindings, type Extended } from '../../scripts/chromium.mjs';
 import * as firefox from './firefox.js';
-import { hasFindings, watch } from './watch.js';
+import { watch } from './watch.js';
 
 const LIST = readFileSync(path.join(ROOT, 'test', 'lists', 'solo-simmer-small', 'list.txt'), 'utf8');
 const AXE = readFileSync(path.join(ROOT, 'node_modules', 'axe-core', 'axe.min.js'), 'utf8');
@@ -40,7 +40,7 @@ describe('the popup in Chromium', () => {
     await popup.reload();
     await popup.waitForFunction(() => document.activeElement?.localName === 'brimwise-check');
     await popup.keyboard.sendCharacter(LIST);
-    await popup.waitForFunction(hasFindings, { polling: 100 });
+    await waitForFindings(popup);
     expect(complaints).toEqual([]);
     expect(requests.length).toBeGreaterThan(2);
     expect(requests.filter((url) => !url.startsWith(`chrome-extension://${chromium.id}/`))).toEqual([]);

@@ -10,8 +10,3 @@ export function watch(page: Page): { complaints: string[]; requests: string[] } 
   page.on('request', (request) => requests.push(request.url()));
   return { complaints, requests };
 }
-
-/** Whether the element on the page shows a finding. To be polled by the clock: a popup that nobody sees paints no frames to poll by. */
-export function hasFindings(): boolean {
-  return document.querySelector('brimwise-check')?.shadowRoot?.querySelector('[data-check]') != null;
-}
