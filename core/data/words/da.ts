@@ -102,6 +102,7 @@ export const da: Words = {
   article: 'en, et',
   pieces: 'stk, stk., styk, stykker',
   parts: 'dele, dels',
+  flames: 'blus',
   countLabels: 'antal, stk',
   pair: 'par, dobbelt, dobbelte',
   packOf: 'pakke med, pakker med, æske med',

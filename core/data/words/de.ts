@@ -125,6 +125,7 @@ export const de: Words = {
   determiners: 'der, die, das, dem, den, einem, einer, einen, meinem, meiner, diesem, dieser',
   pieces: 'stück, stk, stk., st., st, mal, x, exemplare, satz',
   parts: 'teilig, teilige, teiliges, teiliger',
+  flames: 'flammig, flammiger, flammige, flammigen, flammiges',
   countLabels: 'anzahl, menge, stückzahl',
   pair: 'paar, doppelt',
   packOf: 'packung, packungen, pack, schachtel, schachteln, päckchen, set mit, satz',

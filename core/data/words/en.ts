@@ -142,6 +142,7 @@ export const en: Words = {
     'the, my, it, this, that, all, each, case, total, use, camp, there, its, your, our, which, winter, summer',
   pieces: 'of, pcs, pc, piece, pieces, of them, off, x, nos, units, unit, ea',
   parts: 'piece, part',
+  flames: 'burner, flame',
   countLabels: 'qty, count, quantity, number, how many',
   pair: 'pair, pairs, a couple of, couple of, pr, both, double, twin',
   packOf: 'pack of, packs of, pack, packs, box of, boxes of, packet of, packets of, set of, sets of, sleeve of',

@@ -107,6 +107,7 @@ export const es: Words = {
   article: 'un, una',
   pieces: 'piezas, uds, ud, unidades, unidad, x',
   parts: 'piezas',
+  flames: 'fuegos, quemadores',
   countLabels: 'cant, cantidad, número',
   pair: 'par, par de, doble',
   packOf: 'paquete de, paquetes de, caja de, pack de',

@@ -114,6 +114,7 @@ export const fr: Words = {
   article: 'un, une',
   pieces: 'pièces, pièce, pcs, unités, x, fois',
   parts: 'pièces',
+  flames: 'feux, brûleurs',
   countLabels: 'qté, quantité, nombre, nb',
   pair: 'paire, paire de, double',
   packOf: 'paquet de, paquets de, boîte de tablettes, lot de, pack de',

@@ -109,6 +109,7 @@ export const it: Words = {
   article: 'un, una, uno',
   pieces: 'pezzi, pz, pezzo, x',
   parts: 'pezzi',
+  flames: 'fuochi, bruciatori',
   countLabels: 'q.tà, qtà, quantità, numero',
   pair: 'paio, paio di, doppio, coppia di',
   packOf: 'confezione da, confezioni da, pacco da, scatola di tavolette da',

@@ -104,6 +104,7 @@ export const nl: Words = {
   determiners: 'de, het, mijn, deze, dit, die, de tent',
   pieces: 'stuks, stuk, st, st.',
   parts: 'delig, delige',
+  flames: 'pits, pitten',
   countLabels: 'aantal, stuks',
   pair: 'paar, dubbele, dubbel',
   packOf: 'pak van, pakjes van, doos met, pakje van',

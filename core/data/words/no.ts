@@ -101,6 +101,7 @@ export const no: Words = {
   article: 'en, et, ei',
   pieces: 'stk, stykk, stykker, stk.',
   parts: 'deler, dels',
+  flames: 'bluss',
   countLabels: 'antall, stk',
   pair: 'par, dobbel, doble',
   packOf: 'pakke med, pakker med, eske med',

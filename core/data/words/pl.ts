@@ -104,6 +104,7 @@ export const pl: Words = {
   article: '',
   pieces: 'szt, szt., sztuk, sztuki, sztuka, x',
   parts: 'częściowy, częściowa, elementowy',
+  flames: 'palnikowy, palnikowa',
   countLabels: 'ilość, liczba, sztuk',
   pair: 'para, pary',
   packOf: 'paczka po, opakowanie po, pudełko po, paczki po',

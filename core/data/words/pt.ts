@@ -107,6 +107,7 @@ export const pt: Words = {
   article: 'um, uma',
   pieces: 'uds, unid, unidades, unidade, un',
   parts: 'peças',
+  flames: 'bocas',
   countLabels: 'qtd, qtde, quantidade, número',
   pair: 'par, par de, duplo, dupla',
   packOf: 'pacote de, pacotes de, caixa de, embalagem de',

@@ -101,6 +101,7 @@ export const sv: Words = {
   article: 'en, ett',
   pieces: 'st, stycken, styck, st.',
   parts: 'delar',
+  flames: 'lågors, lågig',
   countLabels: 'antal, st',
   pair: 'par, dubbla, dubbel',
   packOf: 'paket med, ask med, förpackning med',

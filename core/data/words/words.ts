@@ -173,6 +173,8 @@ export interface Words {
   readonly pieces: Forms;
   /** After the number of parts of a set: (3) piece, teilig. */
   readonly parts?: Forms;
+  /** After the number of flames of one stove: (2) burner, flammig. */
+  readonly flames?: Forms;
   /** Words before a count: qty, count, number, how many. */
   readonly countLabels: Forms;
   /** Two: pair, a couple of. */

@@ -7,7 +7,7 @@ import { readBareMass, readMass } from './mass.js';
 import { readQuantity } from './quantity.js';
 import { readSizes, type Order } from './size.js';
 import { termsOf, type Stretch } from './stretch.js';
-import { clauseOf } from './clauses.js';
+import { clauseOf, inParentheses, spanBreaks } from './clauses.js';
 import { areLooseTablets } from './kinds.js';
 import { thingsOf, type Thing } from './things.js';
 import { readFuelWords, readRole, readTraits } from './traits.js';
@@ -145,7 +145,10 @@ function isMassOfAll(stretch: Stretch, first: Draft, last: Draft): boolean {
   const [start] = last.massG.span;
   const measure = stretch.measures.find((one) => stretch.tokens[one.first]?.start === start);
   if (measure === undefined) return false;
-  if (termsOf(stretch, 'with').some((term) => term.first === measure.last + 1)) return true;
+  const withs = termsOf(stretch, 'with');
+  if (withs.some((term) => term.first === measure.last + 1)) return true;
+  const together = withs.some((term) => term.first === first.noun[1] + 1 && term.last < last.noun[0]);
+  if (together && measure.first > last.noun[1] && !inParentheses(stretch, last.noun[1], measure.first)) return true;
   const set = termsOf(stretch, 'set').find(
     (term) => term.first < last.noun[0] && stretch.tokens[term.last + 1]?.fold === '(',
   );
@@ -169,14 +172,34 @@ export function shareMass(stretch: Stretch, drafts: readonly Draft[]): void {
 
 /** "Stove: a small gas stove", "Fuel: one 4 oz canister": the first word is a label. In running prose a thing needs a figure of its own. */
 function withoutLabels(stretch: Stretch, things: readonly Thing[], context: Context): Thing[] {
-  return things.filter((thing, i) => {
+  const kept: Thing[] = [];
+  for (const [i, thing] of things.entries()) {
     const next = things[i + 1];
     const sign = stretch.tokens[thing.term.last + 1]?.fold;
-    if (sign === ':' && next !== undefined && next.kind === thing.kind) return false;
-    if (i > 0 && isRepeat(stretch, things.slice(0, i), thing)) return false;
-    return isListed(stretch, context) || hasFigure(stretch, thing, next);
-  });
+    if (sign === ':' && next !== undefined && next.kind === thing.kind) continue;
+    if (i > 0 && isRepeat(stretch, things.slice(0, i), thing)) continue;
+    if (isListed(stretch, context) || hasFigure(stretch, thing, next) || goesOn(stretch, kept.at(-1), thing))
+      kept.push(thing);
+  }
+  return kept;
 }
+
+/** "a 1.3 l pot, a small gas stove": a sentence that lists goes on to the next thing, by its article. */
+function goesOn(stretch: Stretch, previous: Thing | undefined, thing: Thing): boolean {
+  if (previous === undefined || previous.term.first < clauseOf(stretch, thing.term).from) return false;
+  const article = termsOf(stretch, 'article').findLast(
+    (term) => term.last < thing.term.first && thing.term.first - term.last <= MOST_ADJECTIVES + 1,
+  );
+  return (
+    article !== undefined &&
+    article.first > previous.term.last &&
+    [',', '+', '&'].includes(stretch.tokens[article.first - 1]?.fold ?? '') &&
+    !spanBreaks(stretch, article.first + 1, thing.term.first)
+  );
+}
+
+/** Words between an article and its noun. */
+const MOST_ADJECTIVES = 3;
 
 /** A later sentence that names a thing again and gives no figure adds nothing. */
 function isRepeat(stretch: Stretch, before: readonly Thing[], thing: Thing): boolean {
@@ -292,11 +315,19 @@ function startOf(
     (measure) =>
       measure.first > thing.term.last &&
       measure.first < end &&
+      !opensAnother(stretch, thing, measure.first) &&
       measure.unit.dimension === last.unit.dimension &&
       measure.joined !== 'times',
   );
   const gap = (stretch.tokens[last.last + 1]?.gap ?? 1) === 2;
   return again || gap ? last.last + 1 : at;
+}
+
+/** "a 500 ml mug and a 1 l bottle": what follows the article is of the next thing. */
+function opensAnother(stretch: Stretch, thing: Thing, at: number): boolean {
+  return termsOf(stretch, 'article').some(
+    (term) => term.last === at - 1 && term.first > thing.term.last && (stretch.breaks[term.first - 1] ?? 0) > 0,
+  );
 }
 
 /** Whether what stands before a wide gap is another entry, with a name and a figure of its own. */

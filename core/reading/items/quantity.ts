@@ -137,6 +137,7 @@ function isName(stretch: Stretch, count: Count, draft: Draft): boolean {
   const next = stretch.tokens[count.last + 1];
   const previous = stretch.tokens[count.first - 1];
   if (next?.fold === '-' && next.gap === 0) return true;
+  if (draft.kind === 'stove' && termsOf(stretch, 'flames').some((term) => term.first === count.last + 1)) return true;
   if (
     previous !== undefined &&
     (previous.fold === '#' ||

@@ -253,7 +253,23 @@ function breaksOf(
   return breaks;
 }
 
-/** A full stop ends a sentence before a capital, a digit, or a script without capitals; not after a short form. */
+/** Short forms that a full stop follows in the middle of a sentence. */
+const SHORT_FORMS = new Set([
+  'incl',
+  'inkl',
+  'approx',
+  'alum',
+  'diam',
+  'pers',
+  'capac',
+  'zzgl',
+  'evtl',
+  'excl',
+  'stainl',
+]);
+const SHORTEST_LAST_WORD = 4;
+
+/** A full stop ends a sentence; not after a short form, nor, before a small letter, after a word that may be one. */
 function endsSentence(text: string, tokens: readonly Token[], at: number): boolean {
   const before = tokens[at - 1];
   const next = tokens[at + 1];
@@ -262,6 +278,10 @@ function endsSentence(text: string, tokens: readonly Token[], at: number): boole
   if (before?.type === 'word' && before.fold.length <= 2 && before.fold.charCodeAt(0) < 0x2e80) return false;
   const first = text.charAt(next.start);
   return (
-    next.type === 'number' || first !== first.toLowerCase() || first.charCodeAt(0) >= 0x2e80 || next.type === 'sign'
+    next.type === 'number' ||
+    first !== first.toLowerCase() ||
+    first.charCodeAt(0) >= 0x2e80 ||
+    next.type === 'sign' ||
+    (before?.type === 'word' && before.fold.length >= SHORTEST_LAST_WORD && !SHORT_FORMS.has(before.fold))
   );
 }

@@ -69,7 +69,7 @@ export function readVolume(stretch: Stretch, draft: Draft): void {
         (other) => other.grounds === 'stated' && Math.abs(other.value - value) <= 0.04 * other.value,
       );
       const measured = near(stretch, 'holds', measure.first, measure.last, 1) !== undefined;
-      const beside = isBeside(stretch, previous.measure, measure);
+      const beside = isBeside(stretch, draft, previous.measure, measure);
       const added = beside && plusBetween(stretch, previous.measure, measure);
       if (same && !measured && !added) {
         if (measure.unit.metric === true && previous.measure.unit.metric !== true) previous.given = given;
@@ -179,9 +179,11 @@ function isTerm(stretch: Stretch, at: number): boolean {
   );
 }
 
-/** Joined to the one before by +, / or "and": another vessel of the set. */
-function isBeside(stretch: Stretch, a: Measure, b: Measure): boolean {
+/** Joined to the one before by +, / or "and", or next to it in a set: another vessel of the set. */
+function isBeside(stretch: Stretch, draft: Draft, a: Measure, b: Measure): boolean {
   if (b.first - a.last > 5) return false;
+  const set = draft.kind === 'pot' && (draft.thing?.many === true || within(stretch, draft, 'set').length > 0);
+  if (set && b.first === a.last + 2 && stretch.tokens[a.last + 1]?.fold === ',') return true;
   for (let at = a.last + 1; at < b.first; at++) {
     const fold = stretch.tokens[at]?.fold ?? '';
     if (

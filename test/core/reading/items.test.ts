@@ -54,6 +54,9 @@ describe('items', () => {
     ],
     ['two-liter pot w/ bail', [{ kind: 'pot', n: 1, ml: [2000], bail: true }]],
     ['Two-burner stove', [{ kind: 'stove', n: 1 }]],
+    ['2 burner propane stove', [{ kind: 'stove', n: 1 }]],
+    ['2 flammiger Gaskocher', [{ kind: 'stove', n: 1 }]],
+    ['2 burners', [{ kind: 'stove', n: 2 }]],
   ])('counts: %s', (text, items) => {
     expect(read(text)).toEqual(items);
   });
@@ -169,6 +172,45 @@ describe('items', () => {
       ['winter', 2000],
     ]);
     expect(trip.season).toBeUndefined();
+  });
+});
+
+describe('sets and sentences', () => {
+  it.each([
+    ['pot set (1.5 L, 2 L, 3 L)', [{ kind: 'pot', n: '~3', ml: [1500, 2000, 3000] }]],
+    ['nesting pots: 1.5 L, 2 L and 3 L', [{ kind: 'pot', n: '~3', ml: [1500, 2000, 3000] }]],
+    ['pot 1.5 L, 1.3 L to the line', [{ kind: 'pot', n: 1, ml: [1500] }]],
+    [
+      'stove w/ windscreen - 18 oz',
+      [
+        { kind: 'stove', n: 1, g: 510 },
+        { kind: 'windscreen', n: 1 },
+      ],
+    ],
+    [
+      'stove with windscreen (30 g)',
+      [
+        { kind: 'stove', n: 1 },
+        { kind: 'windscreen', n: 1, g: 30 },
+      ],
+    ],
+    [
+      'We each carry a 500 ml mug and a 1 l bottle. leaving the frying pan at home this time.',
+      [
+        { kind: 'mug', n: 1, ml: [500] },
+        { kind: 'bottle', n: 1, ml: [1000] },
+      ],
+    ],
+    [
+      'Off again, five days along the ridge, and it will be cold by the end of the month up there. We take a 1.3 l pot, a small gas stove and two 230 g gas cans. Somebody had better bring a book.',
+      [
+        { kind: 'pot', n: 1, ml: [1300] },
+        { kind: 'stove', n: 1 },
+        { kind: 'fuel', n: 2, net: 230 },
+      ],
+    ],
+  ])('%s', (text, items) => {
+    expect(read(text)).toEqual(items);
   });
 });
 
