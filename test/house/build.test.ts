@@ -8,7 +8,7 @@ import { build } from '../../scripts/build.mjs';
 import { filesIn, ROOT } from '../../scripts/files.mjs';
 
 /** What a page that embeds the widget loads, zipped: held near what it is, so that growth is seen. A quarter of it is the words of twelve languages. */
-const WIDGET_LIMIT_BYTES = 173 * 1024;
+const WIDGET_LIMIT_BYTES = 180 * 1024;
 
 const folder = mkdtempSync(path.join(tmpdir(), 'brimwise-build-'));
 const hashes = (out: string) =>
