@@ -1,7 +1,7 @@
 /** Wiring only. Every listener is registered at the top level: the browser may stop this at any time and wake it for an event. */
 import { onInstalled, onPanelCommand, onSelectionItem, openPanel } from './browser.js';
-import { addMenu, giveSecondOpinion } from './menu.js';
+import { fillMenu, giveSecondOpinion } from './menu.js';
 
-onInstalled(addMenu);
+onInstalled(() => void fillMenu());
 onSelectionItem(giveSecondOpinion);
 onPanelCommand(openPanel);

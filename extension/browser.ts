@@ -1,8 +1,10 @@
 /** The one file that touches the browser's API. */
 import browser from 'webextension-polyfill';
 
-/** A click on the menu item over a selection. */
+/** A click on a menu item over a selection. */
 export interface SelectionClick {
+  /** Id of the item. */
+  readonly item: string;
   readonly tabId: number;
   readonly windowId: number;
   readonly frameId: number;
@@ -19,15 +21,16 @@ export function onInstalled(listener: () => void): void {
   browser.runtime.onInstalled.addListener(listener);
 }
 
-/** Puts an item into the menu over a selection. */
-export function addSelectionItem(id: string, title: string): void {
-  browser.contextMenus.create({ id, title, contexts: ['selection'] });
+/** Puts items into the menu over a selection, instead of any that an earlier version left there. */
+export async function setSelectionItems(items: readonly { id: string; title: string }[]): Promise<void> {
+  await browser.contextMenus.removeAll();
+  for (const item of items) browser.contextMenus.create({ ...item, contexts: ['selection'] });
 }
 
 export function onSelectionItem(listener: (click: SelectionClick) => Promise<void>): void {
-  browser.contextMenus.onClicked.addListener(({ frameId = 0, selectionText = '' }, tab) => {
+  browser.contextMenus.onClicked.addListener(({ menuItemId, frameId = 0, selectionText = '' }, tab) => {
     if (tab?.id === undefined || tab.windowId === undefined) return;
-    void listener({ tabId: tab.id, windowId: tab.windowId, frameId, selectionText });
+    void listener({ item: String(menuItemId), tabId: tab.id, windowId: tab.windowId, frameId, selectionText });
   });
 }
 
@@ -59,7 +62,7 @@ export async function openPanel(windowId: number): Promise<void> {
     if (sidePanel) await sidePanel.open({ windowId });
     else await browser.sidebarAction.open();
   } catch {
-    await browser.tabs.create({ url: browser.runtime.getURL('panel/index.html') });
+    await browser.tabs.create({ windowId, url: browser.runtime.getURL('panel/index.html') });
   }
 }
 

@@ -21,14 +21,23 @@ export async function mount(): Promise<BrimwiseCheck> {
   return check;
 }
 
+/** The last draft on its way to the store. */
+let keeping: Promise<void> = Promise.resolve();
+
 /** Keeps the draft, or says that the browser does not. */
 export async function keep(draft: Draft): Promise<void> {
+  keeping = keepDraft(draft);
   try {
-    await keepDraft(draft);
+    await keeping;
     byId('notice').textContent = '';
   } catch (error) {
     tell(error);
   }
+}
+
+/** Settles when the last draft is kept; rejects where it is not. */
+export function kept(): Promise<void> {
+  return keeping;
 }
 
 function tell(error: unknown): void {

@@ -1,16 +1,21 @@
-import { addSelectionItem, message, openPanel, runInPage, type SelectionClick } from './browser.js';
+import { message, openPanel, runInPage, setSelectionItems, type SelectionClick } from './browser.js';
 import { handOver } from './handover.js';
 import { readSelection } from './selection.js';
 
-export function addMenu(): void {
-  addSelectionItem('kit-list', message('menuKitList'));
+export async function fillMenu(): Promise<void> {
+  await setSelectionItems([
+    { id: 'list', title: message('menuKitList') },
+    { id: 'pot', title: message('menuPot') },
+  ]);
 }
 
 /** Opens the panel with what is selected in the page. */
-export async function giveSecondOpinion({ tabId, windowId, frameId, selectionText }: SelectionClick): Promise<void> {
+export async function giveSecondOpinion(click: SelectionClick): Promise<void> {
+  const { item, tabId, windowId, frameId, selectionText } = click;
   // First, and not waited for: a panel opens only within the click itself.
   const opening = openPanel(windowId);
   const read = await runInPage(tabId, frameId, readSelection).catch(() => '');
-  await handOver(read === '' ? { text: selectionText, asTold: true } : { text: read, asTold: false });
+  const asTold = read === '';
+  await handOver({ windowId, entrance: item === 'pot' ? 'pot' : 'list', text: asTold ? selectionText : read, asTold });
   await opening;
 }

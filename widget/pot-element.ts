@@ -81,6 +81,15 @@ export class BrimwisePot extends BrimwiseElement {
     else void this.updateComplete.then(focusField);
   }
 
+  /** The focus goes to the headline of the findings; to what one types in where there is none. */
+  async focusResult(): Promise<void> {
+    await this.updateComplete;
+    const headline = this.find('.headline');
+    if (headline === null) return this.focus();
+    headline.tabIndex = -1;
+    headline.focus();
+  }
+
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     clearTimeout(this.#checkTimer);

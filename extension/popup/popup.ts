@@ -1,6 +1,6 @@
 import '../../widget/index.js';
 import { currentWindowId, message, openPanel } from '../browser.js';
-import { byId, mount } from '../face.js';
+import { byId, kept, mount } from '../face.js';
 
 await mount();
 
@@ -9,3 +9,14 @@ beside.textContent = message('openBeside');
 // Asked for now: within the click there is no time to wait.
 const windowId = await currentWindowId();
 beside.addEventListener('click', () => void openPanel(windowId).then(() => window.close()));
+
+// The browser closes a popup on Escape as well, but waits for nothing.
+window.addEventListener('keydown', (event) => {
+  if (event.key !== 'Escape' || event.defaultPrevented || event.isComposing) return;
+  event.preventDefault();
+  // Where the draft is not kept, the popup stays, and says so.
+  void kept().then(
+    () => window.close(),
+    () => undefined,
+  );
+});

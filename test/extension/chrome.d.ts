@@ -11,7 +11,7 @@ declare global {
       };
     };
     readonly contextMenus: {
-      remove(id: string, callback: () => void): void;
+      update(id: string, changes: object, callback: () => void): void;
       /** Chromium lets an extension send itself an event. */
       readonly onClicked: {
         dispatch(click: { menuItemId: string; frameId: number; selectionText: string }, tab: Tabs.Tab): void;

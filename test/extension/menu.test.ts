@@ -11,6 +11,7 @@ const PAGES = path.join(ROOT, 'test', 'extension', 'pages');
 const TEXT = 'Cooking\nPot\t1.3 L\t210 g\nStove\t\t84 g\nGas 230 g\nLid <img src=x onerror="document.title=1">';
 
 const textIn = (panel: Page) => panel.$eval('>>> textarea', (area) => area.value);
+const toldIn = (panel: Page) => panel.$eval('#told', (told) => told.textContent);
 const selectList = (page: Page) =>
   page.evaluate(() => {
     document.getSelection()!.selectAllChildren(document.querySelector('#pick')!);
@@ -39,35 +40,78 @@ describe('the menu over a selection, in Chromium', () => {
   });
 
   /** Chromium draws no menu without a screen: its event is sent instead, and the real listener runs. No panel opens without a click, so a tab does. */
-  async function clickItem(selectionText: string): Promise<Page> {
+  async function clickItem(selectionText: string, menuItemId = 'list'): Promise<Page> {
     const opening = extended.browser.waitForTarget((target) => target.url().endsWith('/panel/index.html'));
     await (
       await extended.worker()
-    ).evaluate(async (text) => {
-      const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
-      chrome.contextMenus.onClicked.dispatch({ menuItemId: 'kit-list', frameId: 0, selectionText: text }, tab!);
-    }, selectionText);
+    ).evaluate(
+      async (click) => {
+        const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
+        chrome.contextMenus.onClicked.dispatch(click, tab!);
+      },
+      { menuItemId, frameId: 0, selectionText },
+    );
     const panel = await (await opening).asPage();
-    await panel.waitForFunction(() => document.activeElement?.localName === 'brimwise-check');
+    await panel.waitForFunction(() => document.activeElement?.localName === 'brimwise-check', { polling: 100 });
     return panel;
   }
 
-  it('is there', async () => {
-    const gone = await (
+  it.each(['list', 'pot'])('has the item for a %s', async (item) => {
+    const there = await (
       await extended.worker()
     ).evaluate(
-      () =>
+      (id) =>
         new Promise((resolve) =>
-          chrome.contextMenus.remove('kit-list', () => resolve(chrome.runtime.lastError === undefined)),
+          chrome.contextMenus.update(id, {}, () => resolve(chrome.runtime.lastError === undefined)),
         ),
+      item,
     );
-    expect(gone).toBe(true);
+    expect(there).toBe(true);
   });
 
-  it('takes what the browser tells where it may not read the page, and says so', async () => {
+  it('takes what the browser tells where it may not read the page, and says that line breaks are lost', async () => {
     const panel = await clickItem('Pot 1 L Lid');
-    await panel.waitForSelector('#told:not(:empty)');
     await expect.poll(() => textIn(panel)).toBe('Pot 1 L Lid');
+    expect(await toldIn(panel)).toMatch(/^This page lets no extension read it, and the line breaks .* are lost\./);
+  });
+
+  it('says that nothing could be read where the browser tells nothing either, and leaves the draft and the text box', async () => {
+    const popup = await chromium.openPopup(extended, page);
+    await popup.keyboard.type('my own list');
+    await popup.close();
+    const pdf = await extended.browser.newPage();
+    await pdf.goto('chrome://version');
+    const panel = await clickItem('');
+    await expect.poll(() => toldIn(panel)).toMatch(/^Nothing could be read there\./);
+    expect(await textIn(panel)).toBe('my own list');
+    await panel.keyboard.type(' and more');
+    expect(await textIn(panel)).toContain(' and more');
+  });
+
+  it('fills in the pot from a few lines of figures, judges it, and shows what was selected', async () => {
+    const figures = 'Capacity: 1.3 L\nDiameter: 140 mm\nHeight: 90 mm\nBail handle';
+    const panel = await clickItem(figures, 'pot');
+    await panel.waitForSelector('>>> [data-check]');
+    const field = (name: string) => panel.$eval(`>>> [name="${name}"]`, (input) => (input as HTMLInputElement).value);
+    expect([await field('pot.capacity'), await field('pot.diameter'), await field('pot.height')]).toEqual([
+      '1.3 L',
+      '140 mm',
+      '90 mm',
+    ]);
+    expect(await panel.$eval('#arrived pre', (selected) => selected.textContent)).toBe(figures);
+  });
+
+  it('takes a selection without figures of a pot as a list, and says so', async () => {
+    const panel = await clickItem('Free delivery over 50', 'pot');
+    await expect.poll(() => textIn(panel)).toBe('Free delivery over 50');
+    expect(await toldIn(panel)).toMatch(/^No figures of a pot were found/);
+  });
+
+  it('puts the focus on the headline of the findings', async () => {
+    const panel = await clickItem('Pot 600 ml\nstove');
+    await expect
+      .poll(() => panel.evaluate(() => document.querySelector('brimwise-check')!.shadowRoot!.activeElement?.className))
+      .toBe('headline');
   });
 
   it('reads the selection with its lines and cells once the person has let it in', async () => {
@@ -77,7 +121,7 @@ describe('the menu over a selection, in Chromium', () => {
     await selectList(page);
     const panel = await clickItem('all in one line');
     await expect.poll(() => textIn(panel)).toBe(TEXT);
-    expect(await panel.$eval('#told', (told) => told.textContent)).toBe('');
+    expect(await toldIn(panel)).toBe('');
     expect(await panel.title()).toBe('Brimwise');
   });
 
@@ -141,13 +185,16 @@ describe('the menu over a selection, in Firefox', () => {
     const heading = await page.$('h2');
     await heading!.click({ button: 'right' });
     await shown;
-    const label = await extended.inWindow(`
+    const labels = await extended.inWindow(`
       const menu = document.getElementById('contentAreaContextMenu');
-      const item = [...menu.querySelectorAll('menuitem')].find(({ label }) => label.includes('Second opinion'));
-      menu.activateItem(item);
-      return item.label;
+      const own = [...menu.querySelectorAll('menu')].find(({ label }) => label === 'Brimwise');
+      own.openMenu(true);
+      await new Promise((resolve) => own.menupopup.addEventListener('popupshown', resolve, { once: true }));
+      const items = [...own.menupopup.children];
+      own.menupopup.activateItem(items[0]);
+      return items.map(({ label }) => label).join('; ');
     `);
-    expect(label).toBe('Second opinion on this kit list');
+    expect(labels).toBe('Second opinion on this kit list; Second opinion on this pot');
     const observer = await extended.open('popup/index.html');
     const sidebarText = () =>
       observer.evaluate(() => {

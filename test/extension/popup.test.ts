@@ -34,6 +34,32 @@ describe('the popup in Chromium', () => {
     expect(await popup.$eval('>>> textarea', (area) => area.value)).toBe('Pot 1');
   });
 
+  it('closes on Escape with the draft kept, but not where Escape gives back a value that is being changed', async () => {
+    await open();
+    await popup.keyboard.type('Pot 600 ml');
+    await popup.waitForFunction(hasFindings, { polling: 100 });
+    await popup.evaluate(() => {
+      const root = document.querySelector('brimwise-check')!.shadowRoot!;
+      for (const fold of root.querySelectorAll<HTMLElement>('.tog[aria-expanded="false"]')) fold.click();
+    });
+    await popup.evaluate(() => {
+      document.querySelector('brimwise-check')!.shadowRoot!.querySelector<HTMLElement>('[data-value]')!.click();
+    });
+    await popup.waitForFunction(
+      () => document.querySelector('brimwise-check')!.shadowRoot!.activeElement?.matches('[data-edit]'),
+      { polling: 100 },
+    );
+    await popup.keyboard.press('Escape');
+    expect(popup.isClosed()).toBe(false);
+    const closed = new Promise((resolve) => popup.once('close', resolve));
+    await popup.focus('>>> textarea');
+    await popup.keyboard.type(', lid');
+    await popup.keyboard.down('Escape');
+    await closed;
+    await open();
+    expect(await popup.$eval('>>> textarea', (area) => area.value)).toContain(', lid');
+  });
+
   it('shows the findings of a list, with no message, no request but for its own files, and nothing axe minds', async () => {
     await open();
     const { complaints, requests } = watch(popup);

@@ -1,0 +1,74 @@
+/** What a panel does with a selection that comes in from the page. */
+import { html, nothing, render } from 'lit';
+import { EMPTY_DRAFT, type BrimwiseCheck, type Draft } from '../widget/index.js';
+import { message } from './browser.js';
+import { byId, keep } from './face.js';
+import { onHandedOver, type HandedSelection } from './handover.js';
+import { potFigures } from './pot-figures.js';
+
+/** A draft with a selection in it, and what must be said of that. */
+interface Arrival {
+  readonly draft: Draft;
+  readonly told: readonly string[];
+  /** What was selected, where the draft shows only what was understood of it. */
+  readonly selected?: string;
+}
+
+/** Puts each selection that comes in into the element; what stood there can be brought back. */
+export async function takeArrivals(check: BrimwiseCheck): Promise<void> {
+  await onHandedOver((selection) => {
+    const before = check.draft;
+    const { draft, told, selected } = arrived(selection, before);
+    take(draft);
+    show(told, selected, isEmpty(before) || draft === before ? undefined : before);
+    if (draft === before) check.focus();
+    else void check.focusResult();
+  });
+
+  function take(draft: Draft): void {
+    check.draft = draft;
+    void keep(draft);
+  }
+
+  function show(told: readonly string[], selected?: string, before?: Draft): void {
+    const bringBack = (draft: Draft) => {
+      take(draft);
+      show([]);
+      check.focus();
+    };
+    byId('told').textContent = told.join(' ');
+    render(
+      html`${
+        selected === undefined
+          ? nothing
+          : html`<details>
+              <summary>${message('selected')}</summary>
+              <pre>${selected}</pre>
+            </details>`
+      }${
+        before === undefined
+          ? nothing
+          : html`<p>
+              <button id="bring-back" type="button" @click=${() => bringBack(before)}>${message('bringBack')}</button>
+            </p>`
+      }`,
+      byId('arrived'),
+    );
+  }
+}
+
+function arrived({ entrance, text, asTold }: HandedSelection, before: Draft): Arrival {
+  if (text.trim() === '') return { draft: before, told: [message('nothingRead')] };
+  const lost = !asTold ? [] : [message(text.includes('\n') ? 'cellsLost' : 'linesLost')];
+  const list = { ...before, entrance: 'list', text, corrections: [] } as const;
+  if (entrance === 'list') return { draft: list, told: lost };
+  const figures = potFigures(text);
+  if (!figures) return { draft: list, told: [message('noPot'), ...lost] };
+  const { pot, stove, guesses } = figures;
+  const told = [message('potTaken'), ...guesses.map((guess) => message('guessed', guess))];
+  return { draft: { ...before, entrance: 'pot', pot, stove }, told, selected: text };
+}
+
+function isEmpty({ text, pot, stove }: Draft): boolean {
+  return text.trim() === EMPTY_DRAFT.text && Object.keys({ ...pot, ...stove }).length === 0;
+}
