@@ -59,7 +59,7 @@ export async function takeArrivals(check: BrimwiseCheck): Promise<void> {
 
 function arrived({ entrance, text, asTold }: HandedSelection, before: Draft): Arrival {
   if (text.trim() === '') return { draft: before, told: [message('nothingRead')] };
-  const lost = !asTold ? [] : [message(text.includes('\n') ? 'cellsLost' : 'linesLost')];
+  const lost = asTold ? [text.includes('\n') ? message('cellsLost') : message('linesLost')] : [];
   const list = { ...before, entrance: 'list', text, corrections: [] } as const;
   if (entrance === 'list') return { draft: list, told: lost };
   const figures = potFigures(text);
