@@ -37,7 +37,7 @@ describe('the popup in Chromium', () => {
   it('closes on Escape with the draft kept, but not where Escape gives back a value that is being changed', async () => {
     await open();
     await popup.keyboard.type('Pot 600 ml');
-    await popup.waitForFunction(hasFindings, { polling: 100 });
+    await waitForFindings(popup);
     await popup.evaluate(() => {
       const root = document.querySelector('brimwise-check')!.shadowRoot!;
       for (const fold of root.querySelectorAll<HTMLElement>('.tog[aria-expanded="false"]')) fold.click();
