@@ -3,8 +3,9 @@ import type { Report } from '../core/index.js';
 import { BrimwiseCheck } from './check-element.js';
 import type { Draft } from './draft.js';
 import { BrimwisePot } from './pot-element.js';
+import { BrimwiseVerdict } from './verdict-element.js';
 
-const CLASSES = { 'brimwise-check': BrimwiseCheck, 'brimwise-pot': BrimwisePot };
+const CLASSES = { 'brimwise-check': BrimwiseCheck, 'brimwise-pot': BrimwisePot, 'brimwise-verdict': BrimwiseVerdict };
 
 for (const [name, element] of Object.entries(CLASSES)) {
   if (!customElements.get(name)) customElements.define(name, element);
@@ -18,9 +19,10 @@ declare global {
   interface HTMLElementTagNameMap {
     'brimwise-check': BrimwiseCheck;
     'brimwise-pot': BrimwisePot;
+    'brimwise-verdict': BrimwiseVerdict;
   }
 }
 
-export { BrimwiseCheck, BrimwisePot };
+export { BrimwiseCheck, BrimwisePot, BrimwiseVerdict };
 export { EMPTY_DRAFT } from './draft.js';
 export type { Draft };

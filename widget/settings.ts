@@ -266,6 +266,8 @@ export function settle(element: ElementName, values: Partial<SettingValues>, lis
     else if (fills) locked.add(fills);
     else leaveOut('locked', `no field is called ${word}.`);
   }
+  if (element === 'brimwise-verdict' && Object.keys(parts.pot).every((name) => name === 'name'))
+    unusable.push('nothing, and judges nothing: give a figure of the pot, such as capacity="1.1 L".');
   const { units, entrance } = usable;
   return {
     draft: {

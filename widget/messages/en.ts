@@ -292,6 +292,28 @@ export const WORDS = {
     suits: (lengths: string) => `The burner suits bases ${lengths} across.`,
   },
 
+  verdict: {
+    region: 'Brimwise, a verdict on a pot',
+    unnamed: 'This pot',
+    lid: 'with lid',
+    bail: 'with bail',
+    stove: (type: string) => `on ${type}`,
+    terms: (people: number, style: MealStyle, fromSnow: boolean, shown: number, answered: number, open: number) => {
+      const one = people === 1;
+      const doing = {
+        'boil-only': one ? 'only boils water' : 'only boil water',
+        simmer: one ? 'simmers' : 'simmer',
+        scratch: one ? 'cooks from scratch' : 'cook from scratch',
+      }[style];
+      const who = `${one ? 'one person' : `${people} people`} who ${doing}`;
+      const left = open === 0 ? '' : ` ${open} more ${open === 1 ? 'has' : 'have'} no answer from these figures.`;
+      return `Judged for ${who}${fromSnow ? ', with water from snow' : ''}. ${shown} of ${answered} ${answered === 1 ? 'check' : 'checks'} shown, worst first.${left}`;
+    },
+    sums: 'The sums',
+    sketch: (rim: string, height: string, fill: string | null) =>
+      `The pot in section, to scale: ${rim} across and ${height} tall${fill === null ? '' : `, filled to ${fill}`}.`,
+  },
+
   copy: 'Copy as text',
   copied: 'Copied.',
   copyRefused: 'The browser refused to copy. The text stands here, to copy by hand.',

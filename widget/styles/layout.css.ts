@@ -189,6 +189,24 @@ export const layout = css`
     details.finding[open] > summary .w {
       grid-column: 2;
     }
+    .mini {
+      inline-size: 7rem;
+    }
+    .verdict .finding {
+      padding-block: 0.7rem 0.8rem;
+    }
+    .verdict .fig {
+      margin-block-start: 0;
+    }
+    .verdict .fig b {
+      font-size: calc(var(--size) * 1.1875);
+    }
+    .terms {
+      padding-inline-start: calc(var(--margin) + 1.5rem);
+    }
+    .terms .shelf {
+      padding-inline-start: 0;
+    }
     .good li {
       grid-template-columns: 8.5em minmax(0, 1fr);
     }

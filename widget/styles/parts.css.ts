@@ -1028,6 +1028,55 @@ export const parts = css`
     display: contents;
   }
 
+  /* ---- The fixed verdict of a review ---- */
+  .verdict {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) auto;
+    column-gap: 1.5rem;
+    padding-block: var(--s2);
+  }
+  .verdict .what {
+    font-family: var(--figures);
+    font-size: var(--t-note);
+    color: var(--pencil);
+    line-height: 1.4;
+  }
+  .verdict .headline {
+    margin-block-start: 0.15rem;
+  }
+  .mini {
+    inline-size: 6rem;
+  }
+  .verdict :is(.rows, .terms) {
+    grid-column: 1 / -1;
+  }
+  .verdict .rows {
+    margin-block-start: var(--s2);
+    border-block-end: 1px solid var(--rule);
+  }
+  .verdict .finding {
+    padding-block: 0.6rem 0.7rem;
+  }
+  .verdict .say {
+    font-size: var(--t-body);
+    font-weight: 400;
+  }
+  .terms {
+    padding-block-start: var(--s1);
+    font-family: var(--figures);
+    font-size: var(--t-note);
+    line-height: 1.45;
+    color: var(--ink-2);
+  }
+  .terms .fold {
+    border: 0;
+  }
+  .terms summary {
+    min-block-size: var(--target);
+    color: var(--pen);
+    font-size: var(--t-note);
+  }
+
   /* ---- What stands around: folds, answers, what is left out ---- */
   .more > summary,
   .shelf > summary {

@@ -81,6 +81,19 @@ export function scaleOf(pot: Outline, stove: StoveFigures | null, riseMm: number
   return { perMm, standMm, x: (mm) => axis + mm * perMm, y: (mm) => ground - mm * perMm };
 }
 
+/** The scale of the small drawing, and its size: a pot of 130 by 95 mm takes 86 units of its width. */
+export function sketchScale({ rim, base, height }: Outline): {
+  readonly scale: Scale;
+  readonly width: number;
+  readonly height: number;
+} {
+  const most = Math.max(rim, base);
+  const perMm = Math.min(0.66, 100 / most, 120 / height);
+  const [width, floor] = [Math.max(most * perMm + 16, 72), height * perMm + 8];
+  const scale = { perMm, standMm: 0, x: (mm: number) => width / 2 + mm * perMm, y: (mm: number) => floor - mm * perMm };
+  return { scale, width, height: Math.round(floor + 36) };
+}
+
 /** An edge the pot goes over: distance from the axis and height over the ground, mm. */
 export interface TipEdge {
   readonly mm: number;

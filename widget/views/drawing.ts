@@ -8,6 +8,7 @@ import {
   outlineOf,
   radiusAt,
   scaleOf,
+  sketchScale,
   spread,
   suitedBases,
   ticks,
@@ -77,7 +78,38 @@ export function drawing(
   </figure>`;
 }
 
-function water({ pot, outline, scale }: Sheet): SVGTemplateResult | typeof nothing {
+/** The same pot, small and alone: its walls, its fill and its width. */
+export function sketch(pot: PotFigures, units: UnitSystem, { verdict: words }: Words): TemplateResult | typeof nothing {
+  const outline = outlineOf(pot);
+  if (outline === null) return nothing;
+  const { scale, width, height } = sketchScale(outline);
+  const base = (mm: number) => scale.y(mm);
+  const mm = (value: number) => show(value, 'mm', units);
+  const [left, right, under] = [scale.x(-outline.rim / 2), scale.x(outline.rim / 2), base(0) + 14];
+  return html`<figure class="mini" part="drawing">
+    <svg
+      class="draw"
+      viewBox="0 0 ${width} ${height}"
+      role="img"
+      aria-label=${words.sketch(mm(outline.rim), mm(outline.height), pot.fillMm === null ? null : mm(pot.fillMm))}
+    >
+      ${water({ pot, outline, scale })}${
+        pot.fillMm === null
+          ? nothing
+          : line(
+              scale.x(-radiusAt(outline, pot.fillMm)),
+              base(pot.fillMm),
+              scale.x(radiusAt(outline, pot.fillMm)),
+              base(pot.fillMm),
+              'fill',
+            )
+      }${vessel({ pot: { ...pot, bail: null, lid: null }, outline, scale, base })}
+      ${across(left, right, under)}${text(width / 2, under + 17, mm(outline.rim), 'q', 'middle')}
+    </svg>
+  </figure>`;
+}
+
+function water({ pot, outline, scale }: Pick<Sheet, 'pot' | 'outline' | 'scale'>): SVGTemplateResult | typeof nothing {
   if (pot.fillMm === null) return nothing;
   const strokes = waterStrokes(outline, scale, pot.fillMm);
   return svg`<g class="water">${strokes.map(([from, to, y]) => line(from, y, to, y, 'w'))}</g>`;
@@ -160,7 +192,12 @@ function gaugeOf({ outline, stove, scale, words, units, base }: Sheet): SVGTempl
 }
 
 /** Wall and base cut through; lid on, bail up. */
-function vessel({ pot, outline, scale: { x }, base }: Sheet): SVGTemplateResult {
+function vessel({
+  pot,
+  outline,
+  scale: { x },
+  base,
+}: Pick<Sheet, 'pot' | 'outline' | 'scale' | 'base'>): SVGTemplateResult {
   const [rim, foot] = [outline.rim / 2, outline.base / 2];
   const [top, floor] = [base(outline.height), base(0)];
   const flare = pot.lid === true ? 0 : 3;
@@ -371,6 +408,12 @@ function path(d: string, kind: string): SVGTemplateResult {
 
 function text(x: number, y: number, words: string, voice = '', anchor = 'start'): SVGTemplateResult {
   return svg`<text class=${voice} x=${n(x)} y=${n(y)} text-anchor=${anchor}>${words}</text>`;
+}
+
+/** A dimension line, level, with an arrowhead at each end. */
+function across(x1: number, x2: number, y: number): SVGTemplateResult {
+  const heads = `M${n(x1)} ${n(y)}l6 -2.1v4.2ZM${n(x2)} ${n(y)}l-6 -2.1v4.2Z`;
+  return svg`${line(x1, y, x2, y, 'dim')}${path(heads, 'tip')}`;
 }
 
 /** A dimension line, upright, with an arrowhead at each end. */

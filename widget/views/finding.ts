@@ -28,6 +28,14 @@ export function openFinding(finding: Finding, context: FindingContext): Template
   </article>`;
 }
 
+/** A finding without folds, questions and lines of a list: grade, figure, sentence and its cautions. */
+export function findingRow(finding: Finding, level: number, words: Words): TemplateResult {
+  return html`<div class="finding row" part="finding" data-check=${finding.check} data-grade=${finding.grade}>
+    ${marginOf(finding)}
+    <div class="w">${heading(level, 'say', finding.message)}${cautions(finding, words)}</div>
+  </div>`;
+}
+
 /** A finding that keeps grade, figure and sentence until it is opened. */
 export function foldedFinding(finding: Finding, context: FindingContext): TemplateResult {
   return html`<details class="finding" part="finding" data-check=${finding.check} data-grade=${finding.grade}>
@@ -61,8 +69,7 @@ export function marginFigure(margin: string): TemplateResult | string {
 function body(finding: Finding, { words, sources, whyOpen, onLine }: FindingContext): TemplateResult {
   const cited = sources.filter(({ id }) => finding.cites.includes(id));
   return html`${finding.fix ? html`<p class="fix"><span>${finding.fix}</span></p>` : nothing}
-  ${finding.cautions.map((caution) => html`<p class="caution"><b>${words.caution}</b> ${caution}</p>`)}
-  ${evidence(finding.evidence, words, onLine)}
+  ${cautions(finding, words)} ${evidence(finding.evidence, words, onLine)}
   ${
     finding.sum.length + cited.length + finding.assumptions.length === 0
       ? nothing
@@ -77,6 +84,10 @@ function body(finding: Finding, { words, sources, whyOpen, onLine }: FindingCont
           )}
         </details>`
   }`;
+}
+
+function cautions(finding: Finding, words: Words): readonly TemplateResult[] {
+  return finding.cautions.map((caution) => html`<p class="caution"><b>${words.caution}</b> ${caution}</p>`);
 }
 
 /** The person's own words that a finding rests on, each with the way to its line. */

@@ -1,0 +1,28 @@
+import { html, type PropertyDeclarations, type TemplateResult } from 'lit';
+import { judge } from './draft.js';
+import { BrimwiseElement, settingProperties } from './element.js';
+import { WORDS as words } from './messages/en.js';
+import type { ElementName } from './settings.js';
+import { verdict } from './views/verdict.js';
+
+/** `<brimwise-verdict>`: a fixed verdict on the pot of a review: attributes in, sentence and drawing out, nothing to type. */
+export class BrimwiseVerdict extends BrimwiseElement {
+  static override properties: PropertyDeclarations = settingProperties('brimwise-verdict');
+
+  protected get tag(): ElementName {
+    return 'brimwise-verdict';
+  }
+
+  protected override settledChanged(): void {
+    this.judged = judge(this.settled.draft, this.locale);
+  }
+
+  override render(): TemplateResult {
+    const { judged, settled } = this;
+    // Where there is nothing to judge, what the writer put into the element stands.
+    if (judged === null) return html`<slot></slot>`;
+    return html`<div class="bw" part="frame" role="region" lang="en" dir="ltr" aria-label=${words.verdict.region}>
+      ${verdict(judged, settled.level, settled.rows, words)}
+    </div>`;
+  }
+}
