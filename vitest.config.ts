@@ -3,6 +3,6 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['test/{core,published,laws,lists,practice,reading,hostile,house}/**/*.test.ts'],
-    testTimeout: 30_000,
+    testTimeout: 90_000,
   },
 });

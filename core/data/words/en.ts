@@ -262,7 +262,7 @@ export const en: Words = {
 
   trip: {
     people:
-      'people, persons, person, pax, p, students, climbers, hikers, scouts, paddlers, skiers, walkers, of us, adults, participants, friends, members, mates, campers, team members, folks, pupils, teenagers, teens, cadets, cubs, explorers, children, guides, paddlers, man, women, men, kids',
+      'people, ppl, persons, person, pax, p, students, climbers, hikers, scouts, paddlers, skiers, walkers, of us, adults, participants, friends, members, mates, campers, team members, folks, pupils, teenagers, teens, cadets, cubs, explorers, children, guides, paddlers, man, women, men, kids',
     peopleBefore: 'for, party of, group of, team of, family of, crew of',
     party: [
       [1, 'solo, alone, on my own, just me, by myself, just me this time, one person'],

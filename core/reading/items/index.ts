@@ -147,7 +147,9 @@ function isMassOfAll(stretch: Stretch, first: Draft, last: Draft): boolean {
   if (measure === undefined) return false;
   const withs = termsOf(stretch, 'with');
   if (withs.some((term) => term.first === measure.last + 1)) return true;
-  const together = withs.some((term) => term.first === first.noun[1] + 1 && term.last < last.noun[0]);
+  const together = withs.some(
+    (term) => term.first > first.noun[1] && term.last < last.noun[0] && last.noun[0] - term.last <= MOST_ADJECTIVES + 1,
+  );
   if (together && measure.first > last.noun[1] && !inParentheses(stretch, last.noun[1], measure.first)) return true;
   const set = termsOf(stretch, 'set').find(
     (term) => term.first < last.noun[0] && stretch.tokens[term.last + 1]?.fold === '(',
@@ -236,7 +238,15 @@ function isPlainLine(stretch: Stretch): boolean {
   const sentences = stretch.breaks.filter(
     (strength, i) => strength === 2 && stretch.tokens[i - 1]?.fold === '.',
   ).length;
-  return last.end - first.start <= PLAIN && sentences < 2;
+  if (sentences >= 2) return false;
+  return last.end - first.start <= PLAIN || (sentences === 0 && words <= MOST_WORDS_A_PART * partsIn(stretch));
+}
+
+/** A longer line is still a list where its commas part few words each. */
+const MOST_WORDS_A_PART = 3;
+
+function partsIn(stretch: Stretch): number {
+  return 1 + stretch.tokens.filter((token) => token.fold === ',').length;
 }
 
 function hasFigure(stretch: Stretch, thing: Thing, next: Thing | undefined): boolean {
@@ -311,11 +321,12 @@ function startOf(
     next?.sorts[0]?.first ?? next?.term.first ?? stretch.tokens.length,
     clauseOf(stretch, thing.term).to,
   );
+  const opens = opensPart(stretch, last.first);
   const again = stretch.measures.some(
     (measure) =>
       measure.first > thing.term.last &&
       measure.first < end &&
-      !opensAnother(stretch, thing, measure.first) &&
+      !(opens && spanBreaks(stretch, thing.term.last + 1, measure.first)) &&
       measure.unit.dimension === last.unit.dimension &&
       measure.joined !== 'times',
   );
@@ -323,11 +334,11 @@ function startOf(
   return again || gap ? last.last + 1 : at;
 }
 
-/** "a 500 ml mug and a 1 l bottle": what follows the article is of the next thing. */
-function opensAnother(stretch: Stretch, thing: Thing, at: number): boolean {
-  return termsOf(stretch, 'article').some(
-    (term) => term.last === at - 1 && term.first > thing.term.last && (stretch.breaks[term.first - 1] ?? 0) > 0,
-  );
+/** ", 1 l bottle", "and a 1 l bottle": a figure that a comma or an "and" goes before is of what comes after it. */
+function opensPart(stretch: Stretch, at: number): boolean {
+  const article = termsOf(stretch, 'article').some((term) => term.last === at - 1);
+  const before = article ? at - 2 : at - 1;
+  return stretch.tokens[before]?.fold === ',' || termsOf(stretch, 'and').some((term) => term.last === before);
 }
 
 /** Whether what stands before a wide gap is another entry, with a name and a figure of its own. */

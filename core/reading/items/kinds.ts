@@ -39,7 +39,8 @@ export function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], con
         ))
     )
       return 'fuel';
-    if ((kind === 'bottle' || kind === 'bladder') && namesFuel(stretch, term, sorts, clause)) return 'fuel';
+    if ((kind === 'bottle' || kind === 'bladder') && namesFuel(stretch, term, sorts, around(stretch, term, clause)))
+      return 'fuel';
     if ((about === 'wash' || about === 'medicine') && kind !== 'stove' && kind !== 'pot')
       return about === 'wash' && (kind === 'mug' || kind === 'other-cook') ? 'other-cook' : undefined;
     if (
@@ -65,8 +66,8 @@ export function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], con
       : has('water') && about === 'water'
         ? 'bladder'
         : undefined;
-  if (term.value === 'rigid') return namesFuel(stretch, term, sorts, clause) ? 'fuel' : undefined;
-  if (namesFuel(stretch, term, sorts, clause)) return 'fuel';
+  if (namesFuel(stretch, term, sorts, around(stretch, term, clause))) return 'fuel';
+  if (term.value === 'rigid') return undefined;
   const measured = stretch.measures.some(
     (measure) =>
       measure.last < term.first &&
@@ -85,6 +86,17 @@ export function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], con
     about === 'fuel'
     ? 'fuel'
     : undefined;
+}
+
+/** Of a clause, what lies between the nearest other things on either side: their words are theirs. */
+function around(stretch: Stretch, term: Term, clause: Clause): Clause {
+  let { from, to } = clause;
+  for (const other of termsOf(stretch, 'kind')) {
+    if (other.value === 'fuel') continue;
+    if (other.last < term.first) from = Math.max(from, other.last + 1);
+    else if (other.first > term.last) to = Math.min(to, other.first);
+  }
+  return { from, to };
 }
 
 /** Tongs among tools and spares lift no pot. */

@@ -161,7 +161,7 @@ function isName(stretch: Stretch, count: Count, draft: Draft): boolean {
 function after(stretch: Stretch, draft: Draft): Count | undefined {
   for (let at = draft.noun[1] + 1; at < draft.to; at++) {
     const count = numberAt(stretch, at);
-    if (count === undefined || count.value > MOST) continue;
+    if (count === undefined || count.value > MOST || isSharedOut(stretch, draft, count)) continue;
     const sided = {
       stretch,
       draft,
@@ -173,6 +173,15 @@ function after(stretch: Stretch, draft: Draft): Count | undefined {
     if (isTimes(sided) || isCalledCount(sided) || standsAlone(sided) || followsClosely(sided)) return count;
   }
   return undefined;
+}
+
+/** "2.5 l in 3 bottles": what is measured as a whole is only carried in so many. */
+function isSharedOut(stretch: Stretch, draft: Draft, count: Count): boolean {
+  return (
+    draft.kind === 'fuel' &&
+    termsOf(stretch, 'asides').some((term) => term.last === count.first - 1) &&
+    stretch.measures.some((measure) => measure.unit.dimension === 'volume' && measure.last < count.first)
+  );
 }
 
 /** A number after its noun, and what stands on either side of it. */
@@ -188,11 +197,13 @@ interface Sided {
 /** More than this right after a singular noun is a model or a size. */
 const MOST_BESIDE = 24;
 
-/** "mugs x2", "× 2", "2 x" that no further number follows. */
+/** "mugs x2 260 g"; "× 2" and "2 x" that no further number follows. */
 function isTimes({ stretch, count, previous, next }: Sided): boolean {
   const times = [previous?.fold, next?.fold].some((fold) => fold === 'x' || fold === '×');
+  const glued = stretch.tokens[count.first]?.gap === 0;
   const factor = previous?.fold === 'x' && previous.gap === 0 && stretch.tokens[count.first - 2]?.type === 'number';
-  return times && next?.number === undefined && !factor;
+  const sign = glued && previous?.gap === 1 && (previous.fold === 'x' || previous.fold === '×');
+  return times && (sign || next?.number === undefined) && !factor;
 }
 
 /** "6 pcs", "count: 2", "two each". */

@@ -234,6 +234,7 @@ function breaksOf(
   const breaks: Break[] = tokens.map((token, i) => (i > 0 && (token.gap === 2 || cellOf[i] !== cellOf[i - 1]) ? 2 : 0));
   const inside = new Set<number>();
   for (const measure of measures) for (let i = measure.first + 1; i <= measure.last; i++) inside.add(i);
+  const units = new Set(measures.map((measure) => measure.last));
   const mark = (i: number, strength: Break) => {
     if (i < breaks.length) breaks[i] = Math.max(breaks[i] ?? 0, strength) as Break;
   };
@@ -241,7 +242,8 @@ function breaksOf(
     if (token.type !== 'sign' || inside.has(i)) continue;
     const next = tokens[i + 1];
     if (token.fold === '.') {
-      if (next !== undefined && (next.gap > 0 || next.fold === '.') && endsSentence(text, tokens, i)) mark(i + 1, 2);
+      if (next !== undefined && (next.gap > 0 || next.fold === '.') && endsSentence(text, tokens, i, units))
+        mark(i + 1, 2);
     } else if (PARTS.includes(token.fold)) {
       mark(i, 1);
       mark(i + 1, (token.fold === '!' || token.fold === '?' || token.fold === ';') && (next?.gap ?? 0) > 0 ? 2 : 1);
@@ -270,12 +272,13 @@ const SHORT_FORMS = new Set([
 const SHORTEST_LAST_WORD = 4;
 
 /** A full stop ends a sentence; not after a short form, nor, before a small letter, after a word that may be one. */
-function endsSentence(text: string, tokens: readonly Token[], at: number): boolean {
+function endsSentence(text: string, tokens: readonly Token[], at: number, units: ReadonlySet<number>): boolean {
   const before = tokens[at - 1];
   const next = tokens[at + 1];
   if (next === undefined) return true;
   if (next.fold === '.') return true;
-  if (before?.type === 'word' && before.fold.length <= 2 && before.fold.charCodeAt(0) < 0x2e80) return false;
+  const short = before?.type === 'word' && before.fold.length <= 2 && before.fold.charCodeAt(0) < 0x2e80;
+  if (short && !units.has(at - 1)) return false;
   const first = text.charAt(next.start);
   return (
     next.type === 'number' ||

@@ -1,6 +1,6 @@
 import type { ItemKind } from '../../model/item.js';
 import type { Term } from '../text/terms.js';
-import { segmentOf, spanBreaks } from './clauses.js';
+import { clauseOf, segmentOf, spanBreaks } from './clauses.js';
 import type { Context } from './context.js';
 import { isDenied } from './denied.js';
 import { kindOf } from './kinds.js';
@@ -76,7 +76,7 @@ function namedThings(stretch: Stretch, context: Context, head?: Thing): Thing[] 
     const whole = kind === 'lid' ? lidded(stretch, term, things, owner) : owner;
     const part = whole !== undefined && isPartOf(stretch, term, kind, whole, denied) ? whole : undefined;
     if (owner?.kind === kind && !spanBreaks(stretch, owner.term.last + 1, term.first) && part === undefined) {
-      if (context.headFirst) continue;
+      if (context.headFirst || isIn(stretch, owner.term, term)) continue;
       things.pop();
     } else if (owner !== undefined && part === undefined && term.role !== 'pronoun') {
       const merged = mergesWith(stretch, owner, term, kind);
@@ -93,6 +93,14 @@ function namedThings(stretch: Stretch, context: Context, head?: Thing): Thing[] 
     });
   }
   return things.filter((thing) => !isSortOfStove(stretch, thing, things));
+}
+
+/** "white gas in 3 bottles": the second noun only says where the first is. */
+function isIn(stretch: Stretch, owner: Term, term: Term): boolean {
+  return (
+    owner.role === 'fuelTypes' &&
+    termsOf(stretch, 'asides').some((aside) => aside.first > owner.last && aside.last < term.first)
+  );
 }
 
 /** Nouns of things, and names of fuels that are no part of one; not those in a column of remarks. */
@@ -166,12 +174,20 @@ function isCounted(stretch: Stretch, term: Term): boolean {
 function isMeasured(stretch: Stretch, term: Term, things: readonly Thing[]): boolean {
   if (
     (things.length === 0 && stretch.row.bullet) ||
+    !isOfThing(stretch, term, things) ||
     !stretch.terms.some((other) => other.role === 'dimension' && other.first <= term.first && other.last >= term.last)
   )
     return false;
   return stretch.measures.some(
     (measure) => measure.unit.dimension === 'length' && measure.first > term.last && measure.first <= term.last + 3,
   );
+}
+
+/** "Pot 1 l. The burner is 5 cm wide.": in a sentence of its own, and with no stove before it, a burner is a thing. */
+function isOfThing(stretch: Stretch, term: Term, things: readonly Thing[]): boolean {
+  const last = things.at(-1);
+  if (last === undefined || things.some((thing) => thing.kind === 'stove')) return true;
+  return last.term.first >= clauseOf(stretch, term).from;
 }
 
 function isUnit(stretch: Stretch, term: Term): boolean {
@@ -230,6 +246,8 @@ function isAside(stretch: Stretch, term: Term, things: readonly Thing[], context
   for (let at = term.first - 1; at >= Math.max(0, term.first - 4); at--) {
     if (stretch.tokens[at]?.fold === '=') return true;
     if ((stretch.breaks[at + 1] ?? 0) > 0 || stretch.tokens[at]?.type !== 'word') return false;
+    const content = termsOf(stretch, 'notKit').some((other) => other.first < at && other.last === at);
+    if (content && term.role === 'fuelTypes') return false;
     const aside = stretch.terms.find((other) => other.role === 'asides' && other.last === at);
     if (aside !== undefined) return things.length > 0 || aside.first > 0 || !context.bulleted;
     if (stretch.terms.some((other) => other.role === 'heads' && other.last === at)) return true;

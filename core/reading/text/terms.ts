@@ -27,11 +27,19 @@ export function findTerms(tokens: readonly Token[], dictionary: Dictionary): Ter
     if (opening === null) continue;
     for (const phrase of opening.phrases) {
       const last = phrase.words.length === 1 ? first : matches(phrase, tokens, first);
-      if (last >= first) take(phrase.senses, first, last, terms);
+      if (last >= first && !(last > first && tokens[last + 1]?.type === 'number' && isContent(phrase)))
+        take(phrase.senses, first, last, terms);
     }
     if (opening.parts.length > 0) take(opening.parts, first, first, terms);
   }
   return terms;
+}
+
+const OF: readonly string[] = ['of', 'de', 'di'];
+
+/** "cups of" goes before what is in them; before a number they are cups of a size: "cups of 400 ml". */
+function isContent(phrase: Phrase): boolean {
+  return OF.includes(phrase.words.at(-1) ?? '') && phrase.senses.every((sense) => sense.role === 'notKit');
 }
 
 function take(senses: readonly Sense[], first: number, last: number, terms: Term[]): void {

@@ -194,6 +194,27 @@ describe('sets and sentences', () => {
         { kind: 'windscreen', n: 1, g: 30 },
       ],
     ],
+    ['long spoon x2 ...... 40 g', [{ kind: 'utensil', n: 2, g: 40 }]],
+    ['2.5 L white gas in 3 bottles', [{ kind: 'fuel', n: '~1', liquid: 2500 }]],
+    ['2 bottles of white gas, 1 L', [{ kind: 'fuel', n: 2, liquid: 1000 }]],
+    ['3 cups of 400 ml', [{ kind: 'mug', n: 3, ml: [400] }]],
+    [
+      'gas stove, 100 g gas x2, lighter, 1 l bottle, 2 l water bag',
+      [
+        { kind: 'stove', n: 1 },
+        { kind: 'fuel', n: 2, net: 100 },
+        { kind: 'other-cook', n: 1 },
+        { kind: 'bottle', n: 1, ml: [1000] },
+        { kind: 'bladder', n: 1, ml: [2000] },
+      ],
+    ],
+    [
+      'Pot 1 L. The burner is about 5 cm wide.',
+      [
+        { kind: 'pot', n: 1, ml: [1000] },
+        { kind: 'stove', n: 1, d: 50 },
+      ],
+    ],
     [
       'We each carry a 500 ml mug and a 1 l bottle. leaving the frying pan at home this time.',
       [
