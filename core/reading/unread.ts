@@ -4,12 +4,12 @@ import { termsOf, type Stretch } from './items/stretch.js';
 import type { Role } from './text/lexicon.js';
 
 /** Words that settle what a size belongs to, when it is none of ours. */
-const SETTLED: readonly Role[] = ['notKit', 'food', 'otherUse', 'rated', 'rate', 'water'];
+const SETTLED: ReadonlySet<Role> = new Set(['notKit', 'food', 'otherUse', 'rated', 'rate', 'water']);
 
 /** What to say of a row from which nothing was read: that it is about something else, or that nobody could tell. */
 export function unread(stretch: Stretch, section: SectionMeaning | undefined): { use: LineUse; because: string } {
   const ours = section === undefined || section === 'cook' || section === 'water' || section === 'fuel';
-  const settled = SETTLED.some((role) => stretch.byRole.has(role));
+  const settled = stretch.tells(SETTLED);
   if (ours && !settled) {
     if (
       stretch.measures.some(

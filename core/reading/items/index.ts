@@ -7,6 +7,7 @@ import { readBareMass, readMass } from './mass.js';
 import { readQuantity } from './quantity.js';
 import { readSizes, type Order } from './size.js';
 import { termsOf, type Stretch } from './stretch.js';
+import type { Role } from '../text/lexicon.js';
 import { clauseOf, inParentheses, spanBreaks } from './clauses.js';
 import { areLooseTablets } from './kinds.js';
 import { thingsOf, type Thing } from './things.js';
@@ -20,15 +21,12 @@ export interface Drafts {
   readonly passing: Draft[];
 }
 
+/** Words without which a row names no thing. */
+const NAMING: ReadonlySet<Role> = new Set(['kind', 'container', 'fuelTypes']);
+
 /** The things of a row as drafts, with nothing read of them yet but what they are and which tokens tell of them. */
 export function draftsOf(stretch: Stretch, context: Context): Drafts {
-  if (
-    context.kind === undefined &&
-    !stretch.byRole.has('kind') &&
-    !stretch.byRole.has('container') &&
-    !stretch.byRole.has('fuelTypes')
-  )
-    return { drafts: [], parts: [], passing: [] };
+  if (context.kind === undefined && !stretch.tells(NAMING)) return { drafts: [], parts: [], passing: [] };
   const things = thingsOf(stretch, context);
   const parts = things.filter((thing) => thing.partOf !== undefined);
   const mains = withoutLabels(

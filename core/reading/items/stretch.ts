@@ -2,26 +2,62 @@ import { findMeasures, type Bare, type Measure, type MeasureContext } from '../q
 import type { Cell, Row } from '../formats/rows.js';
 import type { Dictionary, Role } from '../text/lexicon.js';
 import { findTerms, type Term } from '../text/terms.js';
-import { tokenise, type Token } from '../text/tokens.js';
+import { parted, tokenise, type Token } from '../text/tokens.js';
 
-/** One row, read into tokens, terms and quantities: what all readers of items look at. */
-export interface Stretch {
+/** What a stretch is made of. */
+interface Parts {
   readonly text: string;
   readonly row: Row;
   readonly tokens: readonly Token[];
-  readonly terms: readonly Term[];
-  /** The terms again, by role. */
-  readonly byRole: ReadonlyMap<Role, readonly Term[]>;
-  readonly measures: readonly Measure[];
-  readonly bare: readonly Bare[];
   /** Of each token: the index of its cell. */
   readonly cellOf: readonly number[];
   /** Of each token: struck through. */
   readonly struck: readonly boolean[];
-  /** Of each token: how strongly it is parted from the one before: 0 not, 1 a comma or the like, 2 a sentence or a cell. */
-  readonly breaks: readonly Break[];
+  readonly terms: readonly Term[];
+  readonly measures: readonly Measure[];
+  readonly bare: readonly Bare[];
 }
 export type Break = 0 | 1 | 2;
+
+/** One row, read into tokens, terms and quantities: what all readers of items look at. Most rows name nothing, and need no more. */
+export class Stretch implements Parts {
+  readonly text: string;
+  readonly row: Row;
+  readonly tokens: readonly Token[];
+  readonly cellOf: readonly number[];
+  readonly struck: readonly boolean[];
+  readonly terms: readonly Term[];
+  readonly measures: readonly Measure[];
+  readonly bare: readonly Bare[];
+  private roles: ReadonlyMap<Role, readonly Term[]> | undefined;
+  private parted: readonly Break[] | undefined;
+
+  constructor({ text, row, tokens, cellOf, struck, terms, measures, bare }: Parts) {
+    this.text = text;
+    this.row = row;
+    this.tokens = tokens;
+    this.cellOf = cellOf;
+    this.struck = struck;
+    this.terms = terms;
+    this.measures = measures;
+    this.bare = bare;
+  }
+
+  /** Whether a term has one of the roles. */
+  tells(roles: ReadonlySet<Role>): boolean {
+    return this.terms.some((term) => roles.has(term.role));
+  }
+
+  /** The terms again, by role. */
+  get byRole(): ReadonlyMap<Role, readonly Term[]> {
+    return (this.roles ??= rolesOf(this.terms));
+  }
+
+  /** Of each token: how strongly it is parted from the one before: 0 not, 1 a comma or the like, 2 a sentence or a cell. */
+  get breaks(): readonly Break[] {
+    return (this.parted ??= breaksOf(this));
+  }
+}
 
 /** Reads some cells of a row, in order, as one stretch. */
 export function stretchOf(
@@ -31,7 +67,14 @@ export function stretchOf(
   dictionary: Dictionary,
   context: MeasureContext,
 ): Stretch {
-  const tokens: Token[] = [];
+  const { tokens, cellOf, struck } = tokensOf(text, row, cells);
+  const terms = findTerms(tokens, dictionary);
+  const { measures, bare } = findMeasures(tokens, terms, context);
+  return new Stretch({ text, row, tokens, cellOf, struck, terms, measures, bare });
+}
+
+function tokensOf(text: string, row: Row, cells: readonly Cell[]): Pick<Parts, 'tokens' | 'cellOf' | 'struck'> {
+  const all: Token[] = [];
   const cellOf: number[] = [];
   const struck: boolean[] = [];
   for (const cell of cells) {
@@ -40,15 +83,12 @@ export function stretchOf(
     for (let i = 0; i < marked.tokens.length; i++) {
       const token = marked.tokens[i];
       if (token === undefined) continue;
-      tokens.push(i === 0 && tokens.length > 0 ? { ...token, gap: 2 } : token);
+      all.push(i === 0 && all.length > 0 ? parted(token, 2) : token);
       cellOf.push(index);
       struck.push(marked.struck[i] ?? false);
     }
   }
-  const terms = findTerms(tokens, dictionary);
-  const { measures, bare } = findMeasures(tokens, terms, context);
-  const breaks = breaksOf(text, tokens, terms, measures, cellOf);
-  return { text, row, tokens, terms, byRole: byRole(terms), measures, bare, cellOf, struck, breaks };
+  return { tokens: all, cellOf, struck };
 }
 
 const NONE: readonly Term[] = [];
@@ -57,7 +97,7 @@ export function termsOf(stretch: Stretch, role: Role): readonly Term[] {
   return stretch.byRole.get(role) ?? NONE;
 }
 
-function byRole(terms: readonly Term[]): ReadonlyMap<Role, readonly Term[]> {
+function rolesOf(terms: readonly Term[]): ReadonlyMap<Role, readonly Term[]> {
   const roles = new Map<Role, Term[]>();
   for (const term of terms) {
     const same = roles.get(term.role);
@@ -136,7 +176,7 @@ function withoutMarks(
       skipTo(end);
       continue;
     }
-    kept.push(gap > token.gap ? { ...token, gap } : token);
+    kept.push(gap > token.gap ? parted(token, gap) : token);
     struck.push(strike);
     gap = 0;
   }
@@ -224,13 +264,7 @@ function isNote(tokens: readonly Token[], open: number): number {
 
 const PARTS = ',;/|•+&()[]{}:=!?–→><';
 
-function breaksOf(
-  text: string,
-  tokens: readonly Token[],
-  terms: readonly Term[],
-  measures: readonly Measure[],
-  cellOf: readonly number[],
-): Break[] {
+function breaksOf({ text, tokens, terms, measures, cellOf }: Parts): Break[] {
   const breaks: Break[] = tokens.map((token, i) => (i > 0 && (token.gap === 2 || cellOf[i] !== cellOf[i - 1]) ? 2 : 0));
   const inside = new Set<number>();
   for (const measure of measures) for (let i = measure.first + 1; i <= measure.last; i++) inside.add(i);
@@ -238,8 +272,9 @@ function breaksOf(
   const mark = (i: number, strength: Break) => {
     if (i < breaks.length) breaks[i] = Math.max(breaks[i] ?? 0, strength) as Break;
   };
-  for (const [i, token] of tokens.entries()) {
-    if (token.type !== 'sign' || inside.has(i)) continue;
+  for (let i = 0; i < tokens.length; i++) {
+    const token = tokens[i];
+    if (token?.type !== 'sign' || inside.has(i)) continue;
     const next = tokens[i + 1];
     if (token.fold === '.') {
       if (next !== undefined && (next.gap > 0 || next.fold === '.') && endsSentence(text, tokens, i, units))

@@ -1,6 +1,7 @@
 import type { Context } from './context.js';
 import { draftOf, spanOf, stated, type Draft } from './draft.js';
 import { termsOf, type Stretch } from './stretch.js';
+import type { Role } from '../text/lexicon.js';
 import type { Term } from '../text/terms.js';
 
 /** mL between which a metal thing of an unknown name is taken for a pot. */
@@ -51,7 +52,7 @@ export function unnamedPot(stretch: Stretch, context: Context): Draft | undefine
 /** "Draskel Heron, with hose" under "Gas": there only a stove is said to have a hose or to screw onto a can. A guess. */
 export function unnamedStove(stretch: Stretch, context: Context): Draft | undefined {
   if (context.stoveType === undefined && context.section !== 'fuel') return undefined;
-  if (NAMING.some((role) => stretch.byRole.has(role))) return undefined;
+  if (stretch.tells(NAMING)) return undefined;
   const form = termsOf(stretch, 'stoveForms').find((term) => tells(stretch, term));
   if (form === undefined || form.first < 1) return undefined;
   const words = stretch.tokens.filter((token) => token.type === 'word').length;
@@ -70,7 +71,7 @@ export function unnamedStove(stretch: Stretch, context: Context): Draft | undefi
   return draft;
 }
 
-const NAMING = ['notKit', 'kind', 'container', 'otherUse', 'food', 'water'] as const;
+const NAMING: ReadonlySet<Role> = new Set(['notKit', 'kind', 'container', 'otherUse', 'food', 'water']);
 
 /** "with hose": a phrase, or a word after "with"; "spider" or "top" alone tells nothing. */
 function tells(stretch: Stretch, form: Term): boolean {

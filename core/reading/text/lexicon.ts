@@ -6,7 +6,7 @@ import { foldPhrase } from './fold.js';
 export interface Sense {
   readonly role: Role;
   readonly value: string | number;
-  readonly many?: boolean;
+  readonly many: boolean | undefined;
   /** Senses of one layer never overlap: a number for each role, and one for all nouns of things. */
   readonly layer: number;
 }
@@ -113,8 +113,8 @@ function compile(words: Words): Lexicon {
     const [one = '', many] = forms.split('|');
     const layer = layerOf(role);
     for (const entry of one.split(','))
-      add(entry, many === undefined ? { role, value, layer } : { role, value, layer, many: false });
-    for (const entry of many?.split(',') ?? []) add(entry, { role, value, layer, many: true });
+      add(entry, { role, value, many: many === undefined ? undefined : false, layer });
+    for (const entry of many?.split(',') ?? []) add(entry, { role, value, many: true, layer });
   };
   const addField = (key: string, field: unknown) => {
     const role = ROLE_OF[key] ?? (key as Role);

@@ -46,7 +46,7 @@ function take(senses: readonly Sense[], first: number, last: number, terms: Term
   for (const sense of senses) {
     const { role, value, many, layer } = sense;
     if (heldAt[layer] === first ? holder[layer] !== senses || layer === 0 : first <= (reach[layer] ?? -1)) continue;
-    terms.push(many === undefined ? { role, value, layer, first, last } : { role, value, many, layer, first, last });
+    terms.push({ role, value, many, layer, first, last });
     heldAt[layer] = first;
     holder[layer] = senses;
     if (last > (reach[layer] ?? -1)) reach[layer] = last;

@@ -20,7 +20,7 @@ export function gather(): Gathered {
   return { hints: {}, weight: new Map() };
 }
 
-const TELLING: readonly Term['role'][] = [
+const TELLING: ReadonlySet<Term['role']> = new Set([
   'people',
   'peopleBefore',
   'party',
@@ -43,14 +43,14 @@ const TELLING: readonly Term['role'][] = [
   'simmer',
   'boilOnly',
   'snow',
-];
+]);
 
 /** Reads what a row tells of the trip. `gear` is true for a row that names things of the list. Gives whether it told anything. */
 export function readTrip(stretch: Stretch, gear: boolean, gathered: Gathered): boolean {
   const measured = stretch.measures.some(
     (measure) => measure.unit.dimension === 'temperature' || measure.unit.id === 'm' || measure.unit.id === 'ft',
   );
-  if (!measured && !TELLING.some((role) => stretch.byRole.has(role))) return false;
+  if (!measured && !stretch.tells(TELLING)) return false;
   let told = false;
   const weight = (stretch.row.type === 'heading' ? 3 : stretch.row.bullet ? 1 : 2) - (gear ? 0.5 : 0);
   const keep = <K extends keyof TripHints>(key: K, given: TripHints[K] | undefined, more = 0) => {
