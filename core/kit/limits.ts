@@ -17,23 +17,21 @@ const LIMITS: Readonly<Record<Measured, Limits>> = {
   fuelMassG: FUEL_LIMITS.mass,
   fuelVolumeMl: FUEL_LIMITS.volume,
 };
+const MEASURED = Object.keys(LIMITS) as Measured[];
 const VESSEL_KINDS = new Set<Item['kind']>(['pot', 'mug', 'kettle', 'pan']);
 
 /** The item without the figures that no such thing can have; each is told as a problem of its line. */
 export function withinLimits(item: Item, problems: InputProblem[]): Item {
-  const kept = <T extends Given<number>>(given: T, limits: Limits): T | Given<number> => {
-    if (given.grounds === 'missing') return given;
+  const isOut = (given: Given<number>, limits: Limits): boolean => {
+    if (given.grounds === 'missing') return false;
     const problem = outOfLimits(`line.${item.line}`, String(given.value), given.value, limits);
     if (problem) problems.push(problem);
-    return problem ? MISSING : given;
+    return problem !== null;
   };
-  const figures = Object.fromEntries(
-    (Object.entries(LIMITS) as [Measured, Limits][]).map(([field, limits]) => [field, kept(item[field], limits)]),
-  ) as Pick<Item, Measured>;
-  if (!VESSEL_KINDS.has(item.kind)) return { ...item, ...figures };
-  return {
-    ...item,
-    ...figures,
-    capacitiesMl: item.capacitiesMl.map((capacity) => kept(capacity, POT_LIMITS.capacity)),
-  };
+  const out = MEASURED.filter((field) => isOut(item[field], LIMITS[field]));
+  const kept = out.length === 0 ? item : { ...item, ...Object.fromEntries(out.map((field) => [field, MISSING])) };
+  if (!VESSEL_KINDS.has(item.kind)) return kept;
+  const { capacitiesMl } = item;
+  const fits = capacitiesMl.map((capacity) => (isOut(capacity, POT_LIMITS.capacity) ? MISSING : capacity));
+  return fits.includes(MISSING) ? { ...kept, capacitiesMl: fits } : kept;
 }

@@ -65,7 +65,7 @@ function addTo(draft: Draft, more: Draft): boolean {
 /** Fewer items than this are no list. */
 const LEAST_LIST = 2;
 
-const PASSING: readonly ItemKind[] = ['pot', 'stove', 'fuel', 'lid', 'windscreen', 'kettle', 'pan'];
+const PASSING: ReadonlySet<ItemKind> = new Set(['pot', 'stove', 'fuel', 'lid', 'windscreen', 'kettle', 'pan']);
 
 export class Reader {
   readonly items: Draft[] = [];
@@ -82,7 +82,8 @@ export class Reader {
 
   private readonly plain: boolean;
   private lastLine = 0;
-  private readonly passing: { draft: Draft; stretch: Stretch; context: Context }[] = [];
+  /** Of each kind, the first thing that the text names in passing. */
+  private readonly passing = new Map<ItemKind, { draft: Draft; stretch: Stretch; context: Context }>();
 
   constructor(
     text: string,
@@ -123,8 +124,8 @@ export class Reader {
   /** A list that tells of its things in prose may name one without a figure: it counts where no other of its kind is named. */
   close(): void {
     if (this.items.length < LEAST_LIST) return;
-    for (const { draft, stretch, context } of this.passing) {
-      if (!PASSING.includes(draft.kind) || this.items.some((item) => item.kind === draft.kind)) continue;
+    for (const { draft, stretch, context } of this.passing.values()) {
+      if (this.items.some((item) => item.kind === draft.kind)) continue;
       fill(stretch, draft, [], context, this.order);
       const after = this.items.findLastIndex((item) => item.line <= draft.line) + 1;
       this.items.splice(after, 0, draft);
@@ -143,7 +144,9 @@ export class Reader {
       cooks: lent.section === 'cook' || lent.section === 'fuel',
     };
     const { drafts, parts, passing } = draftsOf(stretch, context);
-    for (const draft of passing) this.passing.push({ draft, stretch, context });
+    for (const draft of passing)
+      if (PASSING.has(draft.kind) && !this.passing.has(draft.kind))
+        this.passing.set(draft.kind, { draft, stretch, context });
     const found = drafts.length === 0 ? this.sorted(stretch) : undefined;
     const unnamed =
       found ??

@@ -4,6 +4,7 @@ import { unitIn } from './formats/columns.js';
 import { AWAY } from './items/away.js';
 import type { Context } from './items/context.js';
 import { termsOf, type Stretch } from './items/stretch.js';
+import type { Role } from './text/lexicon.js';
 import { unitByName, unitBySymbol, type Unit } from './quantities/units.js';
 
 /** Longest line that can be a heading, in words. */
@@ -200,8 +201,11 @@ function isCapitals(stretch: Stretch): boolean {
   return own === own.toUpperCase() && own !== own.toLowerCase();
 }
 
+const TOTALS: ReadonlySet<Role> = new Set(['totals']);
+
 /** A row that sums up: "TOTAL 4479 g", "Adds up to 20.5 oz", a section's own sum. */
 export function isTotal(stretch: Stretch): boolean {
+  if (!stretch.tells(TOTALS)) return false;
   const first = stretch.tokens.findIndex((token) => token.type === 'word');
   const summed = termsOf(stretch, 'totals').some(
     (term) =>

@@ -92,10 +92,41 @@ export function draftOf(
 }
 
 export function itemOf(draft: Draft): Item {
-  const item: Partial<Draft> = { ...draft };
-  for (const own of ['thing', 'from', 'to', 'noun', 'taken'] as const) delete item[own];
-  return item as Item;
+  const { kind, line, span, carried, quantity, perPerson, capacitiesMl, massG } = draft;
+  const { diameterMm, baseDiameterMm, heightMm, boxMm, sizeMm, burnerMm, supportsMm } = draft;
+  const { material, bail, lid, handles, stoveType, stoveForm, fuelType, gasMix, fuelMassG, fuelVolumeMl } = draft;
+  const item: Item = {
+    kind,
+    line,
+    span,
+    carried,
+    quantity,
+    perPerson,
+    capacitiesMl,
+    massG,
+    diameterMm,
+    baseDiameterMm,
+    heightMm,
+    boxMm,
+    sizeMm,
+    burnerMm,
+    supportsMm,
+    material,
+    bail,
+    lid,
+    handles,
+    stoveType,
+    stoveForm,
+    fuelType,
+    gasMix,
+    fuelMassG,
+    fuelVolumeMl,
+  };
+  for (const field of SAID_OF_SOME) if (draft[field] !== undefined) Object.assign(item, { [field]: draft[field] });
+  return item;
 }
+
+const SAID_OF_SOME = ['massBasis', 'notCarriedBecause', 'kindBecause', 'role', 'onlyIn'] as const;
 
 export function isMissing(given: Given<unknown>): boolean {
   return given.grounds === 'missing';
