@@ -99,7 +99,24 @@ export default defineConfig(
     below('reading', 'kit', 'physics', 'plan', 'checks', 'input'),
     'The report words what it is given and works nothing out.',
   ),
-  wall('widget', ['**/core/*/**', '**/extension/**'], 'A face sees the report: import from core/index.js.'),
+  wall('widget', ['**/core/*/**', '**/extension/**'], 'A face sees the report: import from core/english.js.'),
+  {
+    files: ['widget/**/*.ts'],
+    rules: {
+      '@typescript-eslint/no-restricted-imports': [
+        'error',
+        {
+          patterns: [
+            {
+              group: ['**/core/index.js'],
+              allowTypeImports: true,
+              message: 'A page loads the languages that it needs: import from core/english.js.',
+            },
+          ],
+        },
+      ],
+    },
+  },
   wall(
     'extension',
     ['**/core/*/**', '**/widget/*/**'],

@@ -1,4 +1,6 @@
 /** What popup and panel share: the element, its draft kept at every stroke, and a sentence where it cannot be kept. */
+// Every language at once: nothing is loaded later.
+import '../core/index.js';
 import type { BrimwiseCheck, Draft } from '../widget/index.js';
 import { message } from './browser.js';
 import { keepDraft, onDraftElsewhere, readDraft } from './draft.js';

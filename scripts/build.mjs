@@ -2,7 +2,7 @@
  * node scripts/build.mjs [folder]: everything that is shipped, into dist/ or the folder given. The same sources give the same bytes.
  *
  *   core/              ESM for Node and browsers, with types
- *   widget/            ESM, one file that needs nothing else
+ *   widget/            ESM: one file with the English words, and beside it those of the other languages, for when they are wanted
  *   demo/              the page with the widget and a demo list
  *   chrome/ firefox/   the extension, unpacked and readable, and a zip of each
  */
@@ -49,6 +49,17 @@ const SHORT_STYLES = {
   },
 };
 
+/**
+ * Where every language is there from the start, or English alone is wanted, none is loaded later.
+ * @type {import('esbuild').Plugin}
+ */
+const NO_LANGUAGE_LATER = {
+  name: 'no-language-later',
+  setup({ onLoad }) {
+    onLoad({ filter: /words\/on-demand\.ts$/ }, () => ({ contents: 'export const ON_DEMAND = {};', loader: 'ts' }));
+  },
+};
+
 /** Zip entries cannot go without a time: this one says nothing, and is the same wherever it is built. */
 const NO_TIME = new Date(1980, 0, 1);
 
@@ -67,6 +78,8 @@ export async function build(out = path.join(ROOT, 'dist'), { types = true } = {}
     entryPoints: ['widget/index.ts'],
     outdir: to('widget'),
     minify: true,
+    splitting: true,
+    chunkNames: 'words/[name]-[hash]',
     plugins: [SHORT_STYLES],
   });
   if (types) {
@@ -76,6 +89,7 @@ export async function build(out = path.join(ROOT, 'dist'), { types = true } = {}
 
   cpSync(from('widget/demo'), to('demo'), { recursive: true });
   cpSync(to('widget/index.js'), to('demo/brimwise.js'));
+  cpSync(to('widget/words'), to('demo/words'), { recursive: true });
 
   const { version } = readJson(from('package.json'));
   const manifest = readJson(from('manifest.json'));
@@ -87,6 +101,7 @@ export async function build(out = path.join(ROOT, 'dist'), { types = true } = {}
       outdir: to(browser),
       splitting: true,
       chunkNames: 'shared/[name]-[hash]',
+      plugins: [NO_LANGUAGE_LATER],
     });
     for (const asset of filesIn(from('extension')).filter(isAsset)) {
       cpSync(from('extension', asset), to(browser, asset));

@@ -10,7 +10,7 @@ import {
   type Trip,
   type UnitSystem,
   type WordingOptions,
-} from '../core/index.js';
+} from '../core/english.js';
 
 /** Fields as typed; what cannot be used among them is told beside the field. */
 export type Fields = Readonly<Record<string, string | number | boolean>>;

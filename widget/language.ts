@@ -7,8 +7,8 @@ export function languageOf(element: Element, asked: string | null): string {
   return LANGUAGES.includes(tag.split('-')[0]!.toLowerCase()) ? tag : LANGUAGES[0]!;
 }
 
-/** An element in a shadow root speaks as the page around its host does. */
-function nearestLang(element: Element): string {
+/** The language of the page around an element; in a shadow root that around its host. */
+export function nearestLang(element: Element): string {
   const lang = element.closest('[lang]')?.getAttribute('lang');
   if (lang) return lang;
   const root = element.getRootNode();

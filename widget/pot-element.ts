@@ -1,6 +1,8 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import {
+  languagesMissing,
+  learnLanguages,
   remark,
   type CorrectableField,
   type Finding,
@@ -8,9 +10,10 @@ import {
   type InputProblem,
   type Report,
   type UnitSystem,
-} from '../core/index.js';
+} from '../core/english.js';
 import { EMPTY_DRAFT, judge, type Draft, type Fields, type Judged } from './draft.js';
 import { BrimwiseElement, settingProperties } from './element.js';
+import { nearestLang } from './language.js';
 import { WORDS as words } from './messages/en.js';
 import { POT_FIELD, STOVE_FIELD } from './pot-fields.js';
 import { follow, withLocked, type ElementName, type Settled } from './settings.js';
@@ -132,12 +135,8 @@ export class BrimwisePot extends BrimwiseElement {
     this.copied = null;
     this.#tell('brimwise-draft', this.draft);
     clearTimeout(this.#checkTimer);
-    const check = () => {
-      this.#check();
-      this.#tell('brimwise-report', this.report);
-    };
-    if (delay === 0) check();
-    else this.#checkTimer = window.setTimeout(check, delay);
+    if (delay === 0) this.#check(true);
+    else this.#checkTimer = window.setTimeout(() => this.#check(true), delay);
   }
 
   #tell(name: string, detail: unknown): void {
@@ -149,13 +148,25 @@ export class BrimwisePot extends BrimwiseElement {
     return this.draft.text.length > LONG_TEXT.length ? LONG_TEXT.ms : TYPING_MS;
   }
 
-  #check(): void {
+  #check(byReader = false): void {
     clearTimeout(this.#checkTimer);
+    const missing = languagesMissing(typedText(this.draft), this.settled.language ?? nearestLang(this));
+    if (missing.length > 0) {
+      void this.#learn(missing).then(() => this.#check(byReader));
+      return;
+    }
     this.judged = judge(this.draft, this.locale);
+    if (byReader) this.#tell('brimwise-report', this.report);
     clearTimeout(this.#restTimer);
     this.#restTimer = window.setTimeout(() => {
       this.said = this.judged === null ? '' : spoken(this.judged.report);
     }, REST_MS);
+  }
+
+  async #learn(tags: readonly string[]): Promise<void> {
+    const failed = await learnLanguages(tags);
+    // eslint-disable-next-line no-console -- a file that is missing is told where the writer looks
+    if (failed.length > 0) console.warn(`<${this.tag}> reads on without its words of: ${failed.join(' ')}`);
   }
 
   #setTrip: OnTrip = (name, value) => this.change({ trip: withField(this.draft.trip, name, value) }, this.typing);
@@ -312,6 +323,14 @@ export class BrimwisePot extends BrimwiseElement {
       { onCopy: () => void this.#copy(), onUnits: (units: UnitSystem | null) => this.change({ units }) },
     );
   }
+}
+
+/** What is typed that tells its language: the list, or the figures of the pot with their units. */
+function typedText({ entrance, text, pot, stove }: Draft): string {
+  if (entrance === 'list') return text;
+  return Object.values({ ...pot, ...stove })
+    .filter((value) => typeof value === 'string' && /\d/.test(value))
+    .join('\n');
 }
 
 /** Where the form has a field that a question asks for: "pot.capacity". */

@@ -9,7 +9,7 @@ import {
   WATER_FROM,
   WINDS,
   type UnitSystem,
-} from '../core/index.js';
+} from '../core/english.js';
 import { EMPTY_DRAFT, problemsOf, type Draft, type Fields } from './draft.js';
 import { LANGUAGES } from './language.js';
 

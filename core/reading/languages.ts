@@ -1,5 +1,30 @@
+import { unitBySymbol } from './quantities/units.js';
 import { languageTags, tellingOf } from './text/lexicon.js';
-import type { Token } from './text/tokens.js';
+import { tokenise, type Token } from './text/tokens.js';
+
+/** As much of a text, in characters, as tells its languages and its units. */
+export const SAMPLE = 12_000;
+
+/**
+ * Of the words of a text in a known language at least this share is known: over a third in every practice list, with its own language
+ * learnt; a quarter at most without.
+ */
+const UNDERSTOOD_SHARE = 0.3;
+
+/** Shorter ones are units and marks of size, or in every language; of other scripts than Latin every sign counts. */
+const WORD = /\p{L}{3}|(?!\p{Script=Latin})\p{L}/u;
+
+/** Whether a text is in a language learnt: enough of its words are known. A text without words is. */
+export function isUnderstood(text: string): boolean {
+  let words = 0;
+  let known = 0;
+  for (const { type, fold } of tokenise(text, 0, Math.min(text.length, SAMPLE), true)) {
+    if (type !== 'word' || !WORD.test(fold) || unitBySymbol(fold) !== undefined) continue;
+    words++;
+    if (tellingOf(fold).tags.length > 0) known++;
+  }
+  return known >= words * UNDERSTOOD_SHARE;
+}
 
 /** A language with less than this share of the best one's score is not spoken here. */
 const LEAST_SHARE = 0.3;

@@ -16,6 +16,7 @@ const STOPPED = [
   ['core/checks/lid.ts', '../reading/index.js'],
   ['core/report/format.ts', '../physics/water.js'],
   ['widget/index.ts', '../core/physics/water.js'],
+  ['widget/index.ts', '../core/index.js'],
   ['extension/menu.ts', '../core/reading/index.js'],
 ] as const;
 
@@ -23,11 +24,11 @@ const PASSED = [
   ['core/reading/index.ts', '../model/span.js'],
   ['core/checks/lid.ts', '../physics/water.js'],
   ['core/checks/index.ts', './lid.js'],
-  ['widget/index.ts', '../core/index.js'],
+  ['widget/index.ts', '../core/english.js'],
   ['extension/menu.ts', '../widget/index.js'],
 ] as const;
 
-const eslint = new ESLint({ cwd: ROOT, ruleFilter: ({ ruleId }) => ruleId.startsWith('no-restricted') });
+const eslint = new ESLint({ cwd: ROOT, ruleFilter: ({ ruleId }) => ruleId.includes('no-restricted') });
 
 async function complaints(code: string, file: string): Promise<string[]> {
   const [result] = await eslint.lintText(code, { filePath: file });
@@ -37,7 +38,7 @@ async function complaints(code: string, file: string): Promise<string[]> {
 describe('the walls', () => {
   it.each(STOPPED)('stop %s from importing %s, and say why', async (file, imported) => {
     const [complaint, ...more] = await complaints(`import '${imported}';\n`, file);
-    expect(complaint).toMatch(/^no-restricted-imports: .*restricted.* \w+ .*\.$/s);
+    expect(complaint).toMatch(/no-restricted-imports: .*restricted.* \w+ .*\.$/s);
     expect(more).toEqual([]);
   });
 

@@ -2,7 +2,7 @@ import { convert } from 'convert';
 import fc from 'fast-check';
 import { extractMeasurements } from 'parse-ingredient';
 import { describe, expect, it } from 'vitest';
-import { parseMeasure } from '../../core/reading/quantities/index.js';
+import { parseMeasure } from '../../core/index.js';
 
 /**
  * Numbers and units as people write them, against two general-purpose libraries: `convert` 8.0.2 for the size of each unit and

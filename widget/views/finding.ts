@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { GRADE_WORDS, type Evidence, type Finding, type Source } from '../../core/index.js';
+import { GRADE_WORDS, type Evidence, type Finding, type Source } from '../../core/english.js';
 import type { Words } from '../messages/en.js';
 import { heading } from './heading.js';
 import { citations } from './sources.js';

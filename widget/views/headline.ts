@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { GRADES, type Grade, type Report } from '../../core/index.js';
+import { GRADES, type Grade, type Report } from '../../core/english.js';
 import type { Words } from '../messages/en.js';
 import { heading } from './heading.js';
 

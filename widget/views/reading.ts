@@ -8,7 +8,7 @@ import {
   type Line,
   type Reading,
   type Report,
-} from '../../core/index.js';
+} from '../../core/english.js';
 import { anchorOf, keyOf, newItemAnchor, type Anchor } from '../anchor.js';
 import type { Judged } from '../draft.js';
 import type { Words } from '../messages/en.js';

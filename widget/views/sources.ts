@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { wordSource, type Assumption, type Source } from '../../core/index.js';
+import { wordSource, type Assumption, type Source } from '../../core/english.js';
 import type { Words } from '../messages/en.js';
 
 /** Sources told apart by grade, each grade by its name. */

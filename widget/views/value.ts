@@ -5,7 +5,7 @@ import {
   type Correction,
   type FigureUnit,
   type UnitSystem,
-} from '../../core/index.js';
+} from '../../core/english.js';
 import type { Words } from '../messages/en.js';
 
 /** What a person may set a value to; undefined gives back what was read. */

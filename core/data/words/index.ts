@@ -13,5 +13,5 @@ import { ru } from './ru.js';
 import { sv } from './sv.js';
 import type { Words } from './words.js';
 
-/** Every language the reader knows. A further one is a file beside this and a line here. */
+/** Every language the reader knows. A further one is a file beside this, a line here and a line in on-demand.ts. */
 export const LANGUAGES: readonly Words[] = [en, de, fr, es, it, pt, sv, no, da, nl, pl, ru, ja];

@@ -1,4 +1,3 @@
-import { LANGUAGES } from '../../data/words/index.js';
 import type { Forms, Words } from '../../data/words/words.js';
 import { foldPhrase } from './fold.js';
 
@@ -140,12 +139,30 @@ function compile(words: Words): Lexicon {
   return { words, phrases: sorted, endings, beginnings };
 }
 
-let compiled: readonly Lexicon[] | undefined;
+let learnt: readonly Words[] = [];
+const compiled = new Map<Words, Lexicon>();
 
-/** The lexicons of all languages, made on first use. */
+/**
+ * Adds languages to those the reader knows; one it knows already is left as it is. The order they come in makes no difference:
+ * English stands first, the others by their tags.
+ */
+export function learn(languages: readonly Words[]): void {
+  const news = languages.filter(({ language }) => !languageTags().includes(language));
+  if (news.length === 0) return;
+  const rank = ({ language }: Words) => (language === 'en' ? '' : language);
+  learnt = [...learnt, ...news].sort((a, b) => (rank(a) < rank(b) ? -1 : 1));
+  dictionaries.clear();
+  tellings.clear();
+  owners = undefined;
+}
+
+/** The lexicons of the languages learnt, each made on first use. */
 function lexicons(): readonly Lexicon[] {
-  compiled ??= LANGUAGES.map(compile);
-  return compiled;
+  return learnt.map((words) => {
+    const known = compiled.get(words) ?? compile(words);
+    compiled.set(words, known);
+    return known;
+  });
 }
 
 /** What one word opens, in some languages, the likeliest first. */
@@ -292,9 +309,9 @@ const TELLING = new Set<Role>([
   'number',
 ]);
 
-/** All languages, by tag. */
+/** The languages learnt, by tag. */
 export function languageTags(): readonly string[] {
-  return LANGUAGES.map((words) => words.language);
+  return learnt.map(({ language }) => language);
 }
 
 /** What a word tells of the language it is in: some languages, and how much for each. */

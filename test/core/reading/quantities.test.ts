@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { parseMeasure } from '../../../core/reading/quantities/index.js';
+import { parseMeasure } from '../../../core/index.js';
 
 /** Sizes of the units by definition: NIST Handbook 44, appendix C; imperial gallon 4.54609 L, Weights and Measures Act 1985. */
 const FLUID_OUNCE = 29.5735295625;

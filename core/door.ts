@@ -1,0 +1,123 @@
+/**
+ * What the doors share, with no language learnt yet. `readList` understands a text, `checkList` judges a kit list, `checkPot` one pot; everything else is private.
+ * The same input gives the same report.
+ */
+import { conduct } from './check.js';
+import { readPot, readStove } from './input/pot.js';
+import { readTrip } from './input/trip.js';
+import { kitFromPot, kitFromReading } from './kit/index.js';
+import { groundTrip } from './kit/trip.js';
+import { valueOf } from './model/given.js';
+import { UNIT_SYSTEMS, type UnitSystem } from './model/measure.js';
+import type { PotInput, StoveInput } from './model/pot.js';
+import type { Correction, Reading } from './model/reading.js';
+import type { Report } from './model/report.js';
+import type { GroundedTrip, Trip } from './model/trip.js';
+import { applyCorrections } from './reading/correct.js';
+import { readList as read } from './reading/read.js';
+
+export interface WordingOptions {
+  /** Units to word the report in; those the list is written in where left out. */
+  readonly units?: UnitSystem;
+  /** BCP 47 tag for the numbers; "en" where left out. */
+  readonly locale?: string;
+}
+
+/**
+ * What was understood from a text, whatever it is: it never throws on any string.
+ * `locale` (BCP 47) settles US and imperial units where the text does not.
+ * @throws TypeError if `text` is not a string.
+ */
+export function readList(text: string, options: { locale?: string } = {}): Reading {
+  assertText(text);
+  return read(text, options);
+}
+
+/**
+ * A second opinion on a kit list. What the list itself says of the trip fills in what `trip` leaves out.
+ * A value that cannot be used is left out and told in `problems`.
+ * @throws TypeError if an argument is of the wrong kind.
+ */
+export function checkList(
+  text: string,
+  trip?: Partial<Trip>,
+  corrections: readonly Correction[] = [],
+  options: WordingOptions = {},
+): Report {
+  assertText(text);
+  if (!Array.isArray(corrections)) throw new TypeError('The corrections are an array; pass [] for none.');
+  const wording = wordingOf(options);
+  const asked = readTrip(trip);
+  const corrected = applyCorrections(text, read(text, { locale: wording.locale }), corrections);
+  const { reading } = corrected;
+  const hasStove = reading.items.some((item) => item.kind === 'stove' && item.carried);
+  const grounded = groundTrip(asked.trip, reading.trip, hasStove);
+  const { kit, problems } = kitFromReading(text, reading, isWinter(grounded));
+  return conduct({
+    reading,
+    trip: grounded,
+    kit,
+    problems: [...asked.problems, ...corrected.problems, ...problems],
+    wording: { ...wording, units: options.units ?? reading.units },
+  });
+}
+
+/**
+ * A second opinion on one typed pot, and on its match with a stove where one is given. What is missing costs only the checks that need it.
+ * @throws TypeError if an argument is of the wrong kind.
+ */
+export function checkPot(
+  pot: PotInput,
+  trip?: Partial<Trip>,
+  stove?: StoveInput,
+  options: WordingOptions = {},
+): Report {
+  const wording = wordingOf(options);
+  const asked = readTrip(trip);
+  const typedPot = readPot(pot, wording.locale);
+  const typedStove = stove === undefined ? undefined : readStove(stove, wording.locale);
+  return conduct({
+    reading: read('', {}),
+    trip: groundTrip(asked.trip, {}, true),
+    kit: kitFromPot(typedPot.pot, typedStove?.stove),
+    problems: [...asked.problems, ...typedPot.problems, ...(typedStove?.problems ?? [])],
+    wording,
+  });
+}
+
+function assertText(text: unknown): asserts text is string {
+  if (typeof text !== 'string') throw new TypeError('The list is a string; pass "" for none.');
+}
+
+function wordingOf({ units = 'metric', locale = 'en' }: WordingOptions): { units: UnitSystem; locale: string } {
+  if (!UNIT_SYSTEMS.includes(units)) throw new TypeError(`The units are one of ${UNIT_SYSTEMS.join(', ')}.`);
+  return { units, locale: Intl.NumberFormat.supportedLocalesOf([locale])[0] ?? 'en' };
+}
+
+/** The season the trip is in, for alternatives such as "1 L, 2 L if winter". */
+function isWinter(trip: GroundedTrip): boolean {
+  return (
+    valueOf(trip.season) === 'winter' || (trip.season.grounds === 'missing' && valueOf(trip.waterFrom) !== 'liquid')
+  );
+}
+
+export { CHECKS } from './checks/index.js';
+export { fillTemplate, formatFigure, formatNumber } from './report/format.js';
+export { GRADE_WORDS, remark, wordSource } from './report/remark.js';
+export { parseMeasure } from './reading/quantities/index.js';
+export { GRADES } from './model/finding.js';
+export { FUEL_TYPES, ITEM_KINDS, MATERIALS, STOVE_FORMS, STOVE_TYPES } from './model/item.js';
+export { UNIT_SYSTEMS } from './model/measure.js';
+export { MEAL_STYLES, SEASONS, SNOWS, WATER_FROM, WINDS } from './model/trip.js';
+export { MISSING, valueOf } from './model/given.js';
+export type { Check } from './model/check.js';
+export type * from './model/finding.js';
+export type * from './model/given.js';
+export type * from './model/item.js';
+export type * from './model/measure.js';
+export type * from './model/pot.js';
+export type * from './model/reading.js';
+export type * from './model/report.js';
+export type * from './model/source.js';
+export type * from './model/span.js';
+export type * from './model/trip.js';

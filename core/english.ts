@@ -1,0 +1,44 @@
+/** The public door with the English words alone. Those of other languages are loaded from beside it when a text or its page wants them. */
+import { en } from './data/words/en.js';
+import { ON_DEMAND } from './data/words/on-demand.js';
+import { isUnderstood } from './reading/languages.js';
+import { languageTags, learn } from './reading/text/lexicon.js';
+
+learn([en]);
+
+/** Languages whose words did not come: they are not asked for again. */
+const gaveUp = new Set<string>();
+
+/** Norwegian pages say which of its two written forms they are in. */
+const NORWEGIAN = ['nb', 'nn'];
+
+/**
+ * The languages to learn before a text is read: that of its page, and where the text is in none that is known, every other.
+ * @param locale BCP 47 tag of the page
+ */
+export function languagesMissing(text: string, locale = 'en'): string[] {
+  const missing = Object.keys(ON_DEMAND).filter((tag) => !gaveUp.has(tag) && !languageTags().includes(tag));
+  if (missing.length === 0 || text === '') return [];
+  const base = locale.toLowerCase().split('-')[0] ?? '';
+  const page = NORWEGIAN.includes(base) ? 'no' : base;
+  if (missing.includes(page)) return [page];
+  return isUnderstood(text) ? [] : missing;
+}
+
+/** Loads the words of languages and learns them. Never rejects: returns those whose words could not be loaded. */
+export async function learnLanguages(tags: readonly string[]): Promise<string[]> {
+  const failed: string[] = [];
+  const load = async (tag: string) => {
+    try {
+      const words = await ON_DEMAND[tag]?.();
+      if (words !== undefined) learn([words]);
+    } catch {
+      gaveUp.add(tag);
+      failed.push(tag);
+    }
+  };
+  await Promise.all(tags.map(load));
+  return failed;
+}
+
+export * from './door.js';

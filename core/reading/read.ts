@@ -1,0 +1,80 @@
+import type { Line, Reading } from '../model/reading.js';
+import { rowsOf } from './formats/index.js';
+import { LONGEST_LINE, splitLines } from './formats/lines.js';
+import type { Row, SourceLine } from './formats/rows.js';
+import { itemOf } from './items/draft.js';
+import { wordCells } from './items/columns.js';
+import { stretchOf } from './items/stretch.js';
+import { languagesIn, SAMPLE } from './languages.js';
+import { systemOf, usualMassUnit } from './usual-units.js';
+import { dictionaryOf } from './text/lexicon.js';
+import { tokenise } from './text/tokens.js';
+
+import { Reader } from './reader.js';
+import { Tale } from './story.js';
+
+export interface ReadOptions {
+  /** BCP 47 tag that settles a doubtful language and its pints. */
+  readonly locale?: string;
+}
+
+/** So many rows tell the unit of the masses that show none. */
+const SAMPLE_ROWS = 500;
+
+/** Reads a text as a kit list. Never throws, on any string; the same text gives the same reading. */
+export function readList(text: string, options: ReadOptions = {}): Reading {
+  const lines = splitLines(text);
+  const sample = tokenise(text, 0, Math.min(text.length, SAMPLE), true);
+  const languages = languagesIn(sample, options.locale);
+  const dictionary = dictionaryOf(languages.read);
+  const rows = rowsOf(text, lines, dictionary);
+  const system = systemOf(sample, dictionary, options.locale);
+  const context = { decimal: dictionary.decimal, ...system.measures };
+  const read = (row: Row) => stretchOf(text, row, wordCells(row), dictionary, context);
+  const first = rows.slice(0, SAMPLE_ROWS).map(read);
+  const reader = new Reader(text, lines, dictionary, usualMassUnit(first), plainLists(rows));
+  const tale = new Tale();
+  for (const [i, row] of rows.entries()) {
+    const stretch = first[i] ?? read(row);
+    tale.hear(stretch);
+    reader.read(stretch, rows, i);
+  }
+  reader.close();
+  const found = reader.items.map(itemOf);
+  const story = tale.isStory(found);
+  const items = story ? [] : found;
+  return {
+    items,
+    lines: story ? reader.lines(items).map(told) : reader.lines(items),
+    trip: story ? {} : reader.trip.hints,
+    languages: languages.spoken,
+    units: system.system,
+    notes: notesOf(lines, reader),
+  };
+}
+
+/** A line of a story: what is named in it is nobody's kit. */
+function told(line: Line): Line {
+  return line.use === 'blank' ? line : { ...line, use: 'not-cook-kit', because: 'it tells a story and lists nothing' };
+}
+
+/** Where few lines have a bullet or cells, the lines without are the list. */
+function plainLists(rows: readonly Row[]): boolean {
+  const full = rows.filter((row) => row.type !== 'rule' && row.type !== 'columns');
+  return full.filter((row) => row.bullet).length * 3 < full.length;
+}
+
+/** More things than this on one line of a text of few lines: its breaks were lost on the way. */
+const FLATTENED = 5;
+
+function notesOf(lines: readonly SourceLine[], reader: Reader): string[] {
+  const notes: string[] = [];
+  const count = new Map<Row, number>();
+  for (const row of reader.rows) count.set(row, (count.get(row) ?? 0) + 1);
+  const most = Math.max(0, ...count.values());
+  if (most >= FLATTENED && most * 2 > reader.items.length)
+    notes.push('The list came as one line; its things were told apart by their figures.');
+  if (lines.some((line) => line.end - line.start > LONGEST_LINE))
+    notes.push('A line is longer than any list; only its beginning was read.');
+  return notes;
+}
