@@ -53,7 +53,7 @@ interface SidePanel {
 }
 
 /**
- * Opens the panel beside the page, or in a tab where the browser opens none.
+ * Opens the panel beside the page, or the full page in a tab where the browser opens none.
  * The browser allows it only within the click itself: call it before anything is waited for.
  */
 export async function openPanel(windowId: number): Promise<void> {
@@ -62,8 +62,14 @@ export async function openPanel(windowId: number): Promise<void> {
     if (sidePanel) await sidePanel.open({ windowId });
     else await browser.sidebarAction.open();
   } catch {
-    await browser.tabs.create({ windowId, url: browser.runtime.getURL('panel/index.html') });
+    await openPage(windowId);
   }
+}
+
+/** Opens the full page in a tab. */
+export async function openPage(windowId?: number): Promise<void> {
+  const url = browser.runtime.getURL('page/index.html');
+  await browser.tabs.create(windowId === undefined ? { url } : { windowId, url });
 }
 
 export async function currentWindowId(): Promise<number> {

@@ -1,27 +1,12 @@
 import * as z from 'zod/mini';
-import { UNIT_SYSTEMS } from '../core/index.js';
-import { correctionSchema } from '../core/schema.js';
-import { EMPTY_DRAFT, type Draft } from '../widget/index.js';
+import type { Draft } from '../widget/index.js';
 import { onStored, readStored, store } from './browser.js';
+import { draftSchema } from './draft-schema.js';
 
 const KEY = 'draft';
 
 /** This page of the extension, among those that keep the same draft. */
 const HERE = crypto.randomUUID();
-
-/** Fields as typed; what cannot be used among them is told beside the field, as it is while typing. */
-const fields = z.record(z.string(), z.union([z.string(), z.number(), z.boolean()]));
-
-/** Each part stands alone: one that another version wrote otherwise costs itself, and never the text. */
-const draftSchema = z.object({
-  entrance: z.catch(z.enum(['list', 'pot']), EMPTY_DRAFT.entrance),
-  text: z.catch(z.string(), EMPTY_DRAFT.text),
-  corrections: z.catch(z.readonly(z.array(correctionSchema)), EMPTY_DRAFT.corrections),
-  trip: z.catch(fields, EMPTY_DRAFT.trip),
-  pot: z.catch(fields, EMPTY_DRAFT.pot),
-  stove: z.catch(fields, EMPTY_DRAFT.stove),
-  units: z.catch(z.nullable(z.enum(UNIT_SYSTEMS)), EMPTY_DRAFT.units),
-});
 
 const keptSchema = z.object({ by: z.string(), draft: draftSchema });
 

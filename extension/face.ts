@@ -1,8 +1,8 @@
-/** What popup and panel share: the element, its draft kept at every stroke, and a sentence where it cannot be kept. */
+/** What popup, panel and page share: the element, its draft kept at every stroke, and a sentence where it cannot be kept. */
 // Every language at once: nothing is loaded later.
 import '../core/index.js';
 import type { BrimwiseCheck, Draft } from '../widget/index.js';
-import { message } from './browser.js';
+import { message, openPage } from './browser.js';
 import { keepDraft, onDraftElsewhere, readDraft } from './draft.js';
 
 /** Puts the kept draft into the page's element, ready to type on. What is typed in another page of the extension shows in this one too. */
@@ -15,6 +15,11 @@ export async function mount(): Promise<BrimwiseCheck> {
   }
   check.addEventListener('brimwise-draft', ({ detail }) => void keep(detail));
   onDraftElsewhere((draft) => (check.draft = draft));
+  const room = document.getElementById('room');
+  if (room) {
+    room.textContent = message('openPage');
+    room.addEventListener('click', () => void openPage());
+  }
   check.focus();
   // Firefox loads a popup before it shows it, and nothing takes the focus until then.
   window.addEventListener('focus', () => {
@@ -43,7 +48,12 @@ export function kept(): Promise<void> {
 }
 
 function tell(error: unknown): void {
-  byId('notice').textContent = message('draftNotKept', error instanceof Error ? error.message : String(error));
+  byId('notice').textContent = message('draftNotKept', reasonOf(error));
+}
+
+/** What the browser says of a store that refuses. */
+export function reasonOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
 }
 
 export function byId(id: string): HTMLElement {

@@ -93,10 +93,16 @@ export async function build(out = path.join(ROOT, 'dist'), { types = true } = {}
 
   const { version } = readJson(from('package.json'));
   const manifest = readJson(from('manifest.json'));
+  const kitsSchema = await kitsFileSchema();
   for (const browser of BROWSERS) {
     await bundle({
       ...COMMON,
-      entryPoints: ['extension/background.ts', 'extension/popup/popup.ts', 'extension/panel/panel.ts'],
+      entryPoints: [
+        'extension/background.ts',
+        'extension/popup/popup.ts',
+        'extension/panel/panel.ts',
+        'extension/page/page.ts',
+      ],
       outbase: 'extension',
       outdir: to(browser),
       splitting: true,
@@ -106,6 +112,7 @@ export async function build(out = path.join(ROOT, 'dist'), { types = true } = {}
     for (const asset of filesIn(from('extension')).filter(isAsset)) {
       cpSync(from('extension', asset), to(browser, asset));
     }
+    writeFileSync(to(browser, 'kits.schema.json'), kitsSchema);
     writeFileSync(
       to(browser, 'manifest.json'),
       JSON.stringify(manifestFor(browser, manifest, version), null, 2) + '\n',
@@ -117,6 +124,18 @@ export async function build(out = path.join(ROOT, 'dist'), { types = true } = {}
 /** Pages, styles, icons and texts of the extension go along as they are. */
 function isAsset(/** @type {string} */ file) {
   return /\.(html|css|png)$/.test(file) || file.startsWith('_locales/');
+}
+
+/** The JSON Schema of the file that kits are exported to. */
+async function kitsFileSchema() {
+  const { outputFiles } = await bundle({
+    ...COMMON,
+    entryPoints: ['extension/kits-file.ts'],
+    write: false,
+    plugins: [NO_LANGUAGE_LATER],
+  });
+  const { kitsFileJsonSchema } = await import(`data:text/javascript,${encodeURIComponent(outputFiles[0].text)}`);
+  return JSON.stringify(kitsFileJsonSchema(), null, 2) + '\n';
 }
 
 function readJson(/** @type {string} */ file) {

@@ -41,7 +41,7 @@ describe('the menu over a selection, in Chromium', () => {
 
   /** Chromium draws no menu without a screen: its event is sent instead, and the real listener runs. No panel opens without a click, so a tab does. */
   async function clickItem(selectionText: string, menuItemId = 'list'): Promise<Page> {
-    const opening = extended.browser.waitForTarget((target) => target.url().endsWith('/panel/index.html'));
+    const opening = extended.browser.waitForTarget((target) => target.url().endsWith('/page/index.html'));
     await (
       await extended.worker()
     ).evaluate(

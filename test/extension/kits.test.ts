@@ -1,0 +1,194 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import type { AxeResults } from 'axe-core';
+import type { ElementHandle, Page } from 'puppeteer-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { ROOT } from '../../scripts/files.mjs';
+import { launchExtended, openPopup, type Extended } from '../../scripts/chromium.mjs';
+import { watch } from './watch.js';
+
+const AXE = readFileSync(path.join(ROOT, 'node_modules', 'axe-core', 'axe.min.js'), 'utf8');
+
+describe('the full page and its saved kits', () => {
+  const folder = mkdtempSync(path.join(tmpdir(), 'brimwise-'));
+  let chromium: Extended;
+  let page: Page;
+
+  beforeAll(async () => {
+    chromium = await launchExtended();
+  });
+  afterAll(async () => {
+    await chromium.browser.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
+  afterEach(async () => {
+    await page.close();
+    await (await chromium.worker()).evaluate(() => chrome.storage.local.clear());
+  });
+
+  async function open(): Promise<Page> {
+    const tab = await chromium.browser.newPage();
+    // Wide enough for the kits to stand beside the findings, which push nothing away from under the pointer there.
+    await tab.setViewport({ width: 1400, height: 900 });
+    await tab.goto(`chrome-extension://${chromium.id}/page/index.html`);
+    await tab.waitForSelector('#kits h2');
+    return (page = tab);
+  }
+  const typed = () => page.$eval('>>> textarea', (area) => area.value);
+  const type = async (text: string) => {
+    await page.evaluate(() => document.querySelector('brimwise-check')!.focus());
+    await page.keyboard.type(text);
+  };
+  const names = () => page.$$eval('#kits .name', (all) => all.map(({ textContent }) => textContent));
+  const done = () => page.$eval('#done', ({ textContent }) => textContent);
+  const press = (label: string) => page.click(`aria/${label}[role="button"]`);
+  const save = async (name: string) => {
+    await page.$eval('#kits [name="name"]', (field) => ((field as HTMLInputElement).value = ''));
+    await page.type('#kits [name="name"]', name);
+    await press('Save');
+    await expect.poll(names).toContain(name);
+  };
+  const importText = async (text: string) => {
+    const file = path.join(folder, 'import.json');
+    writeFileSync(file, text);
+    const input = (await page.$('[type="file"]')) as ElementHandle<HTMLInputElement>;
+    await input.uploadFile(file);
+  };
+
+  it('saves what is typed under a name and opens it again, and the text before comes back by Undo', async () => {
+    await open();
+    await type('Pot 1 L');
+    await save('Humblefern');
+    await type(', lid');
+    await press('Humblefern');
+    await expect.poll(typed).toBe('Pot 1 L');
+    await press('Undo');
+    await expect.poll(typed).toBe('Pot 1 L, lid');
+    await page.reload();
+    await page.waitForSelector('#kits .name');
+    expect([await typed(), await names()]).toEqual(['Pot 1 L, lid', ['Humblefern']]);
+  });
+
+  it('replaces a kit of the same name, says so, and gives the old one back by Undo', async () => {
+    await open();
+    await type('Pot 1 L');
+    await save('a');
+    await type(' and more');
+    await save('a');
+    await expect.poll(done).toBe('“a” is replaced by what stands here.');
+    expect(await names()).toEqual(['a']);
+    await press('Undo');
+    await expect.poll(done).toBe('Undone.');
+    await press('a');
+    await expect.poll(typed).toBe('Pot 1 L');
+  });
+
+  it('renames and removes, each with Undo', async () => {
+    await open();
+    await type('Pot 1 L');
+    await save('a');
+    await save('b');
+    await press('Rename a');
+    await page.keyboard.type('b');
+    await page.keyboard.press('Enter');
+    await expect.poll(names).toEqual(['b', 'b 2']);
+    await press('Undo');
+    await expect.poll(names).toEqual(['a', 'b']);
+    await press('Remove a');
+    await expect.poll(names).toEqual(['b']);
+    await press('Undo');
+    await expect.poll(names).toEqual(['a', 'b']);
+  });
+
+  it('exports one file and takes it back where nothing is left', async () => {
+    await open();
+    await type('Pot 1 L');
+    await save('Humblefern');
+    const session = await page.createCDPSession();
+    await session.send('Browser.setDownloadBehavior', {
+      behavior: 'allow',
+      downloadPath: folder,
+      eventsEnabled: true,
+    });
+    const finished = new Promise<void>((resolve) => {
+      session.on('Browser.downloadProgress', ({ state }) => {
+        if (state === 'completed') resolve();
+      });
+    });
+    await page.click('#export');
+    await finished;
+    const file = readFileSync(path.join(folder, 'brimwise-kits.json'), 'utf8');
+    expect(JSON.parse(file)).toEqual({
+      brimwise: 'kits',
+      version: 1,
+      kits: [{ name: 'Humblefern', entrance: 'list', lines: ['Pot 1 L'] }],
+    });
+    await press('Remove Humblefern');
+    await expect.poll(names).toEqual([]);
+    await importText(file);
+    await expect.poll(names).toEqual(['Humblefern']);
+  });
+
+  it('refuses a damaged file with the line that is wrong, and changes nothing', async () => {
+    await open();
+    await type('Pot 1 L');
+    await save('a');
+    await importText('{\n"brimwise": "kits",\n"version": 1,\n"kits": [{ "name": "b" },\n{ "name": 3 }] }');
+    await expect.poll(done).toBe('Line 5 of the file is wrong (kits.1.name). Nothing is changed.');
+    await importText('{\n"brimwise": ');
+    await expect.poll(done).toBe('Line 2 of the file is no JSON. Nothing is changed.');
+    expect(await names()).toEqual(['a']);
+  });
+
+  it('says that the store is full, and the kits before are still there', async () => {
+    await open();
+    await type('Pot 1 L');
+    await save('a');
+    await page.evaluate(async () => {
+      const used = await chrome.storage.local.getBytesInUse(null);
+      await chrome.storage.local.set({ ballast: 'x'.repeat(chrome.storage.local.QUOTA_BYTES - used - 40) });
+    });
+    await page.type('#kits [name="name"]', 'another with a long name');
+    await press('Save');
+    await expect.poll(done).toMatch(/^The browser keeps no kits \(.+\)\. Nothing is changed/);
+    expect(await names()).toEqual(['a']);
+  });
+
+  it('shows a name with markup in it as text', async () => {
+    await open();
+    await type('Pot 1 L');
+    await save('<img src=x onerror=alert(1)>');
+    expect(await page.$$eval('#kits img', (images) => images.length)).toBe(0);
+  });
+
+  it('complains of nothing, and gives axe nothing to mind, wide and narrow, light and dark', async () => {
+    await open();
+    const { complaints } = watch(page);
+    await type('Pot 1 L');
+    await save('Humblefern');
+    await press('Rename Humblefern');
+    for (const [width, value] of [
+      [1400, 'light'],
+      [360, 'dark'],
+    ] as const) {
+      await page.setViewport({ width, height: 900 });
+      await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value }]);
+      await page.evaluate(AXE);
+      const { violations } = (await page.evaluate('axe.run()')) as AxeResults;
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    }
+    expect(complaints).toEqual([]);
+  });
+
+  it('is opened from the popup, with the draft in it', async () => {
+    const popup = await openPopup(chromium, await chromium.browser.newPage());
+    await popup.keyboard.type('Pot 1 L');
+    const opening = chromium.browser.waitForTarget((target) => target.url().endsWith('/page/index.html'));
+    await popup.click('#room');
+    page = (await (await opening).page())!;
+    await page.waitForSelector('#kits h2');
+    await expect.poll(typed).toBe('Pot 1 L');
+  });
+});
