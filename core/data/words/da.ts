@@ -196,7 +196,7 @@ export const da: Words = {
 
   trip: {
     people: 'personer, person, pers, deltagere, venner, børn, unge, spejdere, elever, voksne',
-    peopleBefore: 'for, vi er, vi var',
+    peopleBefore: 'gruppe på, for, vi er, vi var',
     party: [
       [1, 'alene, solo, på egen hånd'],
       [2, 'os to, vi to, to mand'],

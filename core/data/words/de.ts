@@ -25,7 +25,7 @@ export const de: Words = {
     utensil:
       '~löffel, ~göffel, ~gabel, ~besteck, ~kochlöffel, ~kelle, ~schöpfkelle, ~pfannenwender, ~schneebesen, essstäbchen, ~schöpflöffel, ~grillzange, spork | ~löffeln, ~gabeln',
     'other-cook':
-      '~zahnputzbecher, ~zahnbecher, ~topfzange, ~topfgreifer, ~topfgriff, ~topfheber, ~greifzange, ~pfannengriff, ~topfhalter, griffzange, zange, ~hebezange, ~kocherbrett, ~kocherunterlage, ~bodenplatte, ~kartuschenständer, ~kartuschenfuß, ~dreibein, ~dreifuß, ~teller, ~espressokanne, ~espressokocher, ~kaffeefilter, ~kaffeepresse, ~messbecher, ~topfständer, ~topfauflage, ~kocherständer, ~grillrost, ~rost, ~grill, ~topfhülle, ~isolierhülle, ~kochhaken, ~hängevorrichtung, ~sieb, ~teesieb, ~feuerzeug, streichhölzer, zündhölzer, ~feuerstahl, feuerstarter, ~alufolie, ~wärmetauscher, ~feuerschale | ~feuerzeuge, ~topfgreifern',
+      '~zahnputzbecher, ~zahnbecher, ~topfzange, ~topfgreifer, ~topfgriff, ~topfheber, ~greifzange, ~pfannengriff, ~topfhalter, griffzange, zange, ~hebezange, ~kocherbrett, ~kocherunterlage, ~bodenplatte, ~kartuschenständer, ~kartuschenfuß, ~dreibein, ~dreifuß, ~teller, ~espressokanne, ~espressokocher, ~kaffeefilter, ~kaffeepresse, ~messbecher, ~topfständer, ~topfauflage, ~kocherständer, ~grillrost, ~rost, ~grill, ~topfhülle, ~isolierhülle, ~kochhaken, ~hängevorrichtung, ~sieb, ~teesieb, ~feuerzeug, ~streichhölzer, ~zündhölzer, ~feuerstahl, feuerstarter, ~alufolie, ~wärmetauscher, ~feuerschale | ~feuerzeuge, ~topfgreifern',
   },
   containers: {
     rigid: '~flasche, ~fläschchen, ~kanister, ~behälter, ~gefäß | ~flaschen, ~kanistern, ~behältern',
@@ -89,7 +89,7 @@ export const de: Words = {
     gripper:
       '~topfzange, ~topfgreifer, ~topfgriff, ~topfheber, ~greifzange, ~pfannengriff, ~topfhalter, griffzange, zange, ~hebezange',
     lighter: '~feuerzeug, ~feuerzeuge, ~feuerstahl, feuerstarter',
-    matches: 'streichhölzer, zündhölzer',
+    matches: '~streichhölzer, ~zündhölzer',
     board: '~kocherbrett, ~kocherunterlage, ~bodenplatte',
     tripod: '~dreibein, ~kochhaken, ~hängevorrichtung',
     foil: '~alufolie',
@@ -230,8 +230,8 @@ export const de: Words = {
 
   trip: {
     people:
-      'leute, personen, person, mann, teilnehmer, teilnehmende, schüler, kinder, jugendliche, pfadfinder, freunde, mann hoch, wanderer, leuten, erwachsene, köpfe',
-    peopleBefore: 'für, zu',
+      'kind, leiter, leiterinnen, betreuer, betreuerinnen, erwachsener, leute, personen, person, mann, teilnehmer, teilnehmende, schüler, kinder, jugendliche, pfadfinder, freunde, mann hoch, wanderer, leuten, erwachsene, köpfe',
+    peopleBefore: 'gruppe von, für, zu',
     party: [
       [1, 'solo, allein, alleine, für mich allein, einer person'],
       [2, 'zu zweit, zweit, für zwei, wir zwei, wir beide, uns beide'],

@@ -262,8 +262,8 @@ export const en: Words = {
 
   trip: {
     people:
-      'people, ppl, persons, person, pax, p, students, climbers, hikers, scouts, paddlers, skiers, walkers, of us, adults, participants, friends, members, mates, campers, team members, folks, pupils, teenagers, teens, cadets, cubs, explorers, children, guides, paddlers, man, women, men, kids',
-    peopleBefore: 'for, party of, group of, team of, family of, crew of',
+      'leaders, leader, teachers, instructors, adult, kid, child, toddler, toddlers, teenager, scout, people, ppl, persons, person, pax, p, students, climbers, hikers, scouts, paddlers, skiers, walkers, of us, adults, participants, friends, members, mates, campers, team members, folks, pupils, teenagers, teens, cadets, cubs, explorers, children, guides, paddlers, man, women, men, kids',
+    peopleBefore: 'group size, party size, for, party of, group of, team of, family of, crew of',
     party: [
       [1, 'solo, alone, on my own, just me, by myself, just me this time, one person'],
       [

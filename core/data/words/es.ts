@@ -203,7 +203,7 @@ export const es: Words = {
 
   trip: {
     people: 'personas, persona, participantes, amigos, chicos, alumnos, niños, adultos, jóvenes, scouts',
-    peopleBefore: 'para, somos',
+    peopleBefore: 'grupo de, para, somos',
     party: [
       [1, 'solo, sola, en solitario, yo solo'],
       [2, 'los dos, las dos, nosotros dos, en pareja, entre dos'],

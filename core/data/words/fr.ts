@@ -212,7 +212,7 @@ export const fr: Words = {
 
   trip: {
     people: 'personnes, personne, pers, pers., participants, élèves, enfants, amis, adultes, jeunes, scouts, marcheurs',
-    peopleBefore: 'pour, à',
+    peopleBefore: 'groupe de, pour, à',
     party: [
       [1, 'solo, en solo, seul, seule, tout seul, toute seule'],
       [2, 'à deux, nous deux, tous les deux'],

@@ -207,7 +207,7 @@ export const it: Words = {
 
   trip: {
     people: 'persone, persona, partecipanti, amici, ragazzi, bambini, adulti, scout',
-    peopleBefore: 'per, in, siamo in',
+    peopleBefore: 'gruppo di, per, in, siamo in',
     party: [
       [1, 'da solo, da sola, in solitaria, solo io'],
       [2, 'in due, noi due'],

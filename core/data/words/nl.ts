@@ -201,7 +201,7 @@ export const nl: Words = {
   trip: {
     people:
       'personen, persoon, pers, deelnemers, vrienden, kinderen, jongeren, scouts, leerlingen, volwassenen, mensen',
-    peopleBefore: 'voor',
+    peopleBefore: 'groep van, voor',
     party: [
       [1, 'alleen, solo, in mijn eentje'],
       [2, 'met z’n tweeën, met zijn tweeën, wij tweeën, wij twee'],

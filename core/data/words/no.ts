@@ -195,7 +195,7 @@ export const no: Words = {
 
   trip: {
     people: 'personer, person, pers, deltakere, venner, barn, ungdommer, speidere, elever, voksne, stykker',
-    peopleBefore: 'for, vi er, vi var',
+    peopleBefore: 'gruppe på, for, vi er, vi var',
     party: [
       [1, 'alene, solo, på egen hånd'],
       [2, 'vi to, oss to, to stykker'],

@@ -203,7 +203,7 @@ export const pt: Words = {
 
   trip: {
     people: 'pessoas, pessoa, participantes, amigos, alunos, crianças, adultos, jovens, escuteiros, escoteiros',
-    peopleBefore: 'para, somos',
+    peopleBefore: 'grupo de, para, somos',
     party: [
       [1, 'sozinho, sozinha, a solo, em solitário'],
       [2, 'nós dois, os dois, as duas, a dois, em casal'],

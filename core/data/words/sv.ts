@@ -196,7 +196,7 @@ export const sv: Words = {
 
   trip: {
     people: 'personer, person, pers, deltagare, vänner, barn, ungdomar, scouter, elever, vuxna, man',
-    peopleBefore: 'för, vi är, vi var',
+    peopleBefore: 'grupp på, för, vi är, vi var',
     party: [
       [1, 'ensam, solo, på egen hand, själv'],
       [2, 'vi två, på tu man hand, två personer, oss två'],

@@ -1,4 +1,5 @@
 import type { Given } from '../../model/given.js';
+import type { Term } from '../text/terms.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
 import { near, spanOf, stated } from '../items/draft.js';
 import { followed, hasRating, isDoubt, numbersIn, type Count } from './told.js';
@@ -13,7 +14,7 @@ export function peopleOf(stretch: Stretch): Given<number> | undefined {
     const word = followed(stretch, number, 'people');
     const group = termsOf(stretch, 'perGroup').some((term) => term.last === number.first - 1);
     if (word !== undefined && !group && stretch.tokens[word.first]?.gap !== 2 && !isPart(stretch, number))
-      return stated(number.value, spanOf(stretch, number.first, word.last));
+      return together(stretch, number, word);
     const before = termsOf(stretch, 'peopleBefore').find((term) => term.last === number.first - 1);
     const next = stretch.tokens[number.last + 1];
     if (
@@ -25,6 +26,24 @@ export function peopleOf(stretch: Stretch): Given<number> | undefined {
       return stated(number.value, spanOf(stretch, before.first, number.last));
   }
   return party === undefined ? undefined : stated(Number(party.value), spanOf(stretch, party.first, party.last));
+}
+
+/** "2 adults and 3 kids", "7 scouts + 2 leaders": people of several kinds make one party. */
+function together(stretch: Stretch, first: Count, word: Term): Given<number> {
+  let people = first.value;
+  let last = word;
+  const said = (term: Term) => stretch.tokens[term.first]?.fold;
+  for (const number of numbersIn(stretch)) {
+    const joint = number.first - 1;
+    const joined =
+      '+&,'.includes(stretch.tokens[joint]?.fold ?? ' ') || termsOf(stretch, 'and').some((term) => term.last === joint);
+    const next = followed(stretch, number, 'people');
+    if (joint !== last.last + 1 || !joined || next === undefined || next.last > next.first || said(next) === said(last))
+      continue;
+    people += number.value;
+    last = next;
+  }
+  return stated(people, spanOf(stretch, first.first, last.last));
 }
 
 /** "2 people of 4", "0.2 L × 4 people × 21 days": still people; "2-person" is not. */
