@@ -2,7 +2,7 @@
  * node scripts/build.mjs [folder]: everything that is shipped, into dist/ or the folder given. The same sources give the same bytes.
  *
  *   core/              ESM for Node and browsers, with types
- *   widget/            ESM: one file with the English words, and beside it those of the other languages, for when they are wanted
+ *   widget/            the module, and beside it the words of other languages for when they are wanted; a classic script; a page for iframes
  *   demo/              the page with the widget and a demo list
  *   chrome/ firefox/   the extension, unpacked and readable, and a zip of each
  */
@@ -10,10 +10,11 @@ import { execFileSync } from 'node:child_process';
 import { cpSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build as bundle, transform } from 'esbuild';
+import { build as bundle } from 'esbuild';
 import { zipSync } from 'fflate';
 import { filesIn, ROOT } from './files.mjs';
 import { BROWSERS, manifestFor } from './manifest.mjs';
+import { buildWidget, sizeTable, waysIn } from './widget.mjs';
 
 /** @type {import('esbuild').BuildOptions} */
 const COMMON = {
@@ -25,28 +26,6 @@ const COMMON = {
   charset: 'utf8',
   legalComments: 'none',
   logLevel: 'warning',
-};
-
-/**
- * The bundler leaves the text of templates alone: this makes the styles in them as short as it makes style sheets.
- * @type {import('esbuild').Plugin}
- */
-const SHORT_STYLES = {
-  name: 'short-styles',
-  setup({ onLoad }) {
-    onLoad({ filter: /\.css\.ts$/ }, async ({ path: file }) => {
-      const [before = '', styles = '', after, ...more] = readFileSync(file, 'utf8').split('`');
-      if (after === undefined || more.length > 0 || styles.includes('${'))
-        throw new Error(`${file}: the styles are one template, with nothing to fill in.`);
-      const { code } = await transform(styles.replaceAll('\\\\', '\\'), {
-        loader: 'css',
-        minify: true,
-        target: COMMON.target,
-        charset: 'utf8',
-      });
-      return { contents: [before, code.trim().replaceAll('\\', '\\\\'), after].join('`'), loader: 'ts' };
-    });
-  },
 };
 
 /**
@@ -73,15 +52,7 @@ export async function build(out = path.join(ROOT, 'dist'), { types = true } = {}
   const from = (/** @type {string[]} */ ...parts) => path.join(ROOT, ...parts);
 
   await bundle({ ...COMMON, entryPoints: ['core/index.ts', 'core/schema.ts'], outdir: to('core') });
-  await bundle({
-    ...COMMON,
-    entryPoints: ['widget/index.ts'],
-    outdir: to('widget'),
-    minify: true,
-    splitting: true,
-    chunkNames: 'words/[name]-[hash]',
-    plugins: [SHORT_STYLES],
-  });
+  await buildWidget(to('widget'), COMMON);
   if (types) {
     const tsc = from('node_modules/typescript/bin/tsc');
     execFileSync(process.execPath, [tsc, '-p', from('tsconfig.build.json'), '--outDir', out], { stdio: 'inherit' });
@@ -147,4 +118,10 @@ function zip(/** @type {string} */ folder) {
   return zipSync(Object.fromEntries(entries), { level: 9, mtime: NO_TIME });
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) await build(process.argv[2] && path.resolve(process.argv[2]));
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const out = process.argv[2] ? path.resolve(process.argv[2]) : path.join(ROOT, 'dist');
+  await build(out);
+  const ways = waysIn(path.join(out, 'widget'));
+  console.log(sizeTable(ways), '\n');
+  for (const { file, integrity } of ways) console.log(`${file.padEnd(22)} ${integrity}`);
+}

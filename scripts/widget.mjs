@@ -1,0 +1,129 @@
+/** The widget in every way that a page takes it in, with what each costs to load and the hash that a page can hold it to. */
+import { createHash } from 'node:crypto';
+import { readFileSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { build as bundle, transform } from 'esbuild';
+import { filesIn, ROOT } from './files.mjs';
+
+/**
+ * The bundler leaves the text of templates alone: this makes the styles in them as short as it makes style sheets.
+ * @param {import('esbuild').BuildOptions['target']} target
+ * @returns {import('esbuild').Plugin}
+ */
+const shortStyles = (target) => ({
+  name: 'short-styles',
+  setup({ onLoad }) {
+    onLoad({ filter: /\.css\.ts$/ }, async ({ path: file }) => {
+      const [before = '', styles = '', after, ...more] = readFileSync(file, 'utf8').split('`');
+      if (after === undefined || more.length > 0 || styles.includes('${'))
+        throw new Error(`${file}: the styles are one template, with nothing to fill in.`);
+      const { code } = await transform(styles.replaceAll('\\\\', '\\'), {
+        loader: 'css',
+        minify: true,
+        target,
+        charset: 'utf8',
+      });
+      return { contents: [before, code.trim().replaceAll('\\', '\\\\'), after].join('`'), loader: 'ts' };
+    });
+  },
+});
+
+/**
+ * @param {string} out the folder of the widget
+ * @param {import('esbuild').BuildOptions} common
+ */
+export async function buildWidget(out, common) {
+  const options = { ...common, minify: true, plugins: [shortStyles(common.target)] };
+  const outfile = (/** @type {string} */ name) => path.join(out, name);
+  await bundle({
+    ...options,
+    entryPoints: ['widget/index.ts'],
+    outdir: out,
+    splitting: true,
+    chunkNames: 'words/[name]-[hash]',
+  });
+  await bundle({ ...options, entryPoints: ['widget/near.ts'], outfile: outfile('near.js'), external: ['./index.js'] });
+  await bundle({ ...options, entryPoints: ['widget/index.ts'], outfile: outfile('classic.js'), format: 'iife' });
+  writeFileSync(outfile('embed.html'), await inOneFile('widget/embed/embed', options));
+}
+
+/**
+ * A page with its style and script in it, and a policy that lets these two run and nothing else.
+ * @param {string} page without its ending; its script and style sheet are called as it is
+ * @param {import('esbuild').BuildOptions} options
+ */
+async function inOneFile(page, options) {
+  const { name } = path.parse(page);
+  const { outputFiles } = await bundle({
+    ...options,
+    entryPoints: [`${page}.ts`],
+    outfile: `${name}.js`,
+    format: 'iife',
+    write: false,
+  });
+  const script = outputFiles[0]?.text ?? '';
+  const { code: style } = await transform(readFileSync(path.join(ROOT, `${page}.css`), 'utf8'), {
+    loader: 'css',
+    minify: true,
+    charset: 'utf8',
+  });
+  const hash = (/** @type {string} */ text) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
+  const put = (/** @type {string} */ text, /** @type {string} */ what, /** @type {string} */ by) => {
+    if (!text.includes(what)) throw new Error(`${page}.html has no ${what}`);
+    return text.replace(what, () => by);
+  };
+  let html = readFileSync(path.join(ROOT, `${page}.html`), 'utf8');
+  html = put(html, "script-src 'self'", `script-src ${hash(script)}`);
+  html = put(html, "style-src 'self'", `style-src ${hash(style)}`);
+  html = put(html, `<link rel="stylesheet" href="${name}.css" />`, `<style>${style}</style>`);
+  return put(html, `<script src="${name}.js"></script>`, `<script>${script}</script>`);
+}
+
+/** What the files are for, by the beginning of their names. */
+const PURPOSES = {
+  'index.js': 'the module, with everything but the words of other languages',
+  'near.js': 'loads the module once a widget is near the screen',
+  'words/': 'the words of one more language, when a list or its page is in it',
+  'classic.js': 'the classic script, with every language',
+  'embed.html': 'the page for an iframe, with every language',
+};
+
+/**
+ * @typedef {object} Way
+ * @property {string} file
+ * @property {string} purpose
+ * @property {number} bytes
+ * @property {number} zipped with gzip, level 9
+ * @property {string} integrity
+ */
+
+/** @param {string} folder of the built widget @returns {Way[]} */
+export function waysIn(folder) {
+  return Object.entries(PURPOSES).flatMap(([beginning, purpose]) =>
+    filesIn(folder)
+      .filter((file) => file.startsWith(beginning))
+      .map((file) => {
+        const content = readFileSync(path.join(folder, file));
+        return {
+          file,
+          purpose,
+          bytes: content.length,
+          zipped: gzipSync(content, { level: 9 }).length,
+          integrity: `sha384-${createHash('sha384').update(content).digest('base64')}`,
+        };
+      }),
+  );
+}
+
+/** The sizes for a reader: the files of one purpose in one row. @param {Way[]} ways */
+export function sizeTable(ways) {
+  const rows = Object.entries(PURPOSES).map(([name, purpose]) => {
+    const kilobytes = ways.filter(({ file }) => file.startsWith(name)).map(({ zipped }) => zipped / 1000);
+    const [least, most] = [Math.min(...kilobytes), Math.max(...kilobytes)].map((size) =>
+      size.toFixed(size < 10 ? 1 : 0),
+    );
+    return `| \`${name}\` | ${least === most ? least : `${least}–${most}`} kB | ${purpose} |`;
+  });
+  return ['| file | gzip | what it is |', '| --- | --- | --- |', ...rows].join('\n');
+}
