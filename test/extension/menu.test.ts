@@ -4,7 +4,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { ROOT } from '../../scripts/files.mjs';
 import { serve } from '../../scripts/serve.mjs';
 import * as chromium from '../../scripts/chromium.mjs';
-import * as firefox from './firefox.js';
+import * as firefox from '../../scripts/firefox.mjs';
 
 const PAGES = path.join(ROOT, 'test', 'extension', 'pages');
 /** What must arrive of pages/list.html, whose script tampers with what pages share. */
@@ -39,22 +39,8 @@ describe('the menu over a selection, in Chromium', () => {
     await (await extended.worker()).evaluate(() => chrome.storage.local.clear());
   });
 
-  /** Chromium draws no menu without a screen: its event is sent instead, and the real listener runs. No panel opens without a click, so a tab does. */
-  async function clickItem(selectionText: string, menuItemId = 'list'): Promise<Page> {
-    const opening = extended.browser.waitForTarget((target) => target.url().endsWith('/page/index.html'));
-    await (
-      await extended.worker()
-    ).evaluate(
-      async (click) => {
-        const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
-        chrome.contextMenus.onClicked.dispatch(click, tab!);
-      },
-      { menuItemId, frameId: 0, selectionText },
-    );
-    const panel = await (await opening).asPage();
-    await panel.waitForFunction(() => document.activeElement?.localName === 'brimwise-check', { polling: 100 });
-    return panel;
-  }
+  const clickItem = async (selectionText: string, item?: string) =>
+    (await chromium.pickMenuItem(extended, selectionText, item)).panel;
 
   it.each(['list', 'pot'])('has the item for a %s', async (item) => {
     const there = await (
@@ -178,23 +164,8 @@ describe('the menu over a selection, in Firefox', () => {
     const page = await extended.browser.newPage();
     await page.goto(`${site.address}list.html`);
     await selectList(page);
-    const shown = extended.inWindow(`
-      const menu = document.getElementById('contentAreaContextMenu');
-      if (menu.state !== 'open') await new Promise((resolve) => menu.addEventListener('popupshown', resolve, { once: true }));
-    `);
-    const heading = await page.$('h2');
-    await heading!.click({ button: 'right' });
-    await shown;
-    const labels = await extended.inWindow(`
-      const menu = document.getElementById('contentAreaContextMenu');
-      const own = [...menu.querySelectorAll('menu')].find(({ label }) => label === 'Brimwise');
-      own.openMenu(true);
-      await new Promise((resolve) => own.menupopup.addEventListener('popupshown', resolve, { once: true }));
-      const items = [...own.menupopup.children];
-      own.menupopup.activateItem(items[0]);
-      return items.map(({ label }) => label).join('; ');
-    `);
-    expect(labels).toBe('Second opinion on this kit list; Second opinion on this pot');
+    const { labels } = await firefox.pickMenuItem(extended, page, 'h2');
+    expect(labels).toEqual(['Second opinion on this kit list', 'Second opinion on this pot']);
     const observer = await extended.open('popup/index.html');
     const sidebarText = () =>
       observer.evaluate(() => {

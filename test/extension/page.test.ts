@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { ROOT } from '../../scripts/files.mjs';
 import { serve } from '../../scripts/serve.mjs';
 import { launchChromium } from '../../scripts/chromium.mjs';
-import { launchFirefox } from './firefox.js';
+import { launchFirefox } from '../../scripts/firefox.mjs';
 import { watch } from './watch.js';
 
 describe.each([

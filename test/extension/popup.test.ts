@@ -5,7 +5,7 @@ import type { Page } from 'puppeteer-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { ROOT } from '../../scripts/files.mjs';
 import { launchExtended, openPopup, waitForFindings, type Extended } from '../../scripts/chromium.mjs';
-import * as firefox from './firefox.js';
+import * as firefox from '../../scripts/firefox.mjs';
 import { watch } from './watch.js';
 
 const LIST = readFileSync(path.join(ROOT, 'test', 'lists', 'solo-simmer-small', 'list.txt'), 'utf8');

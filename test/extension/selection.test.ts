@@ -2,7 +2,7 @@ import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readSelection } from '../../extension/selection.js';
 import { launchChromium } from '../../scripts/chromium.mjs';
-import { launchFirefox } from './firefox.js';
+import { launchFirefox } from '../../scripts/firefox.mjs';
 
 /** What is in #pick is selected; what must come out. */
 const CASES: readonly [name: string, html: string, lines: readonly string[]][] = [
