@@ -76,15 +76,17 @@ export async function openPopup({ browser, extension }, over) {
   return popup;
 }
 
+/** Whether the element of a page shows a finding; to be asked in that page. */
+export function hasFindings() {
+  return document.querySelector('brimwise-check')?.shadowRoot?.querySelector('[data-check]') != null;
+}
+
 /**
  * Waits until the element of a page shows a finding. It asks by the clock: a popup that nobody sees paints no frames to ask by.
  * @param {import('puppeteer-core').Page} page
  */
 export async function waitForFindings(page) {
-  await page.waitForFunction(
-    () => document.querySelector('brimwise-check')?.shadowRoot?.querySelector('[data-check]') != null,
-    { polling: 100 },
-  );
+  await page.waitForFunction(hasFindings, { polling: 100 });
 }
 
 /**

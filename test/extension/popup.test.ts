@@ -1,15 +1,14 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import type { AxeResults } from 'axe-core';
 import type { Page } from 'puppeteer-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { ROOT } from '../../scripts/files.mjs';
 import { launchExtended, openPopup, waitForFindings, type Extended } from '../../scripts/chromium.mjs';
 import * as firefox from '../../scripts/firefox.mjs';
+import { violationsIn } from './axe.js';
 import { watch } from './watch.js';
 
 const LIST = readFileSync(path.join(ROOT, 'test', 'lists', 'solo-simmer-small', 'list.txt'), 'utf8');
-const AXE = readFileSync(path.join(ROOT, 'node_modules', 'axe-core', 'axe.min.js'), 'utf8');
 
 describe('the popup in Chromium', () => {
   let chromium: Extended;
@@ -70,9 +69,7 @@ describe('the popup in Chromium', () => {
     expect(complaints).toEqual([]);
     expect(requests.length).toBeGreaterThan(2);
     expect(requests.filter((url) => !url.startsWith(`chrome-extension://${chromium.id}/`))).toEqual([]);
-    await popup.evaluate(AXE);
-    const { violations } = (await popup.evaluate('axe.run()')) as AxeResults;
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+    expect(await violationsIn(popup)).toEqual([]);
   });
 
   it('opens the panel beside the page, with the draft in it', async () => {

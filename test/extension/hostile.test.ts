@@ -1,0 +1,127 @@
+import path from 'node:path';
+import type { Page } from 'puppeteer-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import * as chromium from '../../scripts/chromium.mjs';
+import { ROOT } from '../../scripts/files.mjs';
+import * as firefox from '../../scripts/firefox.mjs';
+import { serve } from '../../scripts/serve.mjs';
+import { watch } from './watch.js';
+
+const PAGES = path.join(ROOT, 'test', 'extension', 'pages');
+/** The text of pages/hostile.html, as it is written there. */
+const CODE = `Pot 1.3 L <script>globalThis.ran = 1</script>
+Stove <img src=x onerror="globalThis.ran = 2">
+</textarea><svg onload="globalThis.ran = 3"> gas 230 g
+Lid
+Mug \${globalThis.ran = 6} {{constructor}}`;
+const MANY = 20_000;
+
+const select = (page: Page) =>
+  page.evaluate(() => {
+    document.getSelection()!.selectAllChildren(document.querySelector('#pick')!);
+  });
+const fill = (page: Page, count: number) =>
+  page.evaluate((lines) => {
+    document.querySelector('#pick')!.innerHTML =
+      '<h2>Kit</h2><ul>' + '<li>Pot 1 L, titanium, 130 g</li>'.repeat(lines - 1) + '</ul>';
+  }, count);
+
+/** What a page of the extension shows of a text that came in; it is asked in that page. */
+function state(view: Window) {
+  const check = view.document.querySelector('brimwise-check')!.shadowRoot!;
+  return {
+    text: check.querySelector('textarea')!.value,
+    judged: check.querySelector('[data-check]') !== null,
+    ran: (view as { ran?: unknown }).ran ?? null,
+    foreign: [view.document, check].flatMap((root) => [
+      ...root.querySelectorAll('img, [onerror], [onload], a[href^="javascript"]'),
+    ]).length,
+  };
+}
+
+let site: Awaited<ReturnType<typeof serve>>;
+beforeAll(async () => {
+  site = await serve(PAGES);
+});
+afterAll(() => site.close());
+
+describe('a selection that means harm, in Chromium', () => {
+  let extended: chromium.Extended;
+  let page: Page;
+  beforeAll(async () => {
+    extended = await chromium.launchExtended();
+    page = await extended.browser.newPage();
+  });
+  afterAll(() => extended.browser.close());
+  beforeEach(async () => {
+    await (await extended.worker()).evaluate(() => chrome.storage.local.clear());
+    await page.goto(`${site.address}hostile.html`);
+    // Lets the extension in, as a click on the menu does with a screen.
+    await (await chromium.openPopup(extended, page)).close();
+    await page.bringToFront();
+  });
+
+  it('is shown as text, and no code in it runs', async () => {
+    await select(page);
+    const { panel } = await chromium.pickMenuItem(extended, '');
+    const { complaints } = watch(panel);
+    await chromium.waitForFindings(panel);
+    expect(await panel.evaluate(`(${String(state)})(window)`)).toEqual({
+      text: CODE,
+      judged: true,
+      ran: null,
+      foreign: 0,
+    });
+    expect(complaints).toEqual([]);
+    await panel.close();
+  });
+
+  it(`is read and judged to the end where it has ${MANY} lines`, async () => {
+    await fill(page, MANY);
+    await select(page);
+    const { panel } = await chromium.pickMenuItem(extended, '');
+    await expect.poll(() => panel.$eval('>>> textarea', (area) => area.value.split('\n').length)).toBe(MANY);
+    await chromium.waitForFindings(panel);
+    await panel.close();
+  });
+});
+
+describe('a selection that means harm, in Firefox', () => {
+  let extended: firefox.Extended;
+  let observer: Page;
+  beforeAll(async () => {
+    extended = await firefox.launchExtended();
+    observer = await extended.open('popup/index.html');
+  });
+  afterAll(() => extended.browser.close());
+
+  const inSidebar = () =>
+    observer.evaluate(`(${String(state)})(browser.extension.getViews({ type: 'sidebar' })[0])`) as Promise<
+      ReturnType<typeof state>
+    >;
+
+  it('is shown as text, and no code in it runs', async () => {
+    const page = await extended.browser.newPage();
+    await page.goto(`${site.address}hostile.html`);
+    await select(page);
+    await firefox.pickMenuItem(extended, page, '#pick p');
+    await firefox.until(async () => (await inSidebar()).judged);
+    expect(await inSidebar()).toEqual({ text: CODE, judged: true, ran: null, foreign: 0 });
+  });
+
+  it(`is read and judged to the end where it has ${MANY} lines, though the browser has stopped the background`, async () => {
+    const page = await extended.browser.newPage();
+    await page.goto(`${site.address}hostile.html`);
+    await fill(page, MANY);
+    await select(page);
+    const state = await extended.inWindow(`
+      const { extension } = WebExtensionPolicy.getByID('brimwise@brimwise.invalid');
+      await extension.terminateBackground();
+      return extension.backgroundState;
+    `);
+    expect(state).toBe('stopped');
+    await firefox.pickMenuItem(extended, page, '#pick h2');
+    await firefox.until(async () => (await inSidebar()).text.split('\n').length === MANY);
+    await firefox.until(async () => (await inSidebar()).judged);
+  });
+});
