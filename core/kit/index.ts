@@ -46,7 +46,8 @@ export function kitFromReading(
     )
     .flatMap(({ item, thing }) => vesselsOf(item, thing, integratedLines.has(item.line)))
     .sort((a, b) => (valueOf(b.capacityMl) ?? -1) - (valueOf(a.capacityMl) ?? -1));
-  const lidded = vessels.map((vessel) => withLid(vessel, lids, vessels));
+  const pans = vessels.filter(({ kind }) => kind === 'pan');
+  const lidded = vessels.map((vessel) => withLid(vessel, lids, pans));
   const kit: Kit = {
     onePot: false,
     vessels: lidded,
@@ -175,14 +176,12 @@ function handlesOf(handles: Given<boolean>): Given<number> {
 }
 
 /** A lid of its own, a lid elsewhere on the list, or a pan wide enough to cover it. */
-function withLid(vessel: Vessel, lids: readonly Piece[], vessels: readonly Vessel[]): Vessel {
+function withLid(vessel: Vessel, lids: readonly Piece[], pans: readonly Vessel[]): Vessel {
   if (vessel.lid.grounds !== 'missing') return vessel;
   const width = valueOf(vessel.diameterMm);
   const covers = (given: Given<number>) => width === undefined || given.grounds === 'missing' || given.value >= width;
   const lid = lids.find((piece) => covers(piece.diameterMm));
-  const pan = vessels.find(
-    (other) => other.kind === 'pan' && width !== undefined && (valueOf(other.diameterMm) ?? 0) >= width,
-  );
+  const pan = pans.find((other) => width !== undefined && (valueOf(other.diameterMm) ?? 0) >= width);
   const cover = lid ?? pan;
   if (cover === undefined) return vessel;
   const from = `“${cover.evidence.quote}” on line ${cover.evidence.line}`;

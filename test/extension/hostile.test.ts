@@ -14,18 +14,11 @@ Stove <img src=x onerror="globalThis.ran = 2">
 </textarea><svg onload="globalThis.ran = 3"> gas 230 g
 Lid
 Mug \${globalThis.ran = 6} {{constructor}}`;
-const MANY = 20_000;
 
 const select = (page: Page) =>
   page.evaluate(() => {
     document.getSelection()!.selectAllChildren(document.querySelector('#pick')!);
   });
-const fill = (page: Page, count: number) =>
-  page.evaluate((lines) => {
-    document.querySelector('#pick')!.innerHTML =
-      '<h2>Kit</h2><ul>' + '<li>Pot 1 L, titanium, 130 g</li>'.repeat(lines - 1) + '</ul>';
-  }, count);
-
 /** What a page of the extension shows of a text that came in; it is asked in that page. */
 function state(view: Window) {
   const check = view.document.querySelector('brimwise-check')!.shadowRoot!;
@@ -75,15 +68,6 @@ describe('a selection that means harm, in Chromium', () => {
     expect(complaints).toEqual([]);
     await panel.close();
   });
-
-  it(`is read and judged to the end where it has ${MANY} lines`, async () => {
-    await fill(page, MANY);
-    await select(page);
-    const { panel } = await chromium.pickMenuItem(extended, '');
-    await expect.poll(() => panel.$eval('>>> textarea', (area) => area.value.split('\n').length)).toBe(MANY);
-    await chromium.waitForFindings(panel);
-    await panel.close();
-  });
 });
 
 describe('a selection that means harm, in Firefox', () => {
@@ -107,21 +91,5 @@ describe('a selection that means harm, in Firefox', () => {
     await firefox.pickMenuItem(extended, page, '#pick p');
     await firefox.until(async () => (await inSidebar()).judged);
     expect(await inSidebar()).toEqual({ text: CODE, judged: true, ran: null, foreign: 0 });
-  });
-
-  it(`is read and judged to the end where it has ${MANY} lines, though the browser has stopped the background`, async () => {
-    const page = await extended.browser.newPage();
-    await page.goto(`${site.address}hostile.html`);
-    await fill(page, MANY);
-    await select(page);
-    const state = await extended.inWindow(`
-      const { extension } = WebExtensionPolicy.getByID('brimwise@brimwise.invalid');
-      await extension.terminateBackground();
-      return extension.backgroundState;
-    `);
-    expect(state).toBe('stopped');
-    await firefox.pickMenuItem(extended, page, '#pick h2');
-    await firefox.until(async () => (await inSidebar()).text.split('\n').length === MANY);
-    await firefox.until(async () => (await inSidebar()).judged);
   });
 });

@@ -160,6 +160,13 @@ describe('the menu over a selection, in Firefox', () => {
     site.close();
   });
 
+  const sidebarText = (observer: Page) =>
+    observer.evaluate(() => {
+      const { extension } = (globalThis as unknown as { browser: typeof import('webextension-polyfill') }).browser;
+      const [sidebar] = extension.getViews({ type: 'sidebar' });
+      return sidebar!.document.querySelector('brimwise-check')!.shadowRoot!.querySelector('textarea')!.value;
+    });
+
   it('opens the sidebar with the lines and cells of the selection, by the real menu', async () => {
     const page = await extended.browser.newPage();
     await page.goto(`${site.address}list.html`);
@@ -167,14 +174,27 @@ describe('the menu over a selection, in Firefox', () => {
     const { labels } = await firefox.pickMenuItem(extended, page, 'h2');
     expect(labels).toEqual(['Second opinion on this kit list', 'Second opinion on this pot']);
     const observer = await extended.open('popup/index.html');
-    const sidebarText = () =>
-      observer.evaluate(() => {
-        const { extension } = (globalThis as unknown as { browser: typeof import('webextension-polyfill') }).browser;
-        const [sidebar] = extension.getViews({ type: 'sidebar' });
-        return sidebar!.document.querySelector('brimwise-check')!.shadowRoot!.querySelector('textarea')!.value;
-      });
-    await firefox.until(async () => (await sidebarText()) !== '');
-    expect(await sidebarText()).toBe(TEXT);
+    await firefox.until(async () => (await sidebarText(observer)) !== '');
+    expect(await sidebarText(observer)).toBe(TEXT);
+    await extended.inWindow('SidebarController.hide()');
+  });
+
+  it('still answers when the browser has stopped the background', async () => {
+    const page = await extended.browser.newPage();
+    await page.goto(`${site.address}course.html`);
+    await page.evaluate(() => {
+      document.getSelection()!.selectAllChildren(document.querySelector('#list')!);
+    });
+    const state = await extended.inWindow(`
+      const { extension } = WebExtensionPolicy.getByID('brimwise@brimwise.invalid');
+      await extension.terminateBackground();
+      return extension.backgroundState;
+    `);
+    expect(state).toBe('stopped');
+    await firefox.pickMenuItem(extended, page, '#list li');
+    const observer = await extended.open('popup/index.html');
+    await firefox.until(async () => (await sidebarText(observer)).startsWith('Two of us, 3 days'));
+    expect(await sidebarText(observer)).toContain('\nHumblefern Duo pot 1.3 L');
     await extended.inWindow('SidebarController.hide()');
   });
 

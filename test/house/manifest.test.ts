@@ -75,3 +75,18 @@ describe('one manifest for two browsers', () => {
     expect(named.filter((file) => !existsSync(path.join(ROOT, 'dist', browser, file)))).toEqual([]);
   });
 });
+
+describe('the icons', () => {
+  const icons = source['icons'] as Record<string, string>;
+  const { default_icon: toolbar } = source['action'] as { default_icon: Record<string, string> };
+
+  it.each([...Object.entries(icons), ...Object.entries(toolbar)])('are %s pixels wide and high: %s', (size, file) => {
+    const png = readFileSync(path.join(ROOT, 'extension', file));
+    expect(png.subarray(1, 4).toString()).toBe('PNG');
+    expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([Number(size), Number(size)]);
+  });
+
+  it('are there at the sizes that browsers and stores ask for', () => {
+    expect(Object.keys(icons)).toEqual(['16', '32', '48', '128']);
+  });
+});
