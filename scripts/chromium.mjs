@@ -90,26 +90,26 @@ export async function waitForFindings(page) {
 }
 
 /**
- * Picks an item from the menu over the selection in the active tab, and gives the panel that opens, once it is ready to type in. Chromium draws no menu
- * without a screen: its event is sent instead, and the real listener runs. No panel opens without a click, so a tab does.
+ * Picks an item from the menu over the selection in the active tab, and gives the tab that opens, once it is ready to type in. Chromium draws no menu
+ * without a screen: its event is sent instead, and the real listener runs. No panel opens without a click, so the full page does, in a tab.
  * @param {Extended} extended
  * @param {string} selectionText the selection as the browser would tell it
  * @param {string} [menuItemId]
- * @returns {Promise<{ panel: import('puppeteer-core').Page, at: number }>} at: when it was picked, by the clock
+ * @returns {Promise<{ tab: import('puppeteer-core').Page, at: number }>} at: when it was picked, by the clock
  */
 export async function pickMenuItem({ browser, worker }, selectionText, menuItemId = 'list') {
-  const opening = browser.waitForTarget((target) => target.url().endsWith('/panel/index.html'));
+  const opening = browser.waitForTarget((target) => target.url().endsWith('/page/index.html'));
   const background = await worker();
   const at = await background.evaluate(
     async (click) => {
-      const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
+      const [over] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
       const picked = Date.now();
-      chrome.contextMenus.onClicked.dispatch(click, tab);
+      chrome.contextMenus.onClicked.dispatch(click, over);
       return picked;
     },
     { menuItemId, frameId: 0, selectionText },
   );
-  const panel = await (await opening).asPage();
-  await panel.waitForFunction(() => document.activeElement?.localName === 'brimwise-check', { polling: 100 });
-  return { panel, at };
+  const tab = await (await opening).asPage();
+  await tab.waitForFunction(() => document.activeElement?.localName === 'brimwise-check', { polling: 100 });
+  return { tab, at };
 }

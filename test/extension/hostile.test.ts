@@ -56,17 +56,17 @@ describe('a selection that means harm, in Chromium', () => {
 
   it('is shown as text, and no code in it runs', async () => {
     await select(page);
-    const { panel } = await chromium.pickMenuItem(extended, '');
-    const { complaints } = watch(panel);
-    await chromium.waitForFindings(panel);
-    expect(await panel.evaluate(`(${String(state)})(window)`)).toEqual({
+    const { tab } = await chromium.pickMenuItem(extended, '');
+    const { complaints } = watch(tab);
+    await chromium.waitForFindings(tab);
+    expect(await tab.evaluate(`(${String(state)})(window)`)).toEqual({
       text: CODE,
       judged: true,
       ran: null,
       foreign: 0,
     });
     expect(complaints).toEqual([]);
-    await panel.close();
+    await tab.close();
   });
 });
 

@@ -40,7 +40,7 @@ describe('the menu over a selection, in Chromium', () => {
   });
 
   const clickItem = async (selectionText: string, item?: string) =>
-    (await chromium.pickMenuItem(extended, selectionText, item)).panel;
+    (await chromium.pickMenuItem(extended, selectionText, item)).tab;
 
   it.each(['list', 'pot'])('has the item for a %s', async (item) => {
     const there = await (
