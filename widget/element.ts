@@ -1,7 +1,8 @@
-import { LitElement, type PropertyDeclarations, type PropertyValues } from 'lit';
+import { html, LitElement, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import type { Report } from '../core/index.js';
 import type { Judged } from './draft.js';
 import { languageOf } from './language.js';
+import { PageLook } from './page-look.js';
 import {
   attributeOf,
   NOTHING_SET,
@@ -37,6 +38,7 @@ export abstract class BrimwiseElement extends (LitElement as unknown as WithSett
   protected settled: Settled = NOTHING_SET;
   /** The tag that words and numbers go by. */
   protected locale = 'en';
+  #look = new PageLook(this, () => this.settled.look);
   /** Whether the page around may have changed: its language, the list in the element. */
   #moved = true;
 
@@ -81,6 +83,14 @@ export abstract class BrimwiseElement extends (LitElement as unknown as WithSett
   /** The list that the page has put into the element. */
   protected lightList(): string {
     return '';
+  }
+
+  /** The whole, in the page's look or its own. */
+  protected frame(label: string, content: unknown): TemplateResult {
+    const classes = `bw ${this.settled.look === 'page' ? 'of-page' : ''} ${this.#look.dark ? 'dark' : ''}`;
+    return html`<div class=${classes} part="frame" role="region" lang="en" dir="ltr" aria-label=${label}>
+      ${content}
+    </div>`;
   }
 
   protected shows(region: Region): boolean {

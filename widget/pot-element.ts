@@ -218,10 +218,11 @@ export class BrimwisePot extends BrimwiseElement {
   };
 
   override render(): TemplateResult {
-    return html`<div class="bw" part="frame" role="region" lang="en" dir="ltr" aria-label=${words.region}>
-      ${this.page()}
-      <p class="vh" role="status">${this.said}</p>
-    </div>`;
+    return this.frame(
+      words.region,
+      html`${this.page()}
+        <p class="vh" role="status">${this.said}</p>`,
+    );
   }
 
   protected page(): TemplateResult {

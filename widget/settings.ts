@@ -159,6 +159,11 @@ export const SETTINGS = {
     sets: 'Level of the first headings; 2 where left out.',
     example: '3',
   },
+  look: {
+    takes: ['page', 'notebook', 'notebook-light', 'notebook-dark'],
+    sets: 'The look: the page’s own ink, paper and face where left out; or that of a notebook, light or dark by the reader’s system or fixed.',
+    example: 'notebook',
+  },
   entrance: {
     takes: ['list', 'pot'],
     sets: 'Whether it begins with a kit list or with one pot.',
@@ -207,6 +212,7 @@ export interface Settled {
   readonly draft: Draft;
   readonly language: string | null;
   readonly level: number;
+  readonly look: string;
   readonly rows: number;
   /** null: all. */
   readonly show: ReadonlySet<Region> | null;
@@ -220,6 +226,7 @@ export const NOTHING_SET: Settled = {
   draft: EMPTY_DRAFT,
   language: null,
   level: 2,
+  look: 'page',
   rows: 4,
   show: null,
   locked: new Set(),
@@ -278,6 +285,7 @@ export function settle(element: ElementName, values: Partial<SettingValues>, lis
       units: units === undefined || units === 'as-written' ? null : (units as UnitSystem),
     },
     language: usable.language ?? null,
+    look: usable.look ?? NOTHING_SET.look,
     level: Number(usable.headingLevel ?? NOTHING_SET.level),
     rows: Number(usable.rows ?? NOTHING_SET.rows),
     show: usable.show === undefined ? null : new Set(wordsOf(usable.show) as Region[]),

@@ -21,8 +21,6 @@ export class BrimwiseVerdict extends BrimwiseElement {
     const { judged, settled } = this;
     // Where there is nothing to judge, what the writer put into the element stands.
     if (judged === null) return html`<slot></slot>`;
-    return html`<div class="bw" part="frame" role="region" lang="en" dir="ltr" aria-label=${words.verdict.region}>
-      ${verdict(judged, settled.level, settled.rows, words)}
-    </div>`;
+    return this.frame(words.verdict.region, verdict(judged, settled.level, settled.rows, words));
   }
 }

@@ -22,7 +22,10 @@ export function mountStyled(template: unknown): HTMLElement {
   const root = host.attachShadow({ mode: 'open' });
   adoptStyles(root, [tokens, parts, drawingStyles]);
   document.body.append(host);
-  return mount(template, root);
+  const frame = document.createElement('div');
+  frame.className = 'bw';
+  root.append(frame);
+  return mount(template, frame);
 }
 
 /** Nothing that axe-core finds wrong with the element. */

@@ -146,15 +146,13 @@ describe('a setting', () => {
 });
 
 describe('a locked field', () => {
-  it('is text, says who set it, and outlasts what the page or the reader does', async () => {
+  it('is told in one line, and outlasts what the page or the reader does', async () => {
     const element = await from(
       '<brimwise-check people="2" meal-style="simmer" low="-8" locked="people meal-style low list">Pot 1.3 L</brimwise-check>',
     );
-    expect(labels(element, '.field.locked')).to.deep.equal([
-      'People, set by this page 2',
-      'Meals, set by this page simmer',
-      'Lowest, set by this page −8 °C',
-    ]);
+    expect(labels(element, '.set')).to.deep.equal(['Set by this page: People 2, Meals simmer, Lowest −8 °C']);
+    expect(inside(element, '.strip input, .strip select').length).to.be.greaterThan(0);
+    expect(labels(element, '.field .l').filter((label) => /People|Meals|Lowest/.test(label))).to.deep.equal([]);
     element.draft = { ...element.draft, text: 'Mug', trip: { people: '7' } };
     await element.updateComplete;
     const { trip, text } = element.draft;
@@ -164,14 +162,13 @@ describe('a locked field', () => {
     await expectAccessible(element);
   });
 
-  it('of a pot is text too', async () => {
+  it('of a pot is told too', async () => {
     const element = await from(
       '<brimwise-pot diameter="130" material="steel" bail="yes" burner="2 in" locked="diameter material bail burner"></brimwise-pot>',
     );
-    expect(labels(element, '.field.locked')).to.deep.equal([
-      'Width across, set by this page 130 mm',
-      'Material, set by this page steel',
-      'Burner across, set by this page 2 in',
+    expect(labels(element, '.set')).to.deep.equal([
+      'Set by this page: Width across 130 mm, Material steel',
+      'Set by this page: Burner across 2 in',
     ]);
     expect(inside(element, '[name="pot.bail"]:disabled')).to.have.length(1);
     await expectAccessible(element);

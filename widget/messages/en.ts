@@ -159,7 +159,7 @@ export const WORDS = {
     drinkFromPot: 'Hot drinks from the pot',
   },
   assumed: 'assumed',
-  setByPage: (field: string) => `${field}, set by this page`,
+  setByPage: 'Set by this page:',
 
   list: 'Kit list',
   clear: 'Clear',

@@ -40,6 +40,18 @@ export const layout = css`
   }
 
   @container bw (max-width: 22rem) {
+    .strip,
+    .strip.three,
+    .strip.four {
+      grid-template-columns: repeat(2, minmax(0, 1fr));
+    }
+    .src {
+      white-space: normal;
+    }
+    .verdict {
+      grid-template-columns: minmax(0, 1fr);
+      row-gap: var(--s1);
+    }
     .mark span {
       position: absolute;
       inline-size: 1px;
@@ -49,8 +61,9 @@ export const layout = css`
     }
     .plate .draw,
     .look .draw {
-      inline-size: calc(100% + 1.5rem);
-      margin-inline: -0.75rem;
+      --out: min(var(--pad), 0.75rem);
+      inline-size: calc(100% + 2 * var(--out));
+      margin-inline: calc(-1 * var(--out));
     }
   }
 
@@ -73,7 +86,7 @@ export const layout = css`
       padding-inline-start: calc(var(--margin) + 1.5rem);
     }
     .page {
-      padding: var(--s2) 2rem var(--s6);
+      padding: var(--s2) calc(2 * var(--pad)) var(--s6);
     }
     .row {
       display: grid;
@@ -219,6 +232,10 @@ export const layout = css`
   }
 
   @container bw (min-width: 37.5rem) {
+    /* With some of its fields set by the page. */
+    .strip-row .strip:not(:has(> :nth-child(6))) {
+      grid-template-columns: repeat(auto-fit, minmax(6rem, 1fr));
+    }
     .strip.four {
       grid-template-columns: repeat(4, 1fr);
     }

@@ -4,6 +4,7 @@ import { css } from 'lit';
 export const parts = css`
   :host {
     display: block;
+    transition: color 1ms; /* told when the page's ink changes */
   }
   :host([hidden]) {
     display: none;
@@ -18,11 +19,23 @@ export const parts = css`
     container: bw frame / inline-size; /* bw: the nearest column, for components; frame: the whole, for page layout */
     background: var(--paper);
     color: var(--ink);
+    border-block: var(--edge);
     font-family: var(--words);
     font-size: var(--t-body);
     line-height: var(--line-h);
     font-variant-numeric: lining-nums;
     text-align: start;
+    /* What a page may hand down, and no reading bears. */
+    font-weight: 400;
+    font-style: normal;
+    letter-spacing: normal;
+    word-spacing: normal;
+    text-transform: none;
+    text-indent: 0;
+    text-shadow: none;
+    white-space: normal;
+    writing-mode: horizontal-tb;
+    cursor: auto;
     overflow-wrap: break-word;
     -webkit-text-size-adjust: 100%;
     text-size-adjust: 100%;
@@ -78,8 +91,8 @@ export const parts = css`
 
   /* ---- Page and head ------------------------------------------------------------------------------------------------------ */
   .page {
-    padding: var(--s2) 1rem var(--s4);
-    max-inline-size: 47.5rem;
+    padding: var(--s2) var(--pad) var(--s4);
+    max-inline-size: var(--max);
     margin-inline: auto;
   }
   .mast {
@@ -236,20 +249,11 @@ export const parts = css`
     border-block-end-style: dotted;
     border-block-end-width: 2px;
   }
-  .field.locked > .v {
-    border-block-end-color: transparent;
-    box-shadow: none;
+  .strip:not(:has(.field)) {
+    display: none;
   }
-  .field.locked > .v:hover {
-    box-shadow: none;
-  }
-  .field.locked .l {
-    white-space: normal;
-  }
-  .field.locked .set {
-    line-height: 2.125rem;
-    font-size: 1.0625em;
-    color: var(--ink-2);
+  .set {
+    padding-block: var(--s1);
   }
   .choice label:has(:disabled) {
     color: var(--ink-2);
@@ -627,7 +631,7 @@ export const parts = css`
     border-block-start: 1.5px solid var(--ink);
   }
   .headline {
-    font-size: calc(var(--size) * 1.4375);
+    font-size: var(--brim-head, calc(var(--size) * 1.4375));
     line-height: 1.26;
     letter-spacing: -0.012em;
   }

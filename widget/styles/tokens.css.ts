@@ -1,14 +1,15 @@
 import { css } from 'lit';
 
 /**
- * Ink on paper. The first block is the public surface: eight properties named --brim-*, set on the element or any ancestor; all others follow from them.
- * The scheme follows the reader's system; data-theme="light" or "dark" on the element fixes it. Contrast is given on --paper as light / dark.
+ * Ink on paper. The first block is the public surface: properties named --brim-*, set on the element or any ancestor; all others follow from them.
+ * Where the page sets none, its own ink, paper and face are taken (--page-*, see page-look.ts); the look of a notebook has them here.
+ * Contrast is given on the notebook's paper as light / dark.
  */
 export const tokens = css`
-  :host {
+  .bw {
     /* ---- 1. Public: ink on paper ------------------------------------------------------------------------------- */
-    --paper: var(--brim-paper, #f6f7f2); /* the page: a cool, faintly green white, not cream                        */
-    --ink: var(--brim-ink, #17243a); /* words, outlines, figures; blue-black                       14.4 / 13.1  */
+    --paper: var(--brim-paper, var(--page-paper, #f6f7f2)); /* a cool, faintly green white, not cream                 */
+    --ink: var(--brim-ink, var(--page-ink, #17243a)); /* words, outlines, figures; blue-black    14.4 / 13.1  */
     --pen: var(--brim-pen, #1b4d96); /* what you can do: fixes, links, controls, your corrections   7.6 /  9.3  */
     --alarm: var(--brim-alarm, #a11d13); /* Can hurt, a field in error, and nothing else; red pencil    7.2 /  7.6  */
 
@@ -16,33 +17,54 @@ export const tokens = css`
      digits are old-style only, and this is a page of numbers. No face is fetched. */
     --words: var(
       --brim-words,
-      'Iowan Old Style',
-      Charter,
-      'Bitstream Charter',
-      'Sitka Text',
-      Cambria,
-      'Noto Serif',
-      'DejaVu Serif Condensed',
-      serif
+      var(
+        --page-words,
+        'Iowan Old Style',
+        Charter,
+        'Bitstream Charter',
+        'Sitka Text',
+        Cambria,
+        'Noto Serif',
+        'DejaVu Serif Condensed',
+        serif
+      )
     );
     --figures: var(
       --brim-figures,
-      -apple-system,
-      'Segoe UI',
-      Roboto,
-      Ubuntu,
-      Cantarell,
-      'Noto Sans',
-      'DejaVu Sans Condensed',
-      system-ui,
-      sans-serif
+      var(
+        --page-words,
+        -apple-system,
+        'Segoe UI',
+        Roboto,
+        Ubuntu,
+        Cantarell,
+        'Noto Sans',
+        'DejaVu Sans Condensed',
+        system-ui,
+        sans-serif
+      )
     );
 
-    --size: var(--brim-size, 1rem); /* body text; every other size is a multiple, so 200 % zoom holds          */
+    --size: var(
+      --brim-size,
+      var(--page-size, 1rem)
+    ); /* body text; every other size is a multiple, so 200 % zoom holds */
     --margin: var(
       --brim-margin,
       calc(var(--size) * 8.5)
-    ); /* the margin column, at widths that have one                     */
+    ); /* the margin column, at widths that have one               */
+    --pad: var(
+      --brim-pad,
+      1rem
+    ); /* room at the sides; the wide page has twice as much                                */
+    --max: var(
+      --brim-max,
+      47.5rem
+    ); /* greatest width of a column                                                     */
+    --edge: var(
+      --brim-edge,
+      0 solid
+    ); /* the line over and under the whole                                            */
 
     /* ---- 2. Worked out from the above ----------------------------------------------------------------------------- */
     --ink-2: color-mix(in oklab, var(--ink) 80%, var(--paper)); /* second voice                            8.5 / 8.5  */
@@ -62,7 +84,10 @@ export const tokens = css`
     --t-body: var(--size); /* 16                                                                      */
     --t-find: calc(var(--size) * 1.125); /* 18: a finding's sentence                                                */
     --t-fig: calc(var(--size) * 1.5); /* 24: the figure in the margin                                            */
-    --t-head: calc(var(--size) * 1.75); /* 28: the headline; 22 where narrow                                       */
+    --t-head: var(
+      --brim-head,
+      calc(var(--size) * 1.75)
+    ); /* 28: the headline; 22 where narrow                                       */
 
     /* ---- Space: quarters of the 24-pixel line. ----------------------------------------------------------------------- */
     --s1: calc(var(--size) * 0.375); /*  6 */
@@ -103,29 +128,26 @@ export const tokens = css`
     color-scheme: light;
   }
 
+  /* In the page's own look: its paper to the edges, and a line over and under. */
+  .bw.of-page {
+    --pad: var(--brim-pad, 0px);
+    --max: var(--brim-max, 100%);
+    --edge: var(--brim-edge, 1.5px solid var(--ink));
+  }
+
   /* Chalk on slate. Chalk is not white and slate is not black: less glare at a camp table after dark. */
-  :host([data-theme='dark']) {
-    --paper: var(--brim-paper, #1e2629);
-    --ink: var(--brim-ink, #eceee6);
+  .bw.dark {
+    --paper: var(--brim-paper, var(--page-paper, #1e2629));
+    --ink: var(--brim-ink, var(--page-ink, #eceee6));
     --pen: var(--brim-pen, #a8ccf6);
     --alarm: var(--brim-alarm, #ff9c8a);
     color-scheme: dark;
   }
-  @media (prefers-color-scheme: dark) {
-    :host(:not([data-theme='light'])) {
-      --paper: var(--brim-paper, #1e2629);
-      --ink: var(--brim-ink, #eceee6);
-      --pen: var(--brim-pen, #a8ccf6);
-      --alarm: var(--brim-alarm, #ff9c8a);
-      color-scheme: dark;
-    }
-  }
 
   /* Forced colours: the system's inks. Weight, stroke and words already carry everything. */
   @media (forced-colors: active) {
-    :host,
-    :host([data-theme='dark']),
-    :host(:not([data-theme='light'])) {
+    .bw,
+    .bw.dark {
       --paper: Canvas;
       --ink: CanvasText;
       --ink-2: CanvasText;
@@ -140,9 +162,8 @@ export const tokens = css`
   }
 
   @media print {
-    :host,
-    :host([data-theme='dark']),
-    :host(:not([data-theme='light'])) {
+    .bw,
+    .bw.dark {
       --paper: #fff;
       --ink: #000;
       --pen: #000;

@@ -4,7 +4,7 @@ import type { InputProblem, PotInput, StoveInput } from '../../core/index.js';
 import type { Fields } from '../draft.js';
 import type { Words } from '../messages/en.js';
 import { heading } from './heading.js';
-import { lockedField } from './locked.js';
+import { setByPage, type SetField } from './locked.js';
 
 export interface PotFormModel {
   /** As typed: text with or without a unit, by the names of `PotInput` and `StoveInput`. */
@@ -28,10 +28,16 @@ const OWN_UNIT = /[\p{L}"″′']/u;
 export function potForm(model: PotFormModel, words: Words, onInput: OnPotInput): TemplateResult {
   const { potForm: form } = words;
   const isLocked = (name: Name) => model.locked.has(name);
+  /** Locked fields by the part they are of, as they are met below. */
+  const set: Record<'pot' | 'stove', SetField[]> = { pot: [], stove: [] };
+  const fix = (name: Name, label: string, value: string) => {
+    set[name.startsWith('pot') ? 'pot' : 'stove'].push([label, value]);
+    return nothing;
+  };
   const measure = (name: Name, label: string, unit: string) => {
     if (isLocked(name)) {
       const value = valueIn(model, name);
-      return lockedField(label, unit === '' || OWN_UNIT.test(value) ? value : `${value}\u00a0${unit}`, words);
+      return fix(name, label, value === '' || unit === '' || OWN_UNIT.test(value) ? value : `${value}\u00a0${unit}`);
     }
     return field(name, model, label, (value, described) => {
       const onText = (event: Event) => onInput(name, (event.target as HTMLInputElement).value);
@@ -47,7 +53,7 @@ export function potForm(model: PotFormModel, words: Words, onInput: OnPotInput):
     });
   };
   const choice = (name: Name, label: string, options: Readonly<Record<string, string>>) => {
-    if (isLocked(name)) return lockedField(label, options[valueIn(model, name)] ?? '', words);
+    if (isLocked(name)) return fix(name, label, options[valueIn(model, name)] ?? '');
     return field(name, model, label, (value, described) => {
       const onChoice = (event: Event) => onInput(name, (event.target as HTMLSelectElement).value);
       return html`<select name=${name} aria-describedby=${described ?? nothing} @change=${onChoice}>
@@ -73,6 +79,7 @@ export function potForm(model: PotFormModel, words: Words, onInput: OnPotInput):
           <legend class="vh">${form.has}</legend>
           ${(['bail', 'handles', 'lid'] as const).map((name) => tick(name, form[name], model.pot[name], onInput, isLocked(`pot.${name}`)))}
         </fieldset>
+        ${setByPage(set.pot, words)}
       </div>
     </fieldset>
     <fieldset class="row" aria-label=${form.stove}>
@@ -84,6 +91,7 @@ export function potForm(model: PotFormModel, words: Words, onInput: OnPotInput):
           ${measure('stove.armCount', form.armCount, '')} ${measure('stove.armInner', form.armInner, 'mm')}
           ${measure('stove.armSpan', form.armSpan, 'mm')} ${measure('stove.footDiameter', form.footDiameter, 'mm')}
         </div>
+        ${setByPage(set.stove, words)}
       </div>
     </fieldset>`;
 }

@@ -4,7 +4,7 @@ import type { GroundedTrip, InputProblem, Reading, Trip } from '../../core/index
 import type { Fields } from '../draft.js';
 import type { Words } from '../messages/en.js';
 import { heading } from './heading.js';
-import { lockedField } from './locked.js';
+import { setByPage, type SetField } from './locked.js';
 
 export interface TripModel {
   /** As typed. */
@@ -54,6 +54,7 @@ export function tripStrip(model: TripModel, words: Words, onTrip: OnTrip, onGive
           ${field('cookAt')}${field('wind')}${field('snow')}${field('season')}${field('hotMealsPerDay')}${field('drinkFromPot')}
         </div>
       </details>
+      ${setByPage(setFields(model, words), words)}
     </div>
   </fieldset>`;
 }
@@ -65,7 +66,7 @@ export function tripField(
   words: Words,
   onTrip: OnTrip,
   place = 'trip',
-): TemplateResult {
+): TemplateResult | typeof nothing {
   const given = trip?.[name];
   const known = given === undefined || given.grounds === 'missing' ? undefined : given.value;
   const value = typed[name];
@@ -74,10 +75,7 @@ export function tripField(
   const guess = value === undefined && given?.grounds === 'assumed';
   const options = optionsOf(name, words);
   const chosen = String(value ?? known ?? '');
-  if (locked.has(`trip.${name}`)) {
-    const unit = UNIT[name] !== undefined && !OWN_UNIT.test(chosen) ? `\u00a0${UNIT[name]}` : '';
-    return lockedField(words.tripFields[name], (options?.[chosen] ?? chosen.replace('-', '−')) + unit, words);
-  }
+  if (locked.has(`trip.${name}`)) return nothing;
   const control = options
     ? html`<select @change=${(event: Event) => onTrip(name, chosenValue(name, event))}>
         ${chosen === '' ? html`<option value="" selected></option>` : nothing}
@@ -127,6 +125,19 @@ function optionsOf(name: keyof Trip, words: Words): Readonly<Record<string, stri
 function chosenValue(name: keyof Trip, event: Event): string | boolean {
   const { value } = event.target as HTMLSelectElement;
   return name === 'drinkFromPot' ? value === 'true' : value;
+}
+
+/** The fields of the trip that the page has locked, as they are judged by. */
+function setFields({ typed, trip, locked }: TripModel, words: Words): readonly SetField[] {
+  const names = Object.keys(words.tripFields) as (keyof Trip)[];
+  return names
+    .filter((name) => locked.has(`trip.${name}`))
+    .map((name) => {
+      const given = trip?.[name];
+      const value = String(typed[name] ?? (given && given.grounds !== 'missing' ? given.value : ''));
+      const unit = UNIT[name] !== undefined && value !== '' && !OWN_UNIT.test(value) ? `\u00a0${UNIT[name]}` : '';
+      return [words.tripFields[name], (optionsOf(name, words)?.[value] ?? value.replace('-', '−')) + unit];
+    });
 }
 
 function sorted(fields: Fields): unknown {
