@@ -2,7 +2,9 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { CHECKS, checkList, remark } from '../../core/index.js';
-import { renderReadme } from '../../scripts/docs.mjs';
+import { renderReadme, renderWidgetReadme } from '../../scripts/docs.mjs';
+import * as settings from '../../widget/settings.js';
+import * as surface from '../../widget/surface.js';
 import { filesIn, ROOT } from '../../scripts/files.mjs';
 
 const readme = readFileSync(path.join(ROOT, 'README.md'), 'utf8');
@@ -14,6 +16,28 @@ describe('README and core', () => {
 
   it('README names every check once', () => {
     for (const { title } of CHECKS) expect(readme.split(`\n| ${title} |`).length - 1, title).toBe(1);
+  });
+});
+
+describe('the widget’s README', () => {
+  const widget = readFileSync(path.join(ROOT, 'widget', 'README.md'), 'utf8');
+
+  it('is in step with the tables of the source: `npm run docs` changes nothing', () => {
+    expect(renderWidgetReadme({ ...settings, ...surface })).toBe(widget);
+  });
+
+  it('uses no attribute, custom property or part that is not in the tables', () => {
+    const attributes = new Set(
+      Object.keys(settings.SETTINGS).map((name) => settings.attributeOf(name as settings.SettingName)),
+    );
+    const tags = widget.match(/<brimwise-\w+[^>]*>/g)!;
+    const used = tags.flatMap((tag) => [...tag.matchAll(/ ([a-z-]+)="/g)].map(([, name]) => name!));
+    expect(used.length).toBeGreaterThan(5);
+    expect(used.filter((name) => !attributes.has(name))).toEqual([]);
+    const properties = widget.match(/--brim-[a-z]+/g)!;
+    expect(properties.filter((name) => !(name in surface.CUSTOM_PROPERTIES))).toEqual([]);
+    const parts = [...widget.matchAll(/::part\((\w+)\)/g)].map(([, name]) => name!);
+    expect(parts.filter((name) => !(name in surface.PARTS))).toEqual([]);
   });
 });
 
