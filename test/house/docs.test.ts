@@ -3,8 +3,8 @@ import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { CHECKS, checkList, remark } from '../../core/index.js';
 import { renderReadme, renderWidgetReadme } from '../../scripts/docs.mjs';
-import * as settings from '../../widget/settings.js';
-import * as surface from '../../widget/surface.js';
+import { attributeOf, ELEMENTS, SETTINGS, type SettingName } from '../../widget/settings.js';
+import { CUSTOM_PROPERTIES, EVENTS, MEMBERS, PARTS } from '../../widget/surface.js';
 import { filesIn, ROOT } from '../../scripts/files.mjs';
 
 const readme = readFileSync(path.join(ROOT, 'README.md'), 'utf8');
@@ -23,21 +23,21 @@ describe('the widget’s README', () => {
   const widget = readFileSync(path.join(ROOT, 'widget', 'README.md'), 'utf8');
 
   it('is in step with the tables of the source: `npm run docs` changes nothing', () => {
-    expect(renderWidgetReadme({ ...settings, ...surface })).toBe(widget);
+    expect(renderWidgetReadme({ SETTINGS, attributeOf, ELEMENTS, CUSTOM_PROPERTIES, EVENTS, MEMBERS, PARTS })).toBe(
+      widget,
+    );
   });
 
   it('uses no attribute, custom property or part that is not in the tables', () => {
-    const attributes = new Set(
-      Object.keys(settings.SETTINGS).map((name) => settings.attributeOf(name as settings.SettingName)),
-    );
+    const attributes = new Set(Object.keys(SETTINGS).map((name) => attributeOf(name as SettingName)));
     const tags = widget.match(/<brimwise-\w+[^>]*>/g)!;
     const used = tags.flatMap((tag) => [...tag.matchAll(/ ([a-z-]+)="/g)].map(([, name]) => name!));
     expect(used.length).toBeGreaterThan(5);
     expect(used.filter((name) => !attributes.has(name))).toEqual([]);
     const properties = widget.match(/--brim-[a-z]+/g)!;
-    expect(properties.filter((name) => !(name in surface.CUSTOM_PROPERTIES))).toEqual([]);
+    expect(properties.filter((name) => !(name in CUSTOM_PROPERTIES))).toEqual([]);
     const parts = [...widget.matchAll(/::part\((\w+)\)/g)].map(([, name]) => name!);
-    expect(parts.filter((name) => !(name in surface.PARTS))).toEqual([]);
+    expect(parts.filter((name) => !(name in PARTS))).toEqual([]);
   });
 });
 
