@@ -19,8 +19,7 @@ export function systemOf(
   dictionary: Dictionary,
   locale: string | undefined,
 ): { system: Reading['units']; measures: Pick<MeasureContext, 'system' | 'pints' | 'systemKnown'> } {
-  const tells = sample.some((token) => token.type === 'word' && dictionary.opening(token.fold)?.tellsSystem === true);
-  const terms = tells ? findTerms(sample, dictionary) : [];
+  const terms = findTerms(sample, dictionary, (opening) => opening.tellsSystem);
   const signs = terms.filter((term) => term.role === 'imperialSigns').length;
   const said = terms.some((term) => term.role === 'imperial');
   let metric = 0;

@@ -47,6 +47,7 @@ export interface MeasureContext {
 }
 
 const NOTHING: Quantities = { measures: [], bare: [] };
+const isPounds = (measure: Measure) => measure.unit.id === 'lb';
 const isNumber = (token: Token) => token.type === 'number';
 const isUnit = (term: Term) => term.role === 'unit';
 
@@ -107,7 +108,7 @@ export function findMeasures(tokens: readonly Token[], terms: readonly Term[], c
   flush();
   measures.push(...wordMeasures(tokens, terms, near.units, measures, context));
   measures.sort((a, b) => a.first - b.first);
-  return { measures: compounds(measures, bare, tokens), bare };
+  return { measures: measures.some(isPounds) ? compounds(measures, bare, tokens) : measures, bare };
 }
 
 function bareValue(number: NumberText, context: MeasureContext): number {

@@ -75,12 +75,9 @@ export function scanNumber(codes: Uint16Array, at: number, length: number): Numb
     i++;
   }
   for (;;) {
-    let group = '';
-    while (i < length && isDigit(codes[i] ?? 0)) {
-      if (group.length <= MOST_DIGITS) group += String.fromCharCode(codes[i] ?? 0);
-      i++;
-    }
-    groups.push(group);
+    const from = i;
+    while (i < length && isDigit(codes[i] ?? 0)) i++;
+    groups.push(spelling(codes, from, Math.min(i, from + MOST_DIGITS + 1)));
     const mark = codes[i] ?? 0;
     const thin = mark === 160;
     if (groups.length > 8 || i + 1 >= length || !isDigit(codes[i + 1] ?? 0)) break;

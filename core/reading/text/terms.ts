@@ -1,4 +1,4 @@
-import type { Dictionary, Phrase, Sense } from './lexicon.js';
+import type { Dictionary, Opening, Phrase, Sense } from './lexicon.js';
 import { MOST_LAYERS } from './lexicon.js';
 import type { Token } from './tokens.js';
 
@@ -15,8 +15,12 @@ const reach = new Int32Array(MOST_LAYERS);
 const heldAt = new Int32Array(MOST_LAYERS);
 const holder = new Array<readonly Sense[] | undefined>(MOST_LAYERS).fill(undefined);
 
-/** Every term in the tokens. Of each layer the longest at a place wins and no two overlap. */
-export function findTerms(tokens: readonly Token[], dictionary: Dictionary): Term[] {
+/** Every term in the tokens, or those that begin with the words asked for. Of each layer the longest at a place wins and no two overlap. */
+export function findTerms(
+  tokens: readonly Token[],
+  dictionary: Dictionary,
+  asked?: (opening: Opening) => boolean,
+): Term[] {
   const terms: Term[] = [];
   reach.fill(-1);
   heldAt.fill(-1);
@@ -24,7 +28,7 @@ export function findTerms(tokens: readonly Token[], dictionary: Dictionary): Ter
     const token = tokens[first];
     if (token === undefined || token.type === 'number') continue;
     const opening = dictionary.opening(token.fold);
-    if (opening === null) continue;
+    if (opening === null || asked?.(opening) === false) continue;
     for (const phrase of opening.phrases) {
       const last = phrase.words.length === 1 ? first : matches(phrase, tokens, first);
       if (last >= first && !(last > first && tokens[last + 1]?.type === 'number' && isContent(phrase)))
