@@ -1,12 +1,15 @@
-/** The core as the bench runs it: bundled from its source, in memory. */
+/** The core and the widget as the bench runs them: bundled from their source, in memory. */
 import path from 'node:path';
 import { build } from 'esbuild';
 import { ROOT } from '../../scripts/files.mjs';
 
-/** @param {'esm' | 'iife'} format */
-async function bundled(format) {
+/**
+ * @param {'core' | 'widget'} door
+ * @param {'esm' | 'iife'} format
+ */
+async function bundled(door, format) {
   const { outputFiles } = await build({
-    entryPoints: [path.join(ROOT, 'core', 'index.ts')],
+    entryPoints: [path.join(ROOT, door, 'index.ts')],
     bundle: true,
     minify: true,
     format,
@@ -18,10 +21,10 @@ async function bundled(format) {
 }
 
 export async function importCore() {
-  return import('data:text/javascript;base64,' + Buffer.from(await bundled('esm')).toString('base64'));
+  return import('data:text/javascript;base64,' + Buffer.from(await bundled('core', 'esm')).toString('base64'));
 }
 
 /** For a page: everything under the global `brimwise`. */
-export function coreScript() {
-  return bundled('iife');
+export function scriptOf(door) {
+  return bundled(door, 'iife');
 }

@@ -30,6 +30,16 @@ export function listOf(count, variant = 0) {
   return lines.join('\n') + '\n';
 }
 
+/** A list as it is typed: the same text again and again, with one character more in a line further down each time. */
+export function typed(text, strokes) {
+  const lines = text.split('\n');
+  return Array.from({ length: strokes }, (_none, i) => {
+    const at = (i * 37) % (lines.length - 1);
+    lines[at] += 'x';
+    return lines.join('\n');
+  });
+}
+
 /** Each digit but a leading nought moved on within 1 to 9. */
 function moved(line, by) {
   return line.replace(/[1-9]/g, (digit) => String(((Number(digit) - 1 + by) % 9) + 1));

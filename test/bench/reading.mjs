@@ -1,7 +1,7 @@
 /** npm run bench: how fast lists are read and judged, beside yardsticks in the same run. Figures are this machine's, ratios travel. */
-import { HOSTILE, listOf } from './lists.mjs';
+import { HOSTILE, listOf, typed } from './lists.mjs';
 import { importCore } from './core.mjs';
-import { throttledMs, THROTTLE } from './throttled.mjs';
+import { throttledMs, THROTTLE, typingMs } from './throttled.mjs';
 import { cpuMs, warmedMs } from './timing.mjs';
 import { jsonOf, RECOGNISERS, splitAndStick } from './yardsticks.mjs';
 
@@ -27,12 +27,19 @@ for (const [key, runs] of Object.entries(LISTS)) {
   console.log(
     `\n${lines} lines, ${(Buffer.byteLength(texts[0]) / 1000).toFixed(0)} kB, ${readList(texts[0]).items.length} things`,
   );
-  show('(a) split and one sticky regular expression', split);
+  show('(a) split and one sticky regular expression', split, `finds ${splitAndStick(texts[0])} numbers with a unit`);
   show('(b) JSON.parse', parse);
   show('reading', read, against(read));
   show('reading and checks', checked, against(checked));
   perLine[lines] = checked / lines;
 }
+
+const strokes = typed(listOf(200), 200);
+const stroke = (run) => warmedMs(strokes.length, (i) => run(strokes[i]));
+const split = stroke(splitAndStick);
+console.log('\nOne keystroke in a list of 200 lines, all of it read again');
+show('reading', stroke(readList), `${times(stroke(readList) / split)} split and sticky`);
+show('reading and checks', stroke(checkList), `${times(stroke(checkList) / split)} split and sticky`);
 
 console.log('\nA line, beside general recognisers of quantities (c)');
 for (const [name, { lines, read }] of Object.entries(RECOGNISERS)) {
@@ -66,3 +73,4 @@ console.log(`\n200 lines in Chromium at a ${THROTTLE}th of its speed; one frame 
 const throttled = await throttledMs(Array.from({ length: 30 }, (_none, i) => listOf(200, i)));
 show('reading', throttled.read);
 show('reading and checks', throttled.checked);
+show('typing: the longest task that a stroke brings', await typingMs(listOf(200), 20));

@@ -14,3 +14,7 @@ export function warmedMs(runs, run) {
   for (let i = 0; i < runs; i++) run(i);
   return cpuMs(runs, run);
 }
+
+export function median(values) {
+  return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)];
+}

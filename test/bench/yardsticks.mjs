@@ -4,17 +4,22 @@ import { extractMeasurements } from 'parse-ingredient';
 
 const { Culture, recognizeDimension } = createRequire(import.meta.url)('@microsoft/recognizers-text-number-with-unit');
 
-/** Numbers with their unit, words, signs: what any reader of such text begins with, and nothing more. */
-const PIECE = /(\d+(?:[.,]\d+)?)[ \t]?(ml|cl|dl|l|kg|g|oz|lb|mm|cm|in|qt)?|\p{L}+|\s+|./uy;
+/** Units as lists write them: small or large, short or in full, in Latin and other scripts. */
+const UNITS =
+  'ml|cl|dl|l|lit(?:er|re)s?|kg|kilos?|gr?|gramm|grams?|fl\\.? ?oz|oz|ounces?|lbs?|pounds?|mm|cm|in|inch(?:es)?|"|qt|quarts?|pt|pints?|cups?|gal|мл|л|кг|г|мм|см';
 
-/** (a) A bare split and one sticky regular expression over every line. Gives how many pieces it found. */
+/** Numbers with their unit, words, signs: what any reader of such text begins with, and nothing more. "2 glasses" are no 2 g. */
+const PIECE = new RegExp(`(\\d+(?:[.,]\\d+)?)[ \\t]?((?:${UNITS})(?!\\p{L}))?|\\p{L}+|\\s+|.`, 'iuy');
+
+/** (a) A bare split and one sticky regular expression over every line. Gives how many numbers with a unit it found. */
 export function splitAndStick(text) {
-  let pieces = 0;
+  let quantities = 0;
   for (const line of text.split('\n')) {
     PIECE.lastIndex = 0;
-    while (PIECE.exec(line) !== null) pieces++;
+    for (let piece = PIECE.exec(line); piece !== null; piece = PIECE.exec(line))
+      if (piece[2] !== undefined) quantities++;
   }
-  return pieces;
+  return quantities;
 }
 
 /** (b) JSON.parse of the same lines. */
