@@ -1,4 +1,5 @@
 import { html, nothing, type PropertyDeclarations, type TemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import type { CorrectableField } from '../core/index.js';
 import { anchorOf, keyOf, withCorrection, type Anchor } from './anchor.js';
 import type { Judged } from './draft.js';
@@ -145,20 +146,26 @@ export class BrimwiseCheck extends BrimwisePot {
     );
   }
 
-  #reading(judged: Judged): TemplateResult {
+  /** Left as it is while a stroke of the list waits for its check, for nothing in it has changed; so are the findings. */
+  #reading(judged: Judged): unknown {
     const { editing, readingFolded: folded, settled } = this;
-    return reading({ ...judged, editing, folded, level: settled.level }, words, {
-      onEdit: this.#edit,
-      onCorrect: this.#correct,
-      onForget: (at) => this.change({ corrections: this.draft.corrections.filter((_, i) => i !== at) }),
-      onFold: (next) => (this.readingFolded = next),
-    });
+    return guard([judged, editing, folded, settled], () =>
+      reading({ ...judged, editing, folded, level: settled.level }, words, {
+        onEdit: this.#edit,
+        onCorrect: this.#correct,
+        onForget: (at) => this.change({ corrections: this.draft.corrections.filter((_, i) => i !== at) }),
+        onFold: (next) => (this.readingFolded = next),
+      }),
+    );
   }
 
-  #findings(judged: Judged): TemplateResult {
+  #findings(judged: Judged): unknown {
     const { report } = judged;
-    if (report.findings.length === 0) return noKit(report, this.settled.level, words, this.addLine);
-    return html`${this.headline(judged)}${this.judgements(judged)}`;
+    return guard([judged, this.draft.trip, this.settled], () =>
+      report.findings.length === 0
+        ? noKit(report, this.settled.level, words, this.addLine)
+        : html`${this.headline(judged)}${this.judgements(judged)}`,
+    );
   }
 }
 
