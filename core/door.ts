@@ -23,6 +23,11 @@ export interface WordingOptions {
   readonly locale?: string;
 }
 
+export interface CheckOptions extends WordingOptions {
+  /** What to assume of a trip, instead of the usual defaults, where neither the caller nor the list says it. What cannot be used is left out. */
+  readonly usual?: Partial<Trip>;
+}
+
 /**
  * What was understood from a text, whatever it is: it never throws on any string.
  * `locale` (BCP 47) settles US and imperial units where the text does not.
@@ -42,7 +47,7 @@ export function checkList(
   text: string,
   trip?: Partial<Trip>,
   corrections: readonly Correction[] = [],
-  options: WordingOptions = {},
+  options: CheckOptions = {},
 ): Report {
   assertText(text);
   if (!Array.isArray(corrections)) throw new TypeError('The corrections are an array; pass [] for none.');
@@ -51,7 +56,7 @@ export function checkList(
   const corrected = applyCorrections(text, read(text, { locale: wording.locale }), corrections);
   const { reading } = corrected;
   const hasStove = reading.items.some((item) => item.kind === 'stove' && item.carried);
-  const grounded = groundTrip(asked.trip, reading.trip, hasStove);
+  const grounded = groundTrip(asked.trip, reading.trip, hasStove, readTrip(options.usual).trip);
   const { kit, problems } = kitFromReading(text, reading, isWinter(grounded));
   return conduct({
     reading,
@@ -66,19 +71,14 @@ export function checkList(
  * A second opinion on one typed pot, and on its match with a stove where one is given. What is missing costs only the checks that need it.
  * @throws TypeError if an argument is of the wrong kind.
  */
-export function checkPot(
-  pot: PotInput,
-  trip?: Partial<Trip>,
-  stove?: StoveInput,
-  options: WordingOptions = {},
-): Report {
+export function checkPot(pot: PotInput, trip?: Partial<Trip>, stove?: StoveInput, options: CheckOptions = {}): Report {
   const wording = wordingOf(options);
   const asked = readTrip(trip);
   const typedPot = readPot(pot, wording.locale);
   const typedStove = stove === undefined ? undefined : readStove(stove, wording.locale);
   return conduct({
     reading: read('', {}),
-    trip: groundTrip(asked.trip, {}, true),
+    trip: groundTrip(asked.trip, {}, true, readTrip(options.usual).trip),
     kit: kitFromPot(typedPot.pot, typedStove?.stove),
     problems: [...asked.problems, ...typedPot.problems, ...(typedStove?.problems ?? [])],
     wording,

@@ -3,16 +3,20 @@
 import '../core/index.js';
 import type { BrimwiseCheck, Draft } from '../widget/index.js';
 import { message, openPage } from './browser.js';
+import { onDefaults, readDefaults, tripPart, type Defaults } from './defaults.js';
 import { keepDraft, onDraftElsewhere, readDraft } from './draft.js';
 
 /** Puts the kept draft into the page's element, ready to type on. What is typed in another page of the extension shows in this one too. */
 export async function mount(): Promise<BrimwiseCheck> {
   const check = byTag('brimwise-check');
   try {
-    check.draft = (await readDraft()) ?? check.draft;
+    const defaults = await readDefaults();
+    takeDefaults(defaults);
+    check.draft = (await readDraft()) ?? { ...check.draft, units: defaults.units === '' ? null : defaults.units };
   } catch (error) {
     tell(error);
   }
+  onDefaults(() => void readDefaults().then(takeDefaults, tell));
   check.addEventListener('brimwise-draft', ({ detail }) => void keep(detail));
   onDraftElsewhere((draft) => (check.draft = draft));
   const room = document.getElementById('room');
@@ -26,6 +30,11 @@ export async function mount(): Promise<BrimwiseCheck> {
     if (document.activeElement === document.body) check.focus();
   });
   return check;
+
+  function takeDefaults(defaults: Defaults): void {
+    check.usual = tripPart(defaults);
+    check.language = defaults.language === '' ? null : defaults.language;
+  }
 }
 
 /** The last draft on its way to the store. */

@@ -9,7 +9,7 @@ import {
   type Report,
   type Trip,
   type UnitSystem,
-  type WordingOptions,
+  type CheckOptions,
 } from '../core/english.js';
 
 /** Fields as typed; what cannot be used among them is told beside the field. */
@@ -47,16 +47,19 @@ export interface Judged {
   readonly asRead: Reading;
 }
 
-/** The second opinion on a draft; null where nothing is typed yet. `locale` (BCP 47) settles US and imperial units where the list does not. */
-export function judge(draft: Draft, locale = 'en'): Judged | null {
-  const wording = { locale, ...(draft.units === null ? {} : { units: draft.units }) };
+/**
+ * The second opinion on a draft; null where nothing is typed yet. `locale` (BCP 47) settles US and imperial units where the list does not;
+ * `usual` is what to assume of the trip.
+ */
+export function judge(draft: Draft, locale = 'en', usual: Fields = {}): Judged | null {
+  const options = { locale, usual: tripOf(usual), ...(draft.units === null ? {} : { units: draft.units }) };
   if (draft.entrance === 'pot') {
     if (Object.keys(draft.pot).every((name) => name === 'name')) return null;
-    const report = checkTyped(draft, wording);
+    const report = checkTyped(draft, options);
     return { draft, report, asRead: report.reading };
   }
   if (draft.text.trim() === '') return null;
-  const report = checkList(draft.text, tripOf(draft.trip), draft.corrections, wording);
+  const report = checkList(draft.text, tripOf(draft.trip), draft.corrections, options);
   return { draft, report, asRead: draft.corrections.length === 0 ? report.reading : readList(draft.text, { locale }) };
 }
 
@@ -65,12 +68,12 @@ export function problemsOf(fields: Pick<Draft, 'trip' | 'pot' | 'stove'>): reado
   return checkTyped(fields, {}).problems;
 }
 
-function checkTyped({ trip, pot, stove }: Pick<Draft, 'trip' | 'pot' | 'stove'>, wording: WordingOptions): Report {
+function checkTyped({ trip, pot, stove }: Pick<Draft, 'trip' | 'pot' | 'stove'>, options: CheckOptions): Report {
   return checkPot(
     counted(pot, ['quantity']),
     tripOf(trip),
     Object.keys(stove).length === 0 ? undefined : counted(stove, ['armCount', 'powerW']),
-    wording,
+    options,
   );
 }
 

@@ -45,6 +45,7 @@ const WIDE = 600;
  * `<brimwise-pot>`: a second opinion on one pot, as one types its figures.
  *
  * @property draft  what is typed; may be set before or after the element is connected
+ * @property usual  what to assume of a trip, by the names of `Trip`, where neither the reader nor the list says it
  * @event brimwise-draft  at every change by the reader, at once; `detail` is the draft
  * @event brimwise-report  when a change by the reader has been judged; `detail` is the report, or null
  */
@@ -52,11 +53,13 @@ export class BrimwisePot extends BrimwiseElement {
   static override properties: PropertyDeclarations = {
     ...settingProperties('brimwise-pot'),
     draft: { attribute: false },
+    usual: { attribute: false },
     said: { state: true },
     copied: { state: true },
   };
 
   declare draft: Draft;
+  declare usual: Fields;
   declare private said: string;
   declare private copied: ActionsModel['copied'];
 
@@ -69,6 +72,7 @@ export class BrimwisePot extends BrimwiseElement {
   constructor() {
     super();
     this.draft = EMPTY_DRAFT;
+    this.usual = {};
     this.said = '';
     this.copied = null;
   }
@@ -106,7 +110,10 @@ export class BrimwisePot extends BrimwiseElement {
 
   override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
-    if (this.draft === this.#own) return;
+    if (this.draft === this.#own) {
+      if (changed.has('usual')) this.#check();
+      return;
+    }
     this.draft = withLocked({ ...EMPTY_DRAFT, ...this.draft }, this.settled);
     this.#own = this.draft;
     this.draftReplaced();
@@ -155,7 +162,7 @@ export class BrimwisePot extends BrimwiseElement {
       void this.#learn(missing).then(() => this.#check(byReader));
       return;
     }
-    this.judged = judge(this.draft, this.locale);
+    this.judged = judge(this.draft, this.locale, this.usual);
     if (byReader) this.#tell('brimwise-report', this.report);
     clearTimeout(this.#restTimer);
     this.#restTimer = window.setTimeout(() => {

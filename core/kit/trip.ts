@@ -32,12 +32,23 @@ const LOW_BY_SEASON: Record<Season, number> = { spring: 0, summer: 5, autumn: 0,
 
 type Text = { readonly [K in keyof Trip]?: Given<Trip[K]> };
 
-/** The trip as judged: what the person set, else what the text says, else a stated default. `kitHasStove` tells where they cook, when nobody does. */
-export function groundTrip(set: Partial<Trip>, hints: TripHints, kitHasStove: boolean): GroundedTrip {
+/**
+ * The trip as judged: what the person set, else what the text says, else what is usual with the person, else a stated default.
+ * `kitHasStove` tells where they cook, when nobody does.
+ */
+export function groundTrip(
+  set: Partial<Trip>,
+  hints: TripHints,
+  kitHasStove: boolean,
+  usual: Partial<Trip> = {},
+): GroundedTrip {
   const given = <K extends keyof Trip>(name: K): Given<Trip[K]> | undefined => {
     const value = set[name];
     if (value !== undefined) return { grounds: 'stated', value, typed: true };
-    return (hints as Text)[name];
+    const said = (hints as Text)[name];
+    const habit = usual[name];
+    if (said !== undefined || habit === undefined) return said;
+    return { grounds: 'assumed', value: habit, because: 'it is your default', replaceWith: 'set it for this trip' };
   };
   const orDefault = <K extends keyof typeof DEFAULTS>(name: K): Given<Trip[K]> =>
     given(name) ?? { grounds: 'assumed', ...DEFAULTS[name] };

@@ -5,6 +5,7 @@ declare global {
   const chrome: Pick<Browser, 'tabs'> & {
     readonly runtime: Pick<Browser['runtime'], 'lastError' | 'getContexts' | 'sendMessage' | 'getManifest'>;
     readonly storage: {
+      readonly sync: Storage.StorageArea;
       readonly local: Storage.StorageArea & {
         readonly QUOTA_BYTES: number;
         getBytesInUse(keys: null): Promise<number>;

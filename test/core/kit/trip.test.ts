@@ -18,6 +18,21 @@ describe('the trip as judged', () => {
     expect(trip.season).toEqual({ grounds: 'missing' });
   });
 
+  it('puts what is usual with the person under the text and over a default, as an assumption', () => {
+    const hints = { days: { grounds: 'stated', value: 3, span: [6, 12] } } as const;
+    const trip = groundTrip({ people: 2 }, hints, true, { people: 5, days: 9, mealStyle: 'scratch', season: 'winter' });
+    expect(trip.people).toEqual({ grounds: 'stated', value: 2, typed: true });
+    expect(trip.days).toEqual(hints.days);
+    expect(trip.mealStyle).toEqual({
+      grounds: 'assumed',
+      value: 'scratch',
+      because: 'it is your default',
+      replaceWith: 'set it for this trip',
+    });
+    expect(trip.season).toMatchObject({ grounds: 'assumed', value: 'winter' });
+    expect(trip.lowC).toMatchObject({ grounds: 'assumed', value: -10 });
+  });
+
   it.each([
     ['winter', undefined, 'either', -10],
     ['winter', -4, 'either', -4],

@@ -1,0 +1,104 @@
+/** The form of the defaults: each is kept as it is changed. */
+import { html, render, type TemplateResult } from 'lit';
+import { MEAL_STYLES, SEASONS, UNIT_SYSTEMS } from '../../core/index.js';
+import { problemsOf } from '../../widget/draft.js';
+import type { BrimwiseCheck } from '../../widget/index.js';
+import { message } from '../browser.js';
+import { areSynced, LANGUAGES, readDefaults, storeDefaults, tripPart, type Defaults } from '../defaults.js';
+import { byId, keep, reasonOf } from '../face.js';
+
+export async function showDefaults(check: BrimwiseCheck): Promise<void> {
+  let defaults: Defaults;
+  let synced: boolean;
+  try {
+    defaults = await readDefaults();
+    synced = await areSynced();
+  } catch (error) {
+    byId('defaults-done').textContent = message('defaultsNotKept', reasonOf(error));
+    return;
+  }
+  show();
+
+  async function change(next: Partial<Defaults>, nextSynced = synced): Promise<void> {
+    defaults = { ...defaults, ...next };
+    synced = nextSynced;
+    show();
+    try {
+      await storeDefaults(defaults, synced);
+      byId('defaults-done').textContent = '';
+    } catch (error) {
+      byId('defaults-done').textContent = message('defaultsNotKept', reasonOf(error));
+    }
+    if (next.units === undefined) return;
+    // Units stand with each draft: the one that is open takes them at once, a new one from the start.
+    check.draft = { ...check.draft, units: next.units === '' ? null : next.units };
+    await keep(check.draft);
+  }
+
+  function show(): void {
+    const problems = problemsOf({ trip: tripPart(defaults), pot: {}, stove: {} });
+    const figure = (name: 'people' | 'days', label: string): TemplateResult => {
+      const problem = problems.find(({ field }) => field === `trip.${name}`);
+      return html`<label
+        >${label}
+        <input
+          name=${name}
+          inputmode="decimal"
+          autocomplete="off"
+          .value=${defaults[name]}
+          aria-invalid=${problem ? 'true' : 'false'}
+          aria-describedby="default-${name}-problem"
+          @input=${(event: Event) => void change({ [name]: (event.target as HTMLInputElement).value.trim() })}
+        />
+        <span id="default-${name}-problem">${problem?.message ?? ''}</span></label
+      >`;
+    };
+    const choice = <Name extends 'mealStyle' | 'season' | 'units' | 'language'>(
+      name: Name,
+      label: string,
+      options: readonly (readonly [value: string, word: string])[],
+    ): TemplateResult =>
+      html`<label
+        >${label}
+        <select
+          name=${name}
+          @change=${(event: Event) => void change({ [name]: (event.target as HTMLSelectElement).value })}
+        >
+          <option value="" .selected=${defaults[name] === ''}>${message('notSet')}</option>
+          ${options.map(([value, word]) => html`<option value=${value} .selected=${defaults[name] === value}>${word}</option>`)}
+        </select></label
+      >`;
+    const asIs = (words: readonly string[]) => words.map((word) => [word, word] as const);
+    const languages = new Intl.DisplayNames('en', { type: 'language', languageDisplay: 'standard' });
+    const units = { metric: message('unitsMetric'), us: message('unitsUs'), imperial: message('unitsImperial') };
+    render(
+      html`<h2>${message('defaults')}</h2>
+        <p>${message('defaultsFor')}</p>
+        <div class="fields">
+          ${figure('people', message('defaultPeople'))} ${figure('days', message('defaultDays'))}
+          ${choice('mealStyle', message('defaultMeals'), asIs(MEAL_STYLES))}
+          ${choice('season', message('defaultSeason'), asIs(SEASONS))}
+          ${choice(
+            'units',
+            message('defaultUnits'),
+            UNIT_SYSTEMS.map((unit) => [unit, units[unit]]),
+          )}
+          ${choice(
+            'language',
+            message('defaultLanguage'),
+            LANGUAGES.map((tag) => [tag, languages.of(tag) ?? tag]),
+          )}
+        </div>
+        <label class="tick"
+          ><input
+            type="checkbox"
+            name="synced"
+            .checked=${synced}
+            @change=${(event: Event) => void change({}, (event.target as HTMLInputElement).checked)}
+          />
+          ${message('defaultsSynced')}</label
+        >`,
+      byId('defaults'),
+    );
+  }
+}

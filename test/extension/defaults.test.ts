@@ -1,0 +1,84 @@
+import type { Page } from 'puppeteer-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { launchExtended, openPopup, waitForFindings, type Extended } from '../../scripts/chromium.mjs';
+
+describe('the defaults, set on the full page', () => {
+  let chromium: Extended;
+  let page: Page;
+
+  beforeAll(async () => {
+    chromium = await launchExtended();
+  });
+  afterAll(() => chromium.browser.close());
+  afterEach(async () => {
+    await page.close();
+    await (
+      await chromium.worker()
+    ).evaluate(() => Promise.all([chrome.storage.local.clear(), chrome.storage.sync.clear()]));
+  });
+
+  async function open(): Promise<void> {
+    page = await chromium.browser.newPage();
+    await page.setViewport({ width: 1400, height: 900 });
+    await page.goto(`chrome-extension://${chromium.id}/page/index.html`);
+    await page.waitForSelector('#defaults h2');
+  }
+  /** What the trip shows of people, and whether as assumed. */
+  const people = (where: Page) =>
+    where.evaluate(() => {
+      const field = document.querySelector('brimwise-check')!.shadowRoot!.querySelector('.strip .v')!;
+      return [field.querySelector('input')!.placeholder, field.classList.contains('assumed')];
+    });
+
+  it('are assumed where the list says nothing, in every page that is open, and shown as assumed', async () => {
+    await open();
+    await page.type('#defaults [name="people"]', '5');
+    const popup = await openPopup(chromium, await chromium.browser.newPage());
+    await popup.keyboard.type('Pot 3 L');
+    await waitForFindings(popup);
+    expect(await people(popup)).toEqual(['5', true]);
+    await popup.close();
+  });
+
+  it('give way to what the list says', async () => {
+    await open();
+    await page.type('#defaults [name="people"]', '5');
+    await page.evaluate(() => document.querySelector('brimwise-check')!.focus());
+    await page.keyboard.type('Two of us\nPot 3 L');
+    await waitForFindings(page);
+    await expect.poll(() => people(page)).toEqual(['2', false]);
+  });
+
+  it('say what is wrong beside the figure', async () => {
+    await open();
+    await page.type('#defaults [name="people"]', 'many');
+    expect(await page.$eval('#default-people-problem', ({ textContent }) => textContent)).toContain('“many”');
+  });
+
+  it('set the units of what is open, and of a draft that is begun', async () => {
+    await open();
+    await page.select('#defaults [name="units"]', 'us');
+    const units = (where: Page) => where.evaluate(() => document.querySelector('brimwise-check')!.draft.units);
+    await expect.poll(() => units(page)).toBe('us');
+    await (await chromium.worker()).evaluate(() => chrome.storage.local.remove('draft'));
+    await page.reload();
+    await page.waitForSelector('#defaults h2');
+    expect(await units(page)).toBe('us');
+  });
+
+  it('stay on this machine until the person wants them in all browsers', async () => {
+    await open();
+    await page.select('#defaults [name="season"]', 'winter');
+    const synced = async () =>
+      (await (await chromium.worker()).evaluate(() => chrome.storage.sync.get('defaults')))['defaults'];
+    const local = async () =>
+      (await (await chromium.worker()).evaluate(() => chrome.storage.local.get('defaults')))['defaults'];
+    await expect.poll(local).toMatchObject({ season: 'winter' });
+    expect(await synced()).toBeUndefined();
+    await page.click('[name="synced"]');
+    await expect.poll(synced).toMatchObject({ season: 'winter' });
+    await page.reload();
+    await page.waitForSelector('#defaults h2');
+    expect(await page.$eval('#defaults [name="season"]', (field) => (field as HTMLSelectElement).value)).toBe('winter');
+  });
+});
