@@ -15,20 +15,56 @@ export function anchorOf(
   vessel?: number,
 ): Anchor {
   const line = reading.items[index]?.line ?? 1;
-  const item = reading.items.slice(0, index).filter((other) => other.line === line).length;
+  const item = itemsOn(reading, line).indexOf(index);
   return { ...lineAnchor(text, reading, line), item, field, ...(vessel === undefined ? {} : { vessel }) };
 }
 
 /** The anchor of one more item on a line: its kind. */
 export function newItemAnchor(text: string, reading: Reading, line: number): Anchor {
-  const item = reading.items.filter((other) => other.line === line).length;
+  const item = itemsOn(reading, line).length;
   return { ...lineAnchor(text, reading, line), item, field: 'kind' };
 }
 
 function lineAnchor(text: string, reading: Reading, number: number): Pick<Anchor, 'quote' | 'occurrence'> {
-  const words = reading.lines.slice(0, number).map(({ span }) => text.slice(...span));
-  const quote = words.at(-1) ?? '';
-  return { quote, occurrence: words.slice(0, -1).filter((other) => other === quote).length };
+  return quotesOf(reading, text)[number - 1] ?? { quote: '', occurrence: 0 };
+}
+
+/** Indices of the items that stand on a line, in their order. */
+export function itemsOn(reading: Reading, line: number): readonly number[] {
+  return itemsByLine(reading).get(line) ?? [];
+}
+
+const itemsByLine = onceEach(({ items }: Reading) => {
+  const byLine = new Map<number, number[]>();
+  items.forEach(({ line }, index) => {
+    const there = byLine.get(line);
+    if (there) there.push(index);
+    else byLine.set(line, [index]);
+  });
+  return byLine;
+});
+
+/** The words of each line, and how often the same stand above. */
+const quotesOf = onceEach(({ lines }: Reading, text: string) => {
+  const seen = new Map<string, number>();
+  return lines.map(({ span }) => {
+    const quote = text.slice(...span);
+    const occurrence = seen.get(quote) ?? 0;
+    seen.set(quote, occurrence + 1);
+    return { quote, occurrence };
+  });
+});
+
+/** Works something out once for each reading: looked for anew for each value, it would take the square of the lines. */
+function onceEach<T, More extends unknown[]>(work: (reading: Reading, ...more: More) => T) {
+  const known = new WeakMap<Reading, T>();
+  return (reading: Reading, ...more: More): T => {
+    const before = known.get(reading);
+    if (before !== undefined) return before;
+    const result = work(reading, ...more);
+    known.set(reading, result);
+    return result;
+  };
 }
 
 /** One string for one anchor. */

@@ -9,7 +9,7 @@ import {
   type Reading,
   type Report,
 } from '../../core/english.js';
-import { anchorOf, keyOf, newItemAnchor, type Anchor } from '../anchor.js';
+import { anchorOf, itemsOn, keyOf, newItemAnchor, type Anchor } from '../anchor.js';
 import type { Judged } from '../draft.js';
 import type { Words } from '../messages/en.js';
 import { heading } from './heading.js';
@@ -56,7 +56,7 @@ export function reading(model: ReadingModel, words: Words, actions: ReadingActio
   const lines = report.reading.lines;
   const off = lines.filter(({ use }) => use === 'not-cook-kit');
   const shown = lines.filter(
-    ({ number, use }) => use === 'not-understood' || report.reading.items.some(({ line }) => line === number),
+    ({ number, use }) => use === 'not-understood' || itemsOn(report.reading, number).length > 0,
   );
   return html`<section class="row reading ${folded ? 'folded' : ''}" part="reading" aria-label=${words.reading}>
     <div class="m">
@@ -104,7 +104,10 @@ function key(words: Words): TemplateResult {
 
 function lineRow(line: Line, model: ReadingModel, words: Words, actions: ReadingActions): TemplateResult {
   const { report } = model;
-  const items = report.reading.items.flatMap((item, index) => (item.line === line.number ? [{ item, index }] : []));
+  const items = itemsOn(report.reading, line.number).flatMap((index) => {
+    const item = report.reading.items[index];
+    return item ? [{ item, index }] : [];
+  });
   return html`<li>
     <span class="ln">${line.number}</span>
     <span
@@ -201,8 +204,8 @@ function nameOf({ kind, role }: Item, words: Words): string {
 
 /** The same item before any correction. */
 function originalOf(item: Item, index: number, now: Reading, asRead: Reading): Item | undefined {
-  const place = now.items.slice(0, index).filter((other) => other.line === item.line).length;
-  return asRead.items.filter((other) => other.line === item.line)[place];
+  const place = itemsOn(now, item.line).indexOf(index);
+  return asRead.items[itemsOn(asRead, item.line)[place] ?? -1];
 }
 
 function isTyped(given: Given<unknown>): boolean {
