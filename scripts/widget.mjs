@@ -46,6 +46,11 @@ export async function buildWidget(out, common) {
   await bundle({ ...options, entryPoints: ['widget/near.ts'], outfile: outfile('near.js'), external: ['./index.js'] });
   await bundle({ ...options, entryPoints: ['widget/index.ts'], outfile: outfile('classic.js'), format: 'iife' });
   writeFileSync(outfile('embed.html'), await inOneFile('widget/embed/embed', options));
+  const hashes = Object.fromEntries(waysIn(out).map(({ file, integrity }) => [file, integrity]));
+  writeFileSync(
+    outfile('builder.html'),
+    await inOneFile('widget/builder/builder', { ...options, define: { HASHES: JSON.stringify(hashes) } }),
+  );
 }
 
 /**

@@ -127,4 +127,56 @@ describe('the ways into a page', () => {
     expect(await told.jsonValue()).toMatch(/cut short or damaged/);
     expect(await frame.$('brimwise-check')).not.toBeNull();
   });
+
+  it('the builder shows what is set in three pages, and gives it to be copied', async () => {
+    await page.goto(site.address.replace('post', 'builder.html'));
+    const fill = (id: string, value: string) =>
+      page.$eval(
+        id,
+        (field, typed) => {
+          (field as HTMLInputElement).value = typed;
+          field.dispatchEvent(new Event('change'));
+        },
+        value,
+      );
+    await fill('#set-people', '5');
+    await fill('#folder', '/files/');
+    expect(await page.$$eval('.sample brimwise-check', (all) => all.map((one) => one.getAttribute('people')))).toEqual([
+      '5',
+      '5',
+      '5',
+    ]);
+    const text = await page.$eval('#h-copy ~ pre', (pre) => pre.textContent);
+    expect(text).toContain('<brimwise-check people="5" days="3">');
+    expect(text).toContain('src="/files/near.js" integrity="sha384-');
+    expect(await headline(page)).toMatch(/\w/);
+    expect(said).toEqual([]);
+  });
+
+  it('the builder opens a link with a question, and says what is wrong with one', async () => {
+    const address = site.address.replace('post', 'builder.html');
+    const draft = { ...EMPTY_DRAFT, text: LIST, trip: { people: 7 } };
+    await page.goto(`${address}#element=brimwise-check&state=${await stateOf(draft)}`);
+    await page.waitForFunction(
+      () => document.querySelector<HTMLElement & { draft: unknown }>('.sample brimwise-check') !== null,
+    );
+    await headline(page);
+    expect(await page.$eval('.sample brimwise-check', (element) => element.draft)).toEqual(draft);
+    expect(await page.$eval('#list', (field) => (field as HTMLTextAreaElement).value)).toBe(LIST);
+    await page.goto(`${address}#state=9.abc`);
+    const told = await page.waitForFunction(() => document.querySelector('[role=status]')?.textContent);
+    expect(await told.jsonValue()).toMatch(/later version/);
+  });
+
+  it('nothing that axe-core finds is wrong with the builder', async () => {
+    await page.setBypassCSP(true);
+    await page.goto(site.address.replace('post', 'builder.html'));
+    await headline(page);
+    await page.addScriptTag({ path: path.join(ROOT, 'node_modules/axe-core/axe.min.js') });
+    const found = await page.evaluate(async () => {
+      const { axe } = window as unknown as { axe: { run: (o: object) => Promise<{ violations: { id: string }[] }> } };
+      return (await axe.run({ exclude: '.sample' })).violations.map(({ id }) => id);
+    });
+    expect(found).toEqual([]);
+  });
 });
