@@ -71,6 +71,29 @@ export abstract class BrimwiseElement extends (LitElement as unknown as WithSett
     this.settledChanged(before);
   }
 
+  protected override createRenderRoot(): HTMLElement | DocumentFragment {
+    if (this.ownerDocument === document) return super.createRenderRoot();
+    const root = this.attachShadow({ mode: 'open' });
+    this.#dress(root);
+    return root;
+  }
+
+  /** Called where another document has taken the element. */
+  adoptedCallback(): void {
+    if (this.shadowRoot !== null) this.#dress(this.shadowRoot);
+  }
+
+  /** Style sheets belong to a document: one that takes the element needs its own. */
+  #dress(root: ShadowRoot): void {
+    const view = this.ownerDocument.defaultView;
+    if (view === null) return;
+    root.adoptedStyleSheets = BrimwiseElement.styles.map(({ cssText }) => {
+      const sheet = new view.CSSStyleSheet();
+      sheet.replaceSync(cssText);
+      return sheet;
+    });
+  }
+
   /** Reads settings, list and language again before the next update. */
   protected settleAnew(): void {
     this.#moved = true;

@@ -46,7 +46,7 @@ export class PageLook implements ReactiveController {
     const frame = this.#host.renderRoot.querySelector<HTMLElement>('.bw');
     if (frame === null) return;
     const { color, fontFamily, fontSize } = getComputedStyle(this.#host);
-    const root = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+    const root = Number.parseFloat(getComputedStyle(this.#host.ownerDocument.documentElement).fontSize);
     const size = Math.min(1.25, Math.max(0.875, Number.parseFloat(fontSize) / root));
     const read = {
       '--page-ink': color,
