@@ -25,7 +25,7 @@ export const da: Words = {
     utensil:
       'ske, ~spiseske, ~teske, ~gaffel, ~bestik, ~turbestik, ~spork, øse, ~grydeske, ~paletkniv, ~spisepinde | ~skeer, ~gafler, ~grydeskeer',
     'other-cook':
-      '~grydetang, ~grydegreb, ~grydeholder, ~griber, ~tallerken, ~trefod, ~trebenet stativ, rist, ~grillrist, ~bålrist, ~kaffefilter, ~tændstikker, ~lighter, ~tændstål, ~ildstål, ~sølvpapir, ~stanniol, ~alufolie, ~brænderplade, ~brænderbræt | ~tallerkener, ~lightere',
+      '~grydetang, ~grydegreb, ~grydeholder, ~griber, ~tallerken, ~trefod, ~trebenet stativ, rist, ~grillrist, ~bålrist, ~kaffefilter, ~tændstikker, ~lighter, ~tændstål, ~ildstål, ~sølvpapir, ~stanniol, ~alufolie, ~brænderplade, ~brænderbræt, plade til brænderen, plade under brænderen, krydsfinerplade | ~tallerkener, ~lightere',
   },
   containers: {
     rigid: '~flaske, ~kande, ~dunk | ~flasker, ~kander, ~dunke',
@@ -73,7 +73,7 @@ export const da: Words = {
     gripper: '~grydetang, ~grydegreb, ~grydeholder, ~griber',
     lighter: '~lighter, ~lightere, ~tændstål, ~ildstål',
     matches: '~tændstikker',
-    board: '~brænderplade, ~brænderbræt',
+    board: '~brænderplade, ~brænderbræt, plade til brænderen, plade under brænderen, krydsfinerplade',
     tripod: '~trefod, ~trebenet stativ',
     foil: '~sølvpapir, ~stanniol, ~alufolie',
   },

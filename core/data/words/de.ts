@@ -25,7 +25,7 @@ export const de: Words = {
     utensil:
       '~löffel, ~göffel, ~gabel, ~besteck, ~kochlöffel, ~kelle, ~schöpfkelle, ~pfannenwender, ~schneebesen, essstäbchen, ~schöpflöffel, ~grillzange, spork | ~löffeln, ~gabeln',
     'other-cook':
-      '~zahnputzbecher, ~zahnbecher, ~topfzange, ~topfgreifer, ~topfgriff, ~topfheber, ~greifzange, ~pfannengriff, ~topfhalter, griffzange, zange, ~hebezange, ~kocherbrett, ~kocherunterlage, ~bodenplatte, ~kartuschenständer, ~kartuschenfuß, ~dreibein, ~dreifuß, ~teller, ~espressokanne, ~espressokocher, ~kaffeefilter, ~kaffeepresse, ~messbecher, ~topfständer, ~topfauflage, ~kocherständer, ~grillrost, ~rost, ~grill, ~topfhülle, ~isolierhülle, ~kochhaken, ~hängevorrichtung, ~sieb, ~teesieb, ~feuerzeug, ~streichhölzer, ~zündhölzer, ~feuerstahl, feuerstarter, ~alufolie, ~wärmetauscher, ~feuerschale | ~feuerzeuge, ~topfgreifern',
+      '~zahnputzbecher, ~zahnbecher, ~topfzange, ~topfgreifer, ~topfgriff, ~topfheber, ~greifzange, ~pfannengriff, ~topfhalter, griffzange, zange, ~hebezange, ~kocherbrett, ~kocherunterlage, ~bodenplatte, ~kartuschenständer, ~kartuschenfuß, ~dreibein, ~dreifuß, ~teller, ~espressokanne, ~espressokocher, ~kaffeefilter, ~kaffeepresse, ~messbecher, ~topfständer, ~topfauflage, ~kocherständer, ~grillrost, ~rost, ~grill, ~topfhülle, ~isolierhülle, ~kochhaken, ~hängevorrichtung, ~sieb, ~teesieb, ~feuerzeug, ~streichhölzer, ~zündhölzer, ~feuerstahl, feuerstarter, ~alufolie, ~wärmetauscher, ~feuerschale, unterlage für kocher, unterlage für den kocher, unterlage für die kocher, brett für den kocher, brett für kocher, ~sperrholzbrett, ~sperrholzplatte, ~kocherplatte | ~feuerzeuge, ~topfgreifern',
   },
   containers: {
     rigid: '~flasche, ~fläschchen, ~kanister, ~behälter, ~gefäß | ~flaschen, ~kanistern, ~behältern',
@@ -90,7 +90,8 @@ export const de: Words = {
       '~topfzange, ~topfgreifer, ~topfgriff, ~topfheber, ~greifzange, ~pfannengriff, ~topfhalter, griffzange, zange, ~hebezange',
     lighter: '~feuerzeug, ~feuerzeuge, ~feuerstahl, feuerstarter',
     matches: '~streichhölzer, ~zündhölzer',
-    board: '~kocherbrett, ~kocherunterlage, ~bodenplatte',
+    board:
+      '~kocherbrett, ~kocherunterlage, ~bodenplatte, unterlage für kocher, unterlage für den kocher, unterlage für die kocher, brett für den kocher, brett für kocher, ~sperrholzbrett, ~sperrholzplatte, ~kocherplatte',
     tripod: '~dreibein, ~kochhaken, ~hängevorrichtung',
     foil: '~alufolie',
   },

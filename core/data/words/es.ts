@@ -26,7 +26,7 @@ export const es: Words = {
     utensil:
       'cuchara, tenedor, cubiertos, cucharón, espátula, spork, cuchara tenedor, palillos | cucharas, tenedores, cucharones',
     'other-cook':
-      'pinza, pinzas para olla, asidero, agarrador, plato, trípode, soporte, parrilla, cafetera, cafetera italiana, filtro de café, vaso medidor, mechero, cerillas, pedernal, papel de aluminio, colador, tabla para el hornillo | platos, mecheros',
+      'pinza, pinzas para olla, asidero, agarrador, plato, trípode, soporte, parrilla, cafetera, cafetera italiana, filtro de café, vaso medidor, mechero, cerillas, pedernal, papel de aluminio, colador, tabla para el hornillo, base para el hornillo, tabla para hornillo, base para hornillo | platos, mecheros',
   },
   containers: {
     rigid: 'botella, frasco, bidón, botellín | botellas, frascos, bidones',
@@ -79,7 +79,7 @@ export const es: Words = {
     gripper: 'pinza, pinzas para olla, asidero, agarrador',
     lighter: 'mechero, mecheros, pedernal',
     matches: 'cerillas',
-    board: 'tabla para el hornillo',
+    board: 'tabla para el hornillo, base para el hornillo, tabla para hornillo, base para hornillo',
     tripod: 'trípode',
     foil: 'papel de aluminio',
   },

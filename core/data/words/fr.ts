@@ -26,7 +26,7 @@ export const fr: Words = {
     utensil:
       'cuillère, cuiller, fourchette, couverts, spork, louche, spatule, baguettes, couvert | cuillères, fourchettes, louches',
     'other-cook':
-      'pince, pince à casserole, pince popote, manique, poignée amovible, support, trépied, support de casserole, assiette, filtre à café, cafetière, cafetière italienne, verre doseur, grille, gril, crémaillère, housse isotherme popote, cozy, planche pour réchaud, pied pour cartouche, briquet, allumettes, firesteel, pierre à feu, papier alu, papier aluminium, feuille d’alu, moka, plaque de réchaud, passoire | assiettes, briquets, maniques',
+      'pince, pince à casserole, pince popote, manique, poignée amovible, support, trépied, support de casserole, assiette, filtre à café, cafetière, cafetière italienne, verre doseur, grille, gril, crémaillère, housse isotherme popote, cozy, planche pour réchaud, pied pour cartouche, briquet, allumettes, firesteel, pierre à feu, papier alu, papier aluminium, feuille d’alu, moka, plaque de réchaud, passoire, planchette pour réchaud, planchette pour le réchaud, planche pour le réchaud, plaque pour le réchaud | assiettes, briquets, maniques',
   },
   containers: {
     rigid: 'bouteille, flacon, bidon, fiole, flasque | bouteilles, flacons, bidons, fioles',
@@ -85,7 +85,8 @@ export const fr: Words = {
     gripper: 'pince, pince à casserole, pince popote, manique, maniques, poignée amovible',
     lighter: 'briquet, briquets, firesteel, pierre à feu',
     matches: 'allumettes',
-    board: 'planche pour réchaud, plaque de réchaud',
+    board:
+      'planche pour réchaud, plaque de réchaud, planchette pour réchaud, planchette pour le réchaud, planche pour le réchaud, plaque pour le réchaud',
     tripod: 'trépied, crémaillère',
     foil: 'papier alu, papier aluminium, feuille d’alu',
   },

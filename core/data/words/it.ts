@@ -26,7 +26,7 @@ export const it: Words = {
     utensil:
       'cucchiaio, forchetta, posate, mestolo, spatola, spork, cucchiaino, bacchette | cucchiai, forchette, mestoli, cucchiaini',
     'other-cook':
-      'pinza, pinza per pentola, presina, manico staccabile, supporto, treppiede, griglia, moka, caffettiera, piatto, misurino, accendino, fiammiferi, acciarino, carta stagnola, foglio di alluminio, colino, filtro del caffè | piatti, presine, accendini',
+      'pinza, pinza per pentola, presina, manico staccabile, supporto, treppiede, griglia, moka, caffettiera, piatto, misurino, accendino, fiammiferi, acciarino, carta stagnola, foglio di alluminio, colino, filtro del caffè, tavoletta per fornello, base per il fornello, base per fornello | piatti, presine, accendini',
   },
   containers: {
     rigid: 'bottiglia, bottiglietta, flacone, tanica | bottiglie, bottigliette, flaconi, taniche',
@@ -81,7 +81,7 @@ export const it: Words = {
     gripper: 'pinza, pinza per pentola, presina, presine, manico staccabile',
     lighter: 'accendino, accendini, acciarino',
     matches: 'fiammiferi',
-    board: 'tavoletta per il fornello',
+    board: 'tavoletta per il fornello, tavoletta per fornello, base per il fornello, base per fornello',
     tripod: 'treppiede',
     foil: 'carta stagnola, foglio di alluminio',
   },

@@ -25,7 +25,7 @@ export const nl: Words = {
     utensil:
       '~lepel, ~vork, ~bestek, ~pollepel, ~spatel, ~spork, ~schuimspaan, ~soeplepel, eetstokjes | ~lepels, ~vorken, ~pollepels, ~spatels',
     'other-cook':
-      '~pannengreep, ~pangreep, ~panhouder, ~pannenlap, ~pannengrijper, ~bord, ~driepoot, ~rooster, ~grillrooster, ~koffiekan, ~koffiefilterhouder, ~maatbeker, ~aansteker, ~lucifers, ~vuurstaal, ~aluminiumfolie, ~vergiet, ~zeef, ~branderplaat, ~percolator, ~espressopotje | ~borden, ~pannenlappen, ~aanstekers, ~ovenwanten',
+      '~pannengreep, ~pangreep, ~panhouder, ~pannenlap, ~pannengrijper, ~bord, ~driepoot, ~rooster, ~grillrooster, ~koffiekan, ~koffiefilterhouder, ~maatbeker, ~aansteker, ~lucifers, ~vuurstaal, ~aluminiumfolie, ~vergiet, ~zeef, ~branderplaat, ~percolator, ~espressopotje, plankje voor de brander, plank voor de brander, onderplaat | ~borden, ~pannenlappen, ~aanstekers, ~ovenwanten',
   },
   containers: {
     rigid: '~fles, ~flesje, ~can | ~flessen, ~flesjes',
@@ -75,7 +75,7 @@ export const nl: Words = {
     gripper: '~pannengreep, ~pangreep, ~panhouder, ~pannenlap, ~pannenlappen, ~pannengrijper, ~ovenwanten',
     lighter: '~aansteker, ~aanstekers, ~vuurstaal',
     matches: '~lucifers',
-    board: '~branderplaat',
+    board: '~branderplaat, plankje voor de brander, plank voor de brander, onderplaat',
     tripod: '~driepoot',
     foil: '~aluminiumfolie',
   },

@@ -24,7 +24,7 @@ export const no: Words = {
     bowl: '~bolle, ~skål, ~turskål, dyp tallerken, ~suppeskål | ~boller, ~skåler, dype tallerkener',
     utensil: '~skje, ~gaffel, ~bestikk, ~turbestikk, ~spork, øse, ~sleiv, ~spisepinner | ~skjeer, ~gafler',
     'other-cook':
-      '~gryteklo, ~kjeleklo, ~grytegrep, ~kjelegrep, ~griper, ~tallerken, ~trefot, ~bålrist, rist, ~grillrist, ~kaffefilter, ~fyrstikker, ~lighter, ~tennstål, ~aluminiumsfolie, ~brennerplate, ~brennerbrett, ~gryteklut | ~tallerkener, ~lightere',
+      '~gryteklo, ~kjeleklo, ~grytegrep, ~kjelegrep, ~griper, ~tallerken, ~trefot, ~bålrist, rist, ~grillrist, ~kaffefilter, ~fyrstikker, ~lighter, ~tennstål, ~aluminiumsfolie, ~brennerplate, ~brennerbrett, ~gryteklut, plate til brenneren, brett til brenneren, plate under brenneren, finerplate, kryssfinerplate | ~tallerkener, ~lightere',
   },
   containers: {
     rigid: '~flaske, ~kanne, ~dunk | ~flasker, ~kanner',
@@ -73,7 +73,8 @@ export const no: Words = {
     gripper: '~gryteklo, ~kjeleklo, ~grytegrep, ~kjelegrep, ~griper, ~gryteklut',
     lighter: '~lighter, ~lightere, ~tennstål',
     matches: '~fyrstikker',
-    board: '~brennerplate, ~brennerbrett',
+    board:
+      '~brennerplate, ~brennerbrett, plate til brenneren, brett til brenneren, plate under brenneren, finerplate, kryssfinerplate',
     tripod: '~trefot',
     foil: '~aluminiumsfolie',
   },

@@ -26,7 +26,7 @@ export const pl: Words = {
     utensil:
       'łyżka, widelec, sztućce, niezbędnik, łyżeczka, chochla, spork, łopatka, łyżkowidelec, pałeczki | łyżki, widelce, łyżek, łyżeczki',
     'other-cook':
-      'uchwyt, uchwyt do menażki, chwytak, szczypce do garnka, talerz, trójnóg, ruszt, kawiarka, filtr do kawy, miarka, zapalniczka, zapałki, krzesiwo, folia aluminiowa, stojak pod garnek, deska pod palnik, podstawka pod kartusz, sitko | talerze, zapalniczki',
+      'uchwyt, uchwyt do menażki, chwytak, szczypce do garnka, talerz, trójnóg, ruszt, kawiarka, filtr do kawy, miarka, zapalniczka, zapałki, krzesiwo, folia aluminiowa, stojak pod garnek, deska pod palnik, podstawka pod kartusz, sitko, podkładka pod palnik, sklejka pod palnik, deseczka pod palnik | talerze, zapalniczki',
   },
   containers: {
     rigid: 'butelka, buteleczka, flakon, pojemnik | butelki, buteleczki, pojemniki',
@@ -74,7 +74,7 @@ export const pl: Words = {
     gripper: 'uchwyt, uchwyt do menażki, chwytak, szczypce do garnka',
     lighter: 'zapalniczka, zapalniczki, krzesiwo',
     matches: 'zapałki',
-    board: 'deska pod palnik',
+    board: 'deska pod palnik, podkładka pod palnik, sklejka pod palnik, deseczka pod palnik',
     tripod: 'trójnóg',
     foil: 'folia aluminiowa',
   },

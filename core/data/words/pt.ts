@@ -26,7 +26,7 @@ export const pt: Words = {
     utensil:
       'colher, garfo, talher, talheres, concha, espátula, colher garfo, spork, colher de pau, pauzinhos | colheres, garfos, conchas',
     'other-cook':
-      'pinça, pega, pegador, alicate de panela, pega de panela, prato, tripé, grelha, coador de café, filtro de café, copo medidor, isqueiro, fósforos, pederneira, papel de alumínio, folha de alumínio, coador, base do fogareiro, tábua para o fogareiro | pratos, isqueiros, pinças',
+      'pinça, pega, pegador, alicate de panela, pega de panela, prato, tripé, grelha, coador de café, filtro de café, copo medidor, isqueiro, fósforos, pederneira, papel de alumínio, folha de alumínio, coador, base do fogareiro, tábua para o fogareiro, base para o fogareiro, tábua para fogareiro | pratos, isqueiros, pinças',
   },
   containers: {
     rigid: 'garrafa, frasco, bidão, garrafinha | garrafas, frascos, bidões',
@@ -80,7 +80,7 @@ export const pt: Words = {
     gripper: 'pinça, pega, pegador, alicate de panela, pega de panela',
     lighter: 'isqueiro, isqueiros, pederneira',
     matches: 'fósforos',
-    board: 'base do fogareiro, tábua para o fogareiro',
+    board: 'base do fogareiro, tábua para o fogareiro, base para o fogareiro, tábua para fogareiro',
     tripod: 'tripé',
     foil: 'papel de alumínio, folha de alumínio',
   },

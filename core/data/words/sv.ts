@@ -24,7 +24,7 @@ export const sv: Words = {
     bowl: '~skål, djup tallrik, ~matskål, ~bunke | ~skålar, djupa tallrikar, djupa skålar',
     utensil: '~sked, ~gaffel, ~bestick, ~slev, ~spork, ~stekspade, ~matsked | ~skedar, ~gafflar, ~slevar',
     'other-cook':
-      '~grytlyft, ~grytgrepp, ~handtag, ~grythandtag, ~kökslåda, ~köksbräda, ~kokplatta, ~bottenplatta, ~tallrik, ~trefot, ~galler, ~grillgaller, ~kaffefilter, ~tändare, ~tändstickor, ~tändstål, aluminiumfolie, ~stormkökslåda, ~grytlapp | ~tallrikar, ~tändare, ~grytlappar',
+      '~grytlyft, ~grytgrepp, ~handtag, ~grythandtag, ~kökslåda, ~köksbräda, ~kokplatta, ~bottenplatta, ~tallrik, ~trefot, ~galler, ~grillgaller, ~kaffefilter, ~tändare, ~tändstickor, ~tändstål, aluminiumfolie, ~stormkökslåda, ~grytlapp, bräda till köket, platta till köket, plywoodbit, plywoodskiva | ~tallrikar, ~tändare, ~grytlappar',
   },
   containers: {
     rigid: '~flaska, ~dunk, ~behållare | ~flaskor, ~dunkar',
@@ -73,7 +73,8 @@ export const sv: Words = {
     gripper: '~grytlyft, ~grytgrepp, ~handtag, ~grythandtag, ~grytlapp, ~grytlappar',
     lighter: '~tändare, ~tändstål',
     matches: '~tändstickor',
-    board: '~kökslåda, ~köksbräda, ~kokplatta, ~bottenplatta',
+    board:
+      '~kökslåda, ~köksbräda, ~kokplatta, ~bottenplatta, bräda till köket, platta till köket, plywoodbit, plywoodskiva',
     tripod: '~trefot',
     foil: 'aluminiumfolie',
   },
