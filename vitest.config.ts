@@ -4,5 +4,6 @@ export default defineConfig({
   test: {
     include: ['test/{core,link,published,laws,lists,practice,reading,hostile,house}/**/*.test.ts'],
     testTimeout: 90_000,
+    hookTimeout: 90_000,
   },
 });
