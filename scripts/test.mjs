@@ -14,6 +14,11 @@ import { ensureInstalled } from './install.mjs';
 
 const REPORTS = path.join(ROOT, 'reports', 'test');
 
+/** The doors without code have no types. */
+const ATTW = '--pack . --profile esm-only --exclude-entrypoints'
+  .split(' ')
+  .concat(['classic.js', 'embed.html', 'custom-elements.json'].map((file) => `./widget/${file}`));
+
 /** @type {Stage[]} */
 const STAGES = [
   { name: 'types', script: 'typescript/bin/tsc', args: ['-p', '.'] },
@@ -21,6 +26,8 @@ const STAGES = [
   { name: 'format', script: 'prettier/bin/prettier.cjs', args: ['--check', '--log-level', 'warn', '.'] },
   { name: 'dead code', script: 'knip/bin/knip.js', args: [] },
   { name: 'build', script: '../scripts/build.mjs', args: [] },
+  { name: 'package', script: 'publint/src/cli.js', args: ['--strict'] },
+  { name: 'types of the package', script: '@arethetypeswrong/cli/dist/index.js', args: ATTW },
   vitest('core, figures, lists, house', 'core', []),
   {
     name: 'widget in Chromium',

@@ -46,11 +46,60 @@ export async function buildWidget(out, common) {
   await bundle({ ...options, entryPoints: ['widget/near.ts'], outfile: outfile('near.js'), external: ['./index.js'] });
   await bundle({ ...options, entryPoints: ['widget/index.ts'], outfile: outfile('classic.js'), format: 'iife' });
   writeFileSync(outfile('embed.html'), await inOneFile('widget/embed/embed', options));
+  writeFileSync(outfile('custom-elements.json'), `${JSON.stringify(await elementsManifest(options), null, 2)}\n`);
   const hashes = Object.fromEntries(waysIn(out).map(({ file, integrity }) => [file, integrity]));
   writeFileSync(
     outfile('builder.html'),
     await inOneFile('widget/builder/builder', { ...options, define: { HASHES: JSON.stringify(hashes) } }),
   );
+}
+
+/** What editors know of the elements: made from the settings. @param {import('esbuild').BuildOptions} options */
+async function elementsManifest(options) {
+  const { outputFiles } = await bundle({
+    ...options,
+    stdin: { contents: "export * from './widget/settings.ts'; export * from './widget/surface.ts';", resolveDir: ROOT },
+    outfile: 'tables.js',
+    write: false,
+  });
+  const code = Buffer.from(outputFiles[0]?.contents ?? []).toString('base64');
+  /** @type {typeof import('../widget/settings.js') & typeof import('../widget/surface.js')} */
+  const { ELEMENTS, settingsOn, attributeOf, CUSTOM_PROPERTIES, PARTS, EVENTS } = await import(
+    `data:text/javascript;base64,${code}`
+  );
+  const events = Object.entries(EVENTS).map(([name, [detail, description]]) => ({
+    name,
+    description,
+    type: { text: `CustomEvent<${detail}>` },
+  }));
+  const declarations = ELEMENTS.map((tagName) => ({
+    kind: 'class',
+    customElement: true,
+    name: tagName.replace(/(?:^|-)(\w)/g, (_, letter) => letter.toUpperCase()),
+    tagName,
+    attributes: settingsOn(tagName).map(([name, { sets, takes }]) => ({
+      name: attributeOf(name),
+      fieldName: name,
+      description: sets,
+      type: {
+        text: Array.isArray(takes) ? takes.map((/** @type {string} */ word) => `'${word}'`).join(' | ') : 'string',
+      },
+    })),
+    events: tagName === 'brimwise-verdict' ? [] : events,
+    cssProperties: Object.entries(CUSTOM_PROPERTIES).map(([name, [, description]]) => ({ name, description })),
+    cssParts: Object.entries(PARTS).map(([name, description]) => ({ name, description })),
+  }));
+  const module = 'dist/widget/index.js';
+  const exports = declarations.flatMap(({ name, tagName }) =>
+    [
+      { kind: 'js', name },
+      { kind: 'custom-element-definition', name: tagName },
+    ].map((door) => ({ ...door, declaration: { name, module } })),
+  );
+  return {
+    schemaVersion: '1.0.0',
+    modules: [{ kind: 'javascript-module', path: module, declarations, exports }],
+  };
 }
 
 /**

@@ -6,6 +6,7 @@ import { gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { build } from '../../scripts/build.mjs';
 import { filesIn, ROOT } from '../../scripts/files.mjs';
+import { attributeOf, ELEMENTS, settingsOn } from '../../widget/settings.js';
 
 /** What a page that embeds the widget loads, zipped: held near what it is, so that growth is seen. */
 const WIDGET_LIMIT_BYTES = 135 * 1024;
@@ -56,6 +57,23 @@ describe('the build', () => {
       expect(words.toString().match(/\bimport\b/g), file).toBeNull();
       expect(zipped(words), file).toBeLessThanOrEqual(WORDS_LIMIT_BYTES);
     }
+  });
+
+  it('tells editors of every element and every attribute of it', () => {
+    const read = (file: string) => readFileSync(path.join(first, 'widget', file), 'utf8');
+    const { modules } = JSON.parse(read('custom-elements.json')) as {
+      modules: {
+        declarations: { tagName: string; name: string; attributes: { name: string; type: { text: string } }[] }[];
+      }[];
+    };
+    const told = modules[0]!.declarations.map(({ tagName, attributes }) => [
+      tagName,
+      attributes.map(({ name }) => name),
+    ]);
+    expect(told).toEqual(ELEMENTS.map((element) => [element, settingsOn(element).map(([name]) => attributeOf(name))]));
+    const season = modules[0]!.declarations[0]!.attributes.find(({ name }) => name === 'season');
+    expect(season?.type.text).toContain("'winter'");
+    for (const { name } of modules[0]!.declarations) expect(read('index.js')).toContain(`as ${name}`);
   });
 
   it('fetches nothing: no address of another machine and no way to call one', () => {
