@@ -9,7 +9,7 @@ import { filesIn, ROOT } from '../../scripts/files.mjs';
 import { attributeOf, ELEMENTS, settingsOn } from '../../widget/settings.js';
 
 /** What a page that embeds the widget loads, zipped: held near what it is, so that growth is seen. */
-const WIDGET_LIMIT_BYTES = 135 * 1024;
+const WIDGET_LIMIT_BYTES = 140 * 1024;
 /** The words of one more language, which come when they are wanted. */
 const WORDS_LIMIT_BYTES = 8 * 1024;
 
@@ -31,7 +31,7 @@ describe('the build', () => {
   beforeAll(async () => {
     await build(first, { types: false });
     await build(second, { types: false });
-  });
+  }, 120_000);
   afterAll(() => rmSync(folder, { recursive: true }));
 
   it('gives the same bytes twice, in whatever folder', () => {
