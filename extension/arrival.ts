@@ -16,14 +16,19 @@ interface Arrival {
 
 /** Puts each selection that comes in into the element; what stood there can be brought back. */
 export async function takeArrivals(check: BrimwiseCheck): Promise<void> {
-  await onHandedOver((selection) => {
+  await onHandedOver(taker(check));
+}
+
+/** What puts a selection into the element. */
+export function taker(check: BrimwiseCheck): (selection: HandedSelection) => void {
+  return (selection) => {
     const before = check.draft;
     const { draft, told, selected } = arrived(selection, before);
     take(draft);
     show(told, selected, isEmpty(before) || draft === before ? undefined : before);
     if (draft === before) check.focus();
     else void check.focusResult();
-  });
+  };
 
   function take(draft: Draft): void {
     check.draft = draft;

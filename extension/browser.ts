@@ -41,10 +41,25 @@ export function onPanelCommand(listener: (windowId: number) => Promise<void>): v
   });
 }
 
-/** Runs a function that stands alone in a frame of the page; it rejects where the browser lets nobody in. */
-export async function runInPage<T>(tabId: number, frameId: number, func: () => T): Promise<T> {
-  const [outcome] = await browser.scripting.executeScript({ target: { tabId, frameIds: [frameId] }, func });
-  return outcome?.result as T;
+/**
+ * Runs a function that stands alone in a frame of the page, or in each frame that can be read; it gives what came of each, and rejects where the
+ * browser lets nobody in.
+ */
+export async function runInPage<Args extends unknown[], T>(
+  tabId: number,
+  frameId: number | 'all',
+  func: (...args: Args) => T,
+  ...args: Args
+): Promise<T[]> {
+  const target = frameId === 'all' ? { tabId, allFrames: true } : { tabId, frameIds: [frameId] };
+  const outcomes = await browser.scripting.executeScript({ target, func: func, args });
+  return outcomes.flatMap(({ result }) => (result === undefined || result === null ? [] : [result as T]));
+}
+
+/** The tab that the person looks at in this window. */
+export async function currentTabId(): Promise<number | undefined> {
+  const [tab] = await browser.tabs.query({ active: true, currentWindow: true });
+  return tab?.id;
 }
 
 /** Chrome's side panel, which the polyfill does not know. */

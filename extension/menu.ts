@@ -1,6 +1,6 @@
 import { message, openPanel, runInPage, setSelectionItems, type SelectionClick } from './browser.js';
 import { handOver } from './handover.js';
-import { readSelection } from './selection.js';
+import { readPage } from './selection.js';
 
 export async function fillMenu(): Promise<void> {
   await setSelectionItems([
@@ -14,8 +14,8 @@ export async function giveSecondOpinion(click: SelectionClick): Promise<void> {
   const { item, tabId, windowId, frameId, selectionText } = click;
   // First, and not waited for: a panel opens only within the click itself.
   const opening = openPanel(windowId);
-  const read = await runInPage(tabId, frameId, readSelection).catch(() => '');
-  const asTold = read === '';
-  await handOver({ windowId, entrance: item === 'pot' ? 'pot' : 'list', text: asTold ? selectionText : read, asTold });
+  const [[part] = []] = await runInPage(tabId, frameId, readPage, 'selection').catch(() => []);
+  const entrance = item === 'pot' ? 'pot' : 'list';
+  await handOver({ windowId, entrance, text: part?.text ?? selectionText, asTold: part === undefined });
   await opening;
 }

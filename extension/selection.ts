@@ -1,21 +1,66 @@
+/** A part of a page, as text. */
+export interface PagePart {
+  /** The nearest heading before it, or the caption of a table; '' where there is none, and for a selection. */
+  readonly heading: string;
+  /** One line for each block, list item, table row and line break, a tab between the cells of a row. */
+  readonly text: string;
+}
+
 /**
- * What is selected in the page, as text: one line for each block, list item, table row and line break, a tab between the cells of a row.
+ * What is selected in the page, or each of its lists and tables. Nothing in the page is changed.
  *
  * It runs in the page, in a world of its own, and is sent there as source: it stands alone, with no import and nothing from outside its braces.
  */
-export function readSelection(): string {
-  const lines: string[] = [];
+export function readPage(wanted: 'selection' | 'lists'): PagePart[] {
+  /** A page may have more than anyone would choose among, and longer than anyone would read. */
+  const MOST_PARTS = 200;
+  const LONGEST = 100_000;
+  const LISTS = 'ul, ol, dl, table, pre, p:has(br)';
+  const HEADINGS = 'h1, h2, h3, h4, h5, h6, [role="heading"]';
+
+  let lines: string[] = [];
   let line = '';
   let cells = 0;
 
-  const field = focused();
-  if (field instanceof HTMLTextAreaElement || (field instanceof HTMLInputElement && isReadable(field))) {
-    const { value, selectionStart, selectionEnd } = field;
-    if (selectionStart !== selectionEnd) return value.slice(selectionStart ?? 0, selectionEnd ?? 0);
+  if (wanted === 'lists') return lists();
+  const text = selected();
+  return text === '' ? [] : [{ heading: '', text }];
+
+  function selected(): string {
+    const field = focused();
+    if (field instanceof HTMLTextAreaElement || (field instanceof HTMLInputElement && isReadable(field))) {
+      const { value, selectionStart, selectionEnd } = field;
+      if (selectionStart !== selectionEnd) return value.slice(selectionStart ?? 0, selectionEnd ?? 0);
+    }
+    for (const range of ranges()) visit(range.commonAncestorContainer, range);
+    return taken();
   }
-  for (const range of ranges()) visit(range.commonAncestorContainer, range);
-  endLine();
-  return lines.join('\n');
+
+  function lists(): PagePart[] {
+    const parts: PagePart[] = [];
+    let heading = '';
+    for (const element of document.querySelectorAll(`${HEADINGS}, ${LISTS}`)) {
+      if (parts.length === MOST_PARTS) break;
+      if (element.parentElement?.closest(LISTS)) continue;
+      const isList = element.matches(LISTS);
+      visit(element);
+      const text = taken();
+      if (!isList) heading = text.replaceAll('\n', ' ') || heading;
+      else if (text !== '') {
+        const caption = element instanceof HTMLTableElement ? element.caption?.textContent.trim() : undefined;
+        parts.push({ heading: (caption || heading).slice(0, 200), text: text.slice(0, LONGEST) });
+      }
+    }
+    return parts;
+  }
+
+  /** The lines so far, taken away. */
+  function taken(): string {
+    endLine();
+    const all = lines.join('\n');
+    lines = [];
+    return all;
+  }
 
   /** The focused element, looked for through open shadow roots. */
   function focused(): Element | null {

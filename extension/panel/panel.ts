@@ -1,5 +1,8 @@
 import '../../widget/index.js';
-import { takeArrivals } from '../arrival.js';
+import { takeArrivals, taker } from '../arrival.js';
 import { mount } from '../face.js';
+import { offerThisPage } from '../this-page.js';
 
-await takeArrivals(await mount());
+const check = await mount();
+offerThisPage(taker(check));
+await takeArrivals(check);

@@ -1,8 +1,10 @@
 import '../../widget/index.js';
+import { taker } from '../arrival.js';
 import { currentWindowId, message, openPanel } from '../browser.js';
 import { byId, kept, mount } from '../face.js';
+import { offerThisPage } from '../this-page.js';
 
-await mount();
+offerThisPage(taker(await mount()));
 
 const beside = byId('beside');
 beside.textContent = message('openBeside');

@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { readSelection } from '../../extension/selection.js';
+import { readPage, type PagePart } from '../../extension/selection.js';
 import { launchChromium } from '../../scripts/chromium.mjs';
 import { launchFirefox } from '../../scripts/firefox.mjs';
 
@@ -72,6 +72,8 @@ describe.each([
       document.write(`<!doctype html><body><p>before</p>${markup}<p>after</p>`);
       document.close();
     }, html);
+  const read = (wanted: string) => page.evaluate(readPage as (wanted: string) => PagePart[], wanted);
+  const selection = async () => (await read('selection'))[0]?.text ?? '';
   const select = () =>
     page.evaluate(() => {
       document.getSelection()!.selectAllChildren(document.querySelector('#pick')!);
@@ -80,7 +82,7 @@ describe.each([
   it.each(CASES)('gives %s', async (_, html, lines) => {
     await show(html);
     await select();
-    expect((await page.evaluate(readSelection)).split('\n')).toEqual(lines);
+    expect((await selection()).split('\n')).toEqual(lines);
   });
 
   it('starts and ends within words', async () => {
@@ -89,7 +91,7 @@ describe.each([
       const items = document.querySelectorAll('li');
       document.getSelection()!.setBaseAndExtent(items[0]!.firstChild!, 4, items[2]!.firstChild!, 3);
     });
-    expect(await page.evaluate(readSelection)).toBe('1.3 L\nStove\nLid');
+    expect(await selection()).toBe('1.3 L\nStove\nLid');
   });
 
   it('reads a selection within a shadow root', async () => {
@@ -98,7 +100,7 @@ describe.each([
       const list = document.querySelector('#host')!.shadowRoot!.querySelector('ul')!;
       document.getSelection()!.setBaseAndExtent(list, 0, list, 2);
     });
-    expect(await page.evaluate(readSelection)).toBe('Pot\nLid');
+    expect(await selection()).toBe('Pot\nLid');
   });
 
   it('reads the part of a text field that is selected', async () => {
@@ -108,18 +110,32 @@ describe.each([
       area.focus();
       area.setSelectionRange(6, 17);
     });
-    expect(await page.evaluate(readSelection)).toBe('Pot 1 L\nLid');
+    expect(await selection()).toBe('Pot 1 L\nLid');
   });
 
   it('gives nothing where nothing is selected', async () => {
     await show('<p>Pot</p>');
-    expect(await page.evaluate(readSelection)).toBe('');
+    expect(await selection()).toBe('');
+  });
+
+  it('gives each list and table of the page with the heading before it or its caption, and changes nothing', async () => {
+    await show(
+      `<h1>Varn Hollow</h1><p>Two of us.</p><h2>Cooking</h2><ul><li>Pot 1.3 L<li>Stove<ul><li>burner</ul></ul>
+      <table><caption>Figures</caption><tr><td>Height<td>90 mm</table><p>Gas<br>Lid</p><ol></ol><ul hidden><li>no</ul>`,
+    );
+    const before = await page.content();
+    expect(await read('lists')).toEqual([
+      { heading: 'Cooking', text: 'Pot 1.3 L\nStove\nburner' },
+      { heading: 'Figures', text: 'Figures\nHeight\t90 mm' },
+      { heading: 'Cooking', text: 'Gas\nLid' },
+    ]);
+    expect(await page.content()).toBe(before);
   });
 
   it('takes 20,000 lines', async () => {
     await show(`<ul id="pick">${'<li>Pot 1 L'.repeat(20_000)}</ul>`);
     await select();
-    const text = await page.evaluate(readSelection);
+    const text = await selection();
     expect(text.split('\n').length).toBe(20_000);
   });
 });
