@@ -24,11 +24,11 @@ export type Way = keyof typeof WAYS;
 /** The hashes of the files, by name. */
 export type Hashes = Readonly<Partial<Record<Way, string>>>;
 
-/** Height kept free until the element is there: about what its first page takes. */
+/** Height kept free until the element is there: so much that what follows it stands below a phone's screen, or where it will stand. */
 const RESERVED: Readonly<Record<ElementName, string>> = {
-  'brimwise-check': '40rem',
-  'brimwise-pot': '40rem',
-  'brimwise-verdict': '16rem',
+  'brimwise-check': '60rem',
+  'brimwise-pot': '60rem',
+  'brimwise-verdict': '40rem',
 };
 const FRAME_PX: Readonly<Record<ElementName, string>> = {
   'brimwise-check': '900',
