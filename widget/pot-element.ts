@@ -213,9 +213,9 @@ export class BrimwisePot extends BrimwiseElement {
     finding?.scrollIntoView({ block: 'start' });
   };
 
-  #copy = async (): Promise<void> => {
+  #copy = async (format: 'plain' | 'markdown'): Promise<void> => {
     if (this.judged === null) return;
-    const text = remark(this.judged.report, this.judged.draft.text);
+    const text = remark(this.judged.report, this.judged.draft.text, format);
     try {
       await navigator.clipboard.writeText(text);
       this.copied = { done: true, text };
@@ -328,7 +328,7 @@ export class BrimwisePot extends BrimwiseElement {
     return actions(
       { units: this.draft.units, judged: this.judged !== null, copied: this.copied, shown: this.shows('actions') },
       words,
-      { onCopy: () => void this.#copy(), onUnits: (units: UnitSystem | null) => this.change({ units }) },
+      { onCopy: (format) => void this.#copy(format), onUnits: (units: UnitSystem | null) => this.change({ units }) },
     );
   }
 }

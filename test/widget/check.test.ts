@@ -332,6 +332,43 @@ describe('<brimwise-check>', () => {
     });
   });
 
+  describe('the remark', () => {
+    const allow = (write: (text: string) => Promise<void>) => {
+      navigator.clipboard.writeText = write;
+    };
+    const copyAs = async (element: BrimwiseCheck, label: string) => {
+      inside(element, '.bar button')
+        .find((button) => button.textContent.trim() === label)!
+        .click();
+      await until(() => one(element, '.foot [role="status"]').textContent !== '');
+    };
+    // The browser's own comes back from under the test's.
+    afterEach(() => void Reflect.deleteProperty(navigator.clipboard, 'writeText'));
+
+    for (const [label, quote] of [
+      ['Copy as text', '  > 4: Zorvik Mite burner, screws onto the canister'],
+      ['Copy as Markdown', '> 4: Zorvik Mite burner, screws onto the canister'],
+    ] as const) {
+      it(`is copied by “${label}”, with the lines quoted`, async () => {
+        const copied: string[] = [];
+        allow((text) => Promise.resolve(void copied.push(text)));
+        const element = await check(list());
+        await copyAs(element, label);
+        expect(copied.length).to.equal(1);
+        expect(copied[0]!.split('\n')).to.include(quote);
+        expect(copied[0]!.startsWith('**')).to.equal(label.endsWith('Markdown'));
+        expect(one(element, '.foot [role="status"]').textContent).to.equal('Copied.');
+      });
+    }
+
+    it('stands there to be copied by hand where the browser refuses', async () => {
+      allow(() => Promise.reject(new Error('no')));
+      const element = await check(list());
+      await copyAs(element, 'Copy as Markdown');
+      expect((one(element, '.by-hand') as HTMLTextAreaElement).value).to.include('> 4: Zorvik');
+    });
+  });
+
   describe('with no kit in the list', () => {
     it('says what was read and gives a line to begin with', async () => {
       const element = await check(list({ text: 'down jacket 410 g\ntent' }));

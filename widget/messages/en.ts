@@ -315,6 +315,7 @@ export const WORDS = {
   },
 
   copy: 'Copy as text',
+  copyMarkdown: 'Copy as Markdown',
   copied: 'Copied.',
   copyRefused: 'The browser refused to copy. The text stands here, to copy by hand.',
   copyText: 'The findings as text',

@@ -7,7 +7,7 @@ export interface ActionsModel {
   readonly judged: boolean;
   /** Whether there is anything to press; the note stands without. */
   readonly shown: boolean;
-  /** After "Copy as text": done, or the text itself where the browser refused. */
+  /** After a press on Copy: done, or the text itself where the browser refused. */
   readonly copied: { readonly done: boolean; readonly text: string } | null;
 }
 
@@ -15,12 +15,13 @@ export interface ActionsModel {
 export function actions(
   { units, judged, copied, shown }: ActionsModel,
   words: Words,
-  on: { readonly onCopy: () => void; readonly onUnits: (units: UnitSystem | null) => void },
+  on: { readonly onCopy: (format: 'plain' | 'markdown') => void; readonly onUnits: (units: UnitSystem | null) => void },
 ): TemplateResult {
   const bar = html`<div class="bar">
       ${
         judged
-          ? html`<button type="button" class="act" @click=${on.onCopy}>${words.copy}</button>
+          ? html`<button type="button" class="act" @click=${() => on.onCopy('plain')}>${words.copy}</button>
+              <button type="button" class="act" @click=${() => on.onCopy('markdown')}>${words.copyMarkdown}</button>
               <button type="button" class="act" @click=${() => window.print()}>${words.print}</button>`
           : nothing
       }
