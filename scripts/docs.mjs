@@ -7,6 +7,7 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build as bundle } from 'esbuild';
 import { ROOT } from './files.mjs';
+import { sizeTable, waysIn } from './widget.mjs';
 
 const README = path.join(ROOT, 'README.md');
 const WIDGET_README = path.join(ROOT, 'widget', 'README.md');
@@ -115,5 +116,6 @@ async function widgetTables() {
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   writeFileSync(README, renderReadme(await import(new URL('../dist/core/index.js', import.meta.url).href)));
-  writeFileSync(WIDGET_README, renderWidgetReadme(await widgetTables()));
+  const sizes = sizeTable(waysIn(path.join(ROOT, 'dist', 'widget')));
+  writeFileSync(WIDGET_README, between(renderWidgetReadme(await widgetTables()), 'sizes', sizes));
 }

@@ -6,6 +6,7 @@ import { gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { build } from '../../scripts/build.mjs';
 import { filesIn, ROOT } from '../../scripts/files.mjs';
+import { waysIn } from '../../scripts/widget.mjs';
 import { attributeOf, ELEMENTS, settingsOn } from '../../widget/settings.js';
 
 /** What a page that embeds the widget loads, zipped: held near what it is, so that growth is seen. */
@@ -56,6 +57,15 @@ describe('the build', () => {
       const words = readFileSync(path.join(first, 'widget', 'words', file));
       expect(words.toString().match(/\bimport\b/g), file).toBeNull();
       expect(zipped(words), file).toBeLessThanOrEqual(WORDS_LIMIT_BYTES);
+    }
+  });
+
+  it('is about as large as the widget’s readme says', () => {
+    const readme = readFileSync(path.join(ROOT, 'widget', 'README.md'), 'utf8');
+    for (const { file, zipped: bytes } of waysIn(path.join(first, 'widget'))) {
+      if (file.startsWith('words/') || file === 'near.js') continue;
+      const said = Number(new RegExp(`\\| \`${file}\` +\\| ([\\d.]+) kB`).exec(readme)?.[1]);
+      expect(Math.abs(bytes / 1000 / said - 1), `${file}: ${bytes} bytes, and ${said} kB said`).toBeLessThan(0.05);
     }
   });
 
