@@ -5,7 +5,7 @@ export default defineConfig({
   test: {
     include: ['test/extension/**/*.test.ts'],
     fileParallelism: false,
-    testTimeout: 30_000,
-    hookTimeout: 60_000,
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
   },
 });
