@@ -21,11 +21,13 @@ export class BrimwiseCheck extends BrimwisePot {
     editing: { state: true },
     listFolded: { state: true },
     readingFolded: { state: true },
+    readingWhole: { state: true },
   };
 
   declare private editing: string | null;
   declare private listFolded: boolean;
   declare private readingFolded: boolean;
+  declare private readingWhole: boolean;
 
   /** A parser may give the list after the element, and a framework may change it. */
   #list = new MutationObserver(() => this.settleAnew());
@@ -35,6 +37,7 @@ export class BrimwiseCheck extends BrimwisePot {
     this.editing = null;
     this.listFolded = true;
     this.readingFolded = true;
+    this.readingWhole = false;
   }
 
   protected override get tag(): ElementName {
@@ -57,6 +60,7 @@ export class BrimwiseCheck extends BrimwisePot {
 
   protected override draftReplaced(): void {
     this.editing = null;
+    this.readingWhole = false;
   }
 
   #setText = (text: string): void => this.change({ text }, this.typing);
@@ -148,13 +152,14 @@ export class BrimwiseCheck extends BrimwisePot {
 
   /** Left as it is while a stroke of the list waits for its check, for nothing in it has changed; so are the findings. */
   #reading(judged: Judged): unknown {
-    const { editing, readingFolded: folded, settled } = this;
-    return guard([judged, editing, folded, settled], () =>
-      reading({ ...judged, editing, folded, level: settled.level }, words, {
+    const { editing, readingFolded: folded, readingWhole: whole, settled } = this;
+    return guard([judged, editing, folded, whole, settled], () =>
+      reading({ ...judged, editing, folded, whole, level: settled.level }, words, {
         onEdit: this.#edit,
         onCorrect: this.#correct,
         onForget: (at) => this.change({ corrections: this.draft.corrections.filter((_, i) => i !== at) }),
         onFold: (next) => (this.readingFolded = next),
+        onWhole: () => (this.readingWhole = true),
       }),
     );
   }

@@ -15,10 +15,19 @@ Stove <img src=x onerror="globalThis.ran = 2">
 Lid
 Mug \${globalThis.ran = 6} {{constructor}}`;
 
+const MANY = 20_000;
+
+const fill = (page: Page, count: number) =>
+  page.evaluate((lines) => {
+    document.querySelector('#pick')!.innerHTML =
+      '<h2>Kit</h2><ul>' + '<li>Pot 1 L, titanium, 130 g</li>'.repeat(lines - 1) + '</ul>';
+  }, count);
 const select = (page: Page) =>
   page.evaluate(() => {
     document.getSelection()!.selectAllChildren(document.querySelector('#pick')!);
   });
+const linesIn = (tab: Page) => tab.$eval('>>> textarea', (area) => area.value.split('\n').length);
+
 /** What a page of the extension shows of a text that came in; it is asked in that page. */
 function state(view: Window) {
   const check = view.document.querySelector('brimwise-check')!.shadowRoot!;
@@ -68,6 +77,15 @@ describe('a selection that means harm, in Chromium', () => {
     expect(complaints).toEqual([]);
     await tab.close();
   });
+
+  it(`is read and judged to the end where it has ${MANY} lines`, async () => {
+    await fill(page, MANY);
+    await select(page);
+    const { tab } = await chromium.pickMenuItem(extended, '');
+    await expect.poll(() => linesIn(tab), { timeout: 60_000 }).toBe(MANY);
+    await chromium.waitForFindings(tab);
+    await tab.close();
+  });
 });
 
 describe('a selection that means harm, in Firefox', () => {
@@ -91,5 +109,15 @@ describe('a selection that means harm, in Firefox', () => {
     await firefox.pickMenuItem(extended, page, '#pick p');
     await firefox.until(async () => (await inSidebar()).judged);
     expect(await inSidebar()).toEqual({ text: CODE, judged: true, ran: null, foreign: 0 });
+  });
+
+  it(`is read and judged to the end where it has ${MANY} lines`, async () => {
+    const page = await extended.browser.newPage();
+    await page.goto(`${site.address}hostile.html`);
+    await fill(page, MANY);
+    await select(page);
+    await firefox.pickMenuItem(extended, page, '#pick h2');
+    await expect.poll(async () => (await inSidebar()).text.split('\n').length, { timeout: 60_000 }).toBe(MANY);
+    expect(await inSidebar()).toMatchObject({ judged: true, ran: null });
   });
 });

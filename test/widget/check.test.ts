@@ -58,6 +58,16 @@ describe('<brimwise-check>', () => {
     await emulateMedia({ colorScheme: 'light', media: 'screen' });
   });
 
+  it('draws the first of very many lines of the reading, and the others when they are asked for', async () => {
+    const element = await check(list({ text: 'pot 1 L\n'.repeat(700) }));
+    expect(inside(element, '.read li').length).to.equal(500);
+    const others = inside(element, '.reading button').find((button) => button.textContent.includes('other 200 lines'));
+    others!.click();
+    await element.updateComplete;
+    expect(inside(element, '.read li').length).to.equal(700);
+    expect(one(element, '.reading').textContent).not.to.contain('other 200 lines');
+  });
+
   describe('gives axe nothing to mind', () => {
     const states: Record<string, Draft> = {
       'with nothing typed': EMPTY_DRAFT,

@@ -172,6 +172,7 @@ export const WORDS = {
   lineToCopy: 'pot 1.3 L, lid',
   useLine: 'Put that line in',
   allLines: (n: number) => `All ${n} lines`,
+  otherLines: (n: number) => `Show the other ${n} lines`,
 
   noKit: 'Nothing here reads as cook kit.',
   noKitRead: (n: number) =>

@@ -19,6 +19,8 @@ export interface ReadingModel extends Judged {
   /** Key of the value that is being corrected. */
   readonly editing: string | null;
   readonly folded: boolean;
+  /** All lines, however many; else the first ROWS. */
+  readonly whole: boolean;
   readonly level: number;
 }
 
@@ -27,7 +29,11 @@ export interface ReadingActions {
   readonly onCorrect: (anchor: Anchor, value: NewValue, by: 'enter' | 'leaving') => void;
   readonly onForget: (correction: number) => void;
   readonly onFold: (folded: boolean) => void;
+  readonly onWhole: () => void;
 }
+
+/** More lines than a kit list has: who pastes a book is not made to wait until all of it is drawn. */
+const ROWS = 500;
 
 /** Fields in the order they are shown; capacities stand before them, the count before the kind. */
 const FIELDS = [
@@ -74,23 +80,31 @@ export function reading(model: ReadingModel, words: Words, actions: ReadingActio
     </div>
     <div class="w" id="read">
       ${report.reading.notes.map((note) => html`<p class="note">${note}</p>`)}
-      ${shown.length === 0 ? nothing : key(words)}
-      <ol class="read">
-        ${shown.map((line) => lineRow(line, model, words, actions))}
-      </ol>
+      ${shown.length === 0 ? nothing : key(words)} ${rows(shown, model, words, actions)}
       ${
         off.length === 0
           ? nothing
           : html`<details class="fold shelf">
               <summary>${words.notCookKit(off.length)}</summary>
-              <ol class="read">
-                ${off.map((line) => lineRow(line, model, words, actions))}
-              </ol>
+              ${rows(off, model, words, actions)}
             </details>`
       }
       ${unused(model, words, actions)}
     </div>
   </section>`;
+}
+
+function rows(lines: readonly Line[], model: ReadingModel, words: Words, actions: ReadingActions): TemplateResult {
+  const drawn = model.whole ? lines : lines.slice(0, ROWS);
+  const others = lines.length - drawn.length;
+  return html`<ol class="read">
+      ${drawn.map((line) => lineRow(line, model, words, actions))}
+    </ol>
+    ${
+      others === 0
+        ? nothing
+        : html`<button type="button" class="act" @click=${actions.onWhole}>${words.otherLines(others)}</button>`
+    }`;
 }
 
 function key(words: Words): TemplateResult {

@@ -24,6 +24,9 @@ export interface SheetActions {
 
 type Mark = { readonly span: Span; readonly as: 'item' | 'value' | 'guess' };
 
+/** Lines that carry proof marks: those of a list. What is longer stands there unmarked, so that nobody waits for it to be drawn. */
+const MARKED = 1000;
+
 /** The list: a textarea with the real text, over a layer that repeats it and carries numbers, ruling and proof marks. */
 export function sheet(model: SheetModel, words: Words, actions: SheetActions): TemplateResult {
   const text = plainBreaks(model.text);
@@ -42,7 +45,7 @@ export function sheet(model: SheetModel, words: Words, actions: SheetActions): T
       </div>
       <div class="sheet" id="sheet">
         <div class="lines" aria-hidden="true">
-          ${(text === '' ? words.placeholder.split('\n') : lines).map((line) => markedLine(line, marked.get(line)))}
+          ${(text === '' ? words.placeholder.split('\n') : lines).map((line, i) => markedLine(line, i < MARKED ? marked.get(line) : undefined))}
         </div>
         <textarea
           aria-label=${words.list}
