@@ -76,6 +76,21 @@ export async function openPopup({ browser, extension }, over) {
   return popup;
 }
 
+/**
+ * Forgets all that the extension has kept.
+ * @param {Extended} extended
+ */
+export async function forget({ browser, id, worker }) {
+  await (await worker()).evaluate(() => Promise.all([chrome.storage.local.clear(), chrome.storage.sync.clear()]));
+  const [page] = await browser.pages();
+  const session = await page?.createCDPSession();
+  await session?.send('Storage.clearDataForOrigin', {
+    origin: `chrome-extension://${id}`,
+    storageTypes: 'local_storage',
+  });
+  await session?.detach();
+}
+
 /** Whether the element of a page shows a finding; to be asked in that page. */
 export function hasFindings() {
   return document.querySelector('brimwise-check')?.shadowRoot?.querySelector('[data-check]') != null;

@@ -1,7 +1,7 @@
 /** npm run shots: pictures of the page, the popup and the panel, in reports/shots, to look at; store-*.png are of the size that stores ask. Run the build first. */
 import { mkdirSync, rmSync } from 'node:fs';
 import path from 'node:path';
-import { launchChromium, launchExtended, openPopup, waitForFindings } from './chromium.mjs';
+import { forget, launchChromium, launchExtended, openPopup, waitForFindings } from './chromium.mjs';
 import { ROOT } from './files.mjs';
 import { serve } from './serve.mjs';
 
@@ -64,7 +64,7 @@ for (const scheme of SCHEMES) {
   await panel.setViewport(STORE);
   await shoot(panel, {}, 'store', scheme);
   await panel.close();
-  await (await extended.worker()).evaluate(() => chrome.storage.local.clear());
+  await forget(extended);
 }
 await extended.browser.close();
 console.log(`Pictures are in ${FOLDER}.`);

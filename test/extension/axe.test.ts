@@ -39,7 +39,7 @@ describe('axe, in Chromium', () => {
   afterAll(() => extended.browser.close());
   afterEach(async () => {
     for (const tab of await extended.browser.pages()) if (tab !== blank) await tab.close();
-    await (await extended.worker()).evaluate(() => chrome.storage.local.clear());
+    await chromium.forget(extended);
   });
 
   async function open(file: string, scheme = 'light', width = WIDTHS.panel): Promise<void> {

@@ -1,6 +1,6 @@
 import type { Page } from 'puppeteer-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { launchExtended, openPopup, waitForFindings, type Extended } from '../../scripts/chromium.mjs';
+import { forget, launchExtended, openPopup, waitForFindings, type Extended } from '../../scripts/chromium.mjs';
 
 describe('the defaults, set on the full page', () => {
   let chromium: Extended;
@@ -12,9 +12,7 @@ describe('the defaults, set on the full page', () => {
   afterAll(() => chromium.browser.close());
   afterEach(async () => {
     await page.close();
-    await (
-      await chromium.worker()
-    ).evaluate(() => Promise.all([chrome.storage.local.clear(), chrome.storage.sync.clear()]));
+    await forget(chromium);
   });
 
   async function open(): Promise<void> {
@@ -60,7 +58,10 @@ describe('the defaults, set on the full page', () => {
     await page.select('#defaults [name="units"]', 'us');
     const units = (where: Page) => where.evaluate(() => document.querySelector('brimwise-check')!.draft.units);
     await expect.poll(() => units(page)).toBe('us');
-    await (await chromium.worker()).evaluate(() => chrome.storage.local.remove('draft'));
+    await page.evaluate(() => {
+      localStorage.clear();
+      return chrome.storage.local.remove('draft');
+    });
     await page.reload();
     await page.waitForSelector('#defaults h2');
     expect(await units(page)).toBe('us');

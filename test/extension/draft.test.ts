@@ -4,7 +4,7 @@ import path from 'node:path';
 import type { Page } from 'puppeteer-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { ROOT } from '../../scripts/files.mjs';
-import { launchExtended, openPopup, type Extended } from '../../scripts/chromium.mjs';
+import { forget, launchExtended, openPopup, type Extended } from '../../scripts/chromium.mjs';
 
 const typed = (page: Page) => page.$eval('>>> textarea', (area) => area.value);
 
@@ -19,7 +19,7 @@ describe('the draft in Chromium', () => {
   afterAll(() => chromium.browser.close());
   afterEach(async () => {
     for (const tab of await chromium.browser.pages()) if (tab !== page) await tab.close();
-    await (await chromium.worker()).evaluate(() => chrome.storage.local.clear());
+    await forget(chromium);
   });
 
   /** The panel's page in a tab: any second page of the extension. */
@@ -38,6 +38,15 @@ describe('the draft in Chromium', () => {
     expect(await typed(again)).toBe('Pot 600 ml\nstove, screws on the canis');
     await again.keyboard.type('ter');
     expect(await typed(again)).toContain('canister');
+  });
+
+  it('is kept when the popup closes before the store has taken the last stroke', async () => {
+    const popup = await openPopup(chromium, page);
+    await popup.keyboard.type('Pot 600 m');
+    await popup.evaluate(() => Object.assign(chrome.storage.local, { set: () => new Promise(() => undefined) }));
+    await popup.keyboard.type('l, lid');
+    await popup.close();
+    expect(await typed(await openPopup(chromium, page))).toBe('Pot 600 ml, lid');
   });
 
   it('shows in every page of the extension that is open, as it is typed: none writes over another', async () => {

@@ -56,7 +56,7 @@ describe('a selection that means harm, in Chromium', () => {
   });
   afterAll(() => extended.browser.close());
   beforeEach(async () => {
-    await (await extended.worker()).evaluate(() => chrome.storage.local.clear());
+    await chromium.forget(extended);
     await page.goto(`${site.address}hostile.html`);
     // Lets the extension in, as a click on the menu does with a screen.
     await (await chromium.openPopup(extended, page)).close();

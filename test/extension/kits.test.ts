@@ -5,7 +5,7 @@ import type { AxeResults } from 'axe-core';
 import type { ElementHandle, Page } from 'puppeteer-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { ROOT } from '../../scripts/files.mjs';
-import { launchExtended, openPopup, type Extended } from '../../scripts/chromium.mjs';
+import { forget, launchExtended, openPopup, type Extended } from '../../scripts/chromium.mjs';
 import { watch } from './watch.js';
 
 const AXE = readFileSync(path.join(ROOT, 'node_modules', 'axe-core', 'axe.min.js'), 'utf8');
@@ -24,7 +24,7 @@ describe('the full page and its saved kits', () => {
   });
   afterEach(async () => {
     await page.close();
-    await (await chromium.worker()).evaluate(() => chrome.storage.local.clear());
+    await forget(chromium);
   });
 
   async function open(): Promise<Page> {

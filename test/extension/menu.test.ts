@@ -36,7 +36,7 @@ describe('the menu over a selection, in Chromium', () => {
   });
   afterEach(async () => {
     for (const tab of await extended.browser.pages()) if (tab !== page) await tab.close();
-    await (await extended.worker()).evaluate(() => chrome.storage.local.clear());
+    await chromium.forget(extended);
   });
 
   const clickItem = async (selectionText: string, item?: string) =>

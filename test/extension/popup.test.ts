@@ -3,7 +3,7 @@ import path from 'node:path';
 import type { Page } from 'puppeteer-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { ROOT } from '../../scripts/files.mjs';
-import { launchExtended, openPopup, waitForFindings, type Extended } from '../../scripts/chromium.mjs';
+import { forget, launchExtended, openPopup, waitForFindings, type Extended } from '../../scripts/chromium.mjs';
 import * as firefox from '../../scripts/firefox.mjs';
 import { violationsIn } from './axe.js';
 import { watch } from './watch.js';
@@ -22,7 +22,7 @@ describe('the popup in Chromium', () => {
   afterAll(() => chromium.browser.close());
   afterEach(async () => {
     if (!popup.isClosed()) await popup.close();
-    await (await chromium.worker()).evaluate(() => chrome.storage.local.clear());
+    await forget(chromium);
   });
 
   const open = async () => (popup = await openPopup(chromium, page));

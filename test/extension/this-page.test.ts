@@ -2,7 +2,7 @@ import path from 'node:path';
 import type { Page } from 'puppeteer-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { offersIn } from '../../extension/offers.js';
-import { launchExtended, openPopup, waitForFindings, type Extended } from '../../scripts/chromium.mjs';
+import { forget, launchExtended, openPopup, waitForFindings, type Extended } from '../../scripts/chromium.mjs';
 import { ROOT } from '../../scripts/files.mjs';
 import { serve } from '../../scripts/serve.mjs';
 
@@ -39,7 +39,7 @@ describe('“This page” in the popup', () => {
   });
   afterEach(async () => {
     await popup.close();
-    await (await chromium.worker()).evaluate(() => chrome.storage.local.clear());
+    await forget(chromium);
   });
 
   const look = async (address?: string) => {
