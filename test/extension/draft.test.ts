@@ -46,7 +46,7 @@ describe('the draft in Chromium', () => {
     await popup.evaluate(() => Object.assign(chrome.storage.local, { set: () => new Promise(() => undefined) }));
     await popup.keyboard.type('l, lid');
     await popup.close();
-    expect(await typed(await openPopup(chromium, page))).toBe('Pot 600 ml, lid');
+    expect(await typed(await openTab())).toBe('Pot 600 ml, lid');
   });
 
   it('shows in every page of the extension that is open, as it is typed: none writes over another', async () => {
