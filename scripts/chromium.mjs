@@ -69,7 +69,9 @@ export async function launchExtended(args = [], folder = path.join(ROOT, 'dist',
  */
 export async function openPopup({ browser, extension }, over) {
   await over.bringToFront();
-  const opening = browser.waitForTarget((target) => target.url().endsWith('/popup/index.html'));
+  // One that is still closing is not the one that opens.
+  const before = new Set(browser.targets());
+  const opening = browser.waitForTarget((target) => !before.has(target) && target.url().endsWith('/popup/index.html'));
   await over.triggerExtensionAction(extension);
   const popup = await (await opening).asPage();
   await popup.waitForFunction(() => document.activeElement?.localName === 'brimwise-check');
