@@ -89,9 +89,11 @@ const buffer: Folded = {
 
 /** One character becomes no more than so many codes. */
 const LONGEST_FOLD = 3;
+/** After the last code stand so many noughts: who looks ahead sees the end, not what an earlier text left behind. */
+const END_CODES = 4;
 
 function makeRoom(characters: number): void {
-  const room = characters * LONGEST_FOLD;
+  const room = characters * LONGEST_FOLD + END_CODES;
   if (room <= buffer.codes.length) return;
   buffer.codes = new Uint16Array(room);
   buffer.from = new Uint32Array(room);
@@ -138,6 +140,7 @@ export function fold(text: string, start: number, end: number, html = false): Fo
     }
     putChar(code, at, at + 1, text.charCodeAt(at - 1), text.charCodeAt(at + 1));
   }
+  codes.fill(0, buffer.length, buffer.length + END_CODES);
   return buffer;
 }
 
