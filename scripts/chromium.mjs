@@ -74,7 +74,7 @@ export async function openPopup({ browser, extension }, over) {
   const opening = browser.waitForTarget((target) => !before.has(target) && target.url().endsWith('/popup/index.html'));
   await over.triggerExtensionAction(extension);
   const popup = await (await opening).asPage();
-  await popup.waitForFunction(() => document.activeElement?.localName === 'brimwise-check');
+  await popup.waitForFunction(() => document.activeElement?.localName === 'brimwise-check', { polling: 100 });
   return popup;
 }
 

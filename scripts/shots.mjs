@@ -25,6 +25,18 @@ function shoot(page, how, ...words) {
   });
 }
 
+/** @param {import('puppeteer-core').Page} full @param {string} name */
+async function saveKit(full, name) {
+  await full.waitForFunction(() => document.querySelector('#kits form'), { polling: 100 });
+  await full.$eval('#kits [name="name"]', (field) => /** @type {HTMLInputElement} */ ((field).value = ''));
+  await full.type('#kits [name="name"]', `${name}\n`);
+  await full.waitForFunction(
+    (wanted) => [...document.querySelectorAll('#kits .name')].some(({ textContent }) => textContent === wanted),
+    { polling: 100 },
+    name,
+  );
+}
+
 rmSync(FOLDER, { recursive: true, force: true });
 mkdirSync(FOLDER, { recursive: true });
 
@@ -44,8 +56,10 @@ for (const scheme of SCHEMES) {
 await chromium.close();
 site.close();
 
+const post = await serve(path.join(ROOT, 'test', 'extension', 'pages'));
 const extended = await launchExtended();
 const over = await extended.browser.newPage();
+await over.goto(`${post.address}post.html`);
 for (const scheme of SCHEMES) {
   const popup = await openPopup(extended, over);
   await setScheme(popup, scheme);
@@ -53,6 +67,9 @@ for (const scheme of SCHEMES) {
   await popup.keyboard.sendCharacter(demoList);
   await waitForFindings(popup);
   await shoot(popup, {}, 'popup', 'list', scheme);
+  await popup.click('#this-page');
+  await popup.waitForFunction(() => document.querySelector('#offers button'), { polling: 100 });
+  await shoot(popup, {}, 'popup', 'offers', scheme);
   await popup.close();
 
   const panel = await extended.browser.newPage();
@@ -64,7 +81,20 @@ for (const scheme of SCHEMES) {
   await panel.setViewport(STORE);
   await shoot(panel, {}, 'store', scheme);
   await panel.close();
+
+  const full = await extended.browser.newPage();
+  await setScheme(full, scheme);
+  await full.setViewport(STORE);
+  await full.goto(`chrome-extension://${extended.id}/page/index.html`);
+  await waitForFindings(full);
+  for (const name of ['Two in winter', 'The small pot']) await saveKit(full, name);
+  for (const width of [STORE.width, PANEL.width]) {
+    await full.setViewport({ width, height: STORE.height });
+    await shoot(full, { fullPage: true }, 'full', width, scheme);
+  }
+  await full.close();
   await forget(extended);
 }
 await extended.browser.close();
+post.close();
 console.log(`Pictures are in ${FOLDER}.`);

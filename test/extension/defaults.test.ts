@@ -19,7 +19,7 @@ describe('the defaults, set on the full page', () => {
     page = await chromium.browser.newPage();
     await page.setViewport({ width: 1400, height: 900 });
     await page.goto(`chrome-extension://${chromium.id}/page/index.html`);
-    await page.waitForSelector('#defaults h2');
+    await page.waitForFunction(() => document.querySelector('#defaults h2'), { polling: 100 });
   }
   /** What the trip shows of people, and whether as assumed. */
   const people = (where: Page) =>
@@ -63,7 +63,7 @@ describe('the defaults, set on the full page', () => {
       return chrome.storage.local.remove('draft');
     });
     await page.reload();
-    await page.waitForSelector('#defaults h2');
+    await page.waitForFunction(() => document.querySelector('#defaults h2'), { polling: 100 });
     expect(await units(page)).toBe('us');
   });
 
@@ -79,7 +79,7 @@ describe('the defaults, set on the full page', () => {
     await page.click('[name="synced"]');
     await expect.poll(synced).toMatchObject({ season: 'winter' });
     await page.reload();
-    await page.waitForSelector('#defaults h2');
+    await page.waitForFunction(() => document.querySelector('#defaults h2'), { polling: 100 });
     expect(await page.$eval('#defaults [name="season"]', (field) => (field as HTMLSelectElement).value)).toBe('winter');
   });
 });

@@ -1,14 +1,14 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import type { AxeResults } from 'axe-core';
 import type { ElementHandle, Page } from 'puppeteer-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { ROOT } from '../../scripts/files.mjs';
-import { forget, launchExtended, openPopup, type Extended } from '../../scripts/chromium.mjs';
+import { forget, launchExtended, openPopup, waitForFindings, type Extended } from '../../scripts/chromium.mjs';
+import { violationsIn } from './axe.js';
 import { watch } from './watch.js';
 
-const AXE = readFileSync(path.join(ROOT, 'node_modules', 'axe-core', 'axe.min.js'), 'utf8');
+const LIST = readFileSync(path.join(ROOT, 'test', 'lists', 'solo-simmer-small', 'list.txt'), 'utf8');
 
 describe('the full page and its saved kits', () => {
   const folder = mkdtempSync(path.join(tmpdir(), 'brimwise-'));
@@ -32,9 +32,11 @@ describe('the full page and its saved kits', () => {
     // Wide enough for the kits to stand beside the findings, which push nothing away from under the pointer there.
     await tab.setViewport({ width: 1400, height: 900 });
     await tab.goto(`chrome-extension://${chromium.id}/page/index.html`);
-    await tab.waitForSelector('#kits h2');
+    await shown(tab, '#kits h2');
     return (page = tab);
   }
+  const shown = (where: Page, selector: string) =>
+    where.waitForFunction((wanted) => document.querySelector(wanted), { polling: 100 }, selector);
   const typed = () => page.$eval('>>> textarea', (area) => area.value);
   const type = async (text: string) => {
     await page.evaluate(() => document.querySelector('brimwise-check')!.focus());
@@ -66,7 +68,7 @@ describe('the full page and its saved kits', () => {
     await press('Undo');
     await expect.poll(typed).toBe('Pot 1 L, lid');
     await page.reload();
-    await page.waitForSelector('#kits .name');
+    await shown(page, '#kits .name');
     expect([await typed(), await names()]).toEqual(['Pot 1 L, lid', ['Humblefern']]);
   });
 
@@ -162,6 +164,20 @@ describe('the full page and its saved kits', () => {
     expect(await page.$$eval('#kits img', (images) => images.length)).toBe(0);
   });
 
+  it('is led to from the top of a narrow page, past all the findings, by the keyboard alone', async () => {
+    await open();
+    await page.setViewport({ width: 380, height: 700 });
+    await type(LIST);
+    await waitForFindings(page);
+    const top = () => page.$eval('#kits h2', (heading) => heading.getBoundingClientRect().top);
+    expect(await top()).toBeGreaterThan(700);
+    await page.focus('#to-kept');
+    await page.keyboard.press('Enter');
+    await expect.poll(top).toBeLessThan(700);
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('name'))).toBe('name');
+  });
+
   it('complains of nothing, and gives axe nothing to mind, wide and narrow, light and dark', async () => {
     await open();
     const { complaints } = watch(page);
@@ -174,9 +190,7 @@ describe('the full page and its saved kits', () => {
     ] as const) {
       await page.setViewport({ width, height: 900 });
       await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value }]);
-      await page.evaluate(AXE);
-      const { violations } = (await page.evaluate('axe.run()')) as AxeResults;
-      expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+      expect(await violationsIn(page)).toEqual([]);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
     }
     expect(complaints).toEqual([]);
@@ -188,7 +202,7 @@ describe('the full page and its saved kits', () => {
     const opening = chromium.browser.waitForTarget((target) => target.url().endsWith('/page/index.html'));
     await popup.click('#room');
     page = (await (await opening).page())!;
-    await page.waitForSelector('#kits h2');
+    await shown(page, '#kits h2');
     await expect.poll(typed).toBe('Pot 1 L');
   });
 });

@@ -63,7 +63,7 @@ describe('the popup in Chromium', () => {
     await open();
     const { complaints, requests } = watch(popup);
     await popup.reload();
-    await popup.waitForFunction(() => document.activeElement?.localName === 'brimwise-check');
+    await popup.waitForFunction(() => document.activeElement?.localName === 'brimwise-check', { polling: 100 });
     await popup.keyboard.sendCharacter(LIST);
     await waitForFindings(popup);
     expect(complaints).toEqual([]);
