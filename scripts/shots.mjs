@@ -28,7 +28,7 @@ function shoot(page, how, ...words) {
 /** @param {import('puppeteer-core').Page} full @param {string} name */
 async function saveKit(full, name) {
   await full.waitForFunction(() => document.querySelector('#kits form'), { polling: 100 });
-  await full.$eval('#kits [name="name"]', (field) => /** @type {HTMLInputElement} */ ((field).value = ''));
+  await full.$eval('#kits [name="name"]', (field) => /** @type {HTMLInputElement} */ (field.value = ''));
   await full.type('#kits [name="name"]', `${name}\n`);
   await full.waitForFunction(
     (wanted) => [...document.querySelectorAll('#kits .name')].some(({ textContent }) => textContent === wanted),
