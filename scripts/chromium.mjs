@@ -107,6 +107,15 @@ export async function waitForFindings(page) {
 }
 
 /**
+ * Waits until something in a page matches. It asks by the clock, for the same reason.
+ * @param {import('puppeteer-core').Page} page
+ * @param {string} selector
+ */
+export async function waitForMatch(page, selector) {
+  await page.waitForFunction((wanted) => document.querySelector(wanted) !== null, { polling: 100 }, selector);
+}
+
+/**
  * Picks an item from the menu over the selection in the active tab, and gives the tab that opens, once it is ready to type in. Chromium draws no menu
  * without a screen: its event is sent instead, and the real listener runs. No panel opens without a click, so the full page does, in a tab.
  * @param {Extended} extended

@@ -47,7 +47,7 @@ describe('axe, in Chromium', () => {
     await page.setViewport({ width, height: 800 });
     await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: scheme }]);
     await page.goto(`chrome-extension://${extended.id}/${file}`, { waitUntil: 'load' });
-    await page.waitForFunction(() => document.activeElement !== document.body || document.readyState === 'complete');
+    await page.waitForFunction(() => document.activeElement?.localName === 'brimwise-check', { polling: 100 });
   }
 
   it('knows pages to look at', () => {
@@ -83,7 +83,7 @@ describe('axe, in Chromium', () => {
     await blank.bringToFront();
     const { tab } = await chromium.pickMenuItem(extended, 'Capacity: 1.3 L\nDiameter: 140 mm\nHeight: 90 mm', 'pot');
     await chromium.waitForFindings(tab);
-    await tab.waitForSelector('#bring-back');
+    await chromium.waitForMatch(tab, '#bring-back');
     await tab.evaluate(openAll);
     expect(await violationsIn(tab)).toEqual([]);
   });
@@ -91,7 +91,7 @@ describe('axe, in Chromium', () => {
   it('minds nothing where the page could not be read', async () => {
     await blank.bringToFront();
     const { tab } = await chromium.pickMenuItem(extended, '');
-    await tab.waitForSelector('#told:not(:empty)');
+    await chromium.waitForMatch(tab, '#told:not(:empty)');
     expect(await violationsIn(tab)).toEqual([]);
   });
 
@@ -101,7 +101,7 @@ describe('axe, in Chromium', () => {
       chrome.storage.local.set = () => Promise.reject(new Error('the disk is full'));
     });
     await page.keyboard.type('Pot 1 L');
-    await page.waitForSelector('#notice:not(:empty)');
+    await chromium.waitForMatch(page, '#notice:not(:empty)');
     expect(await violationsIn(page)).toEqual([]);
   });
 });

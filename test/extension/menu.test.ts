@@ -77,7 +77,7 @@ describe('the menu over a selection, in Chromium', () => {
   it('fills in the pot from a few lines of figures, judges it, and shows what was selected', async () => {
     const figures = 'Capacity: 1.3 L\nDiameter: 140 mm\nHeight: 90 mm\nBail handle';
     const panel = await clickItem(figures, 'pot');
-    await panel.waitForSelector('>>> [data-check]');
+    await chromium.waitForFindings(panel);
     const field = (name: string) => panel.$eval(`>>> [name="${name}"]`, (input) => (input as HTMLInputElement).value);
     expect([await field('pot.capacity'), await field('pot.diameter'), await field('pot.height')]).toEqual([
       '1.3 L',
