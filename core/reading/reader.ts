@@ -4,7 +4,7 @@ import type { Item, ItemKind } from '../model/item.js';
 import type { Line, LineUse } from '../model/reading.js';
 import { LONGEST_LINE } from './formats/lines.js';
 import type { Row, SourceLine } from './formats/rows.js';
-import { draftOf, isMissing, spanOf, type Draft } from './items/draft.js';
+import { draftOf, isMissing, spanOf, stated, type Draft } from './items/draft.js';
 import { findTerms } from './text/terms.js';
 import { tokenise } from './text/tokens.js';
 import { applyFigures, figuresOf } from './items/columns.js';
@@ -163,7 +163,7 @@ export class Reader {
       drafts.splice(drafts.indexOf(draft) + 1, 0, ...(other === undefined ? furtherOf(stretch, draft) : [other]));
     }
     if (drafts.some((draft) => draft.kind === context.kind)) this.sections.told();
-    if (drafts.length === 0 && this.isMore(stretch)) {
+    if (this.isMore(stretch, drafts)) {
       this.mark(row, 'used');
       return;
     }
@@ -230,18 +230,39 @@ export class Reader {
     return undefined;
   }
 
-  /** A row that only adds figures to the thing of the row before, as YAML does. */
-  private isMore(stretch: Stretch): boolean {
+  /** A row that only adds to the thing of the row before, as YAML does: figures, "lid: yes"; or names it better, "what: white gas". */
+  private isMore(stretch: Stretch, drafts: readonly Draft[]): boolean {
     const { row } = stretch;
     const last = this.items.at(-1);
-    const before = this.rows.at(-1);
-    if (last === undefined || before === undefined || row.bullet || row.cells.length > 1 || row.type === 'heading')
-      return false;
-    if (row.line - this.lastLine !== 1 || row.level <= before.level || stretch.tokens.length > 12) return false;
+    if (last === undefined || !this.isUnder(stretch) || stretch.tokens.length > 12) return false;
+    const own = drafts[0];
+    const field = own !== undefined && drafts.length === 1 && stretch.tokens[1]?.fold === ':';
+    const part = field && own.kind === 'lid' && own.noun[0] === 0 && stretch.tokens.length === 3;
+    const again = field && own.kind === last.kind && own.noun[0] > 1;
+    if (drafts.length > 0 && !part && !again) return false;
     this.lastLine = row.line;
+    if (again) {
+      addTo(own, last);
+      this.items[this.items.length - 1] = own;
+      return true;
+    }
     const more = draftOf(last.kind, last.line, last.span, undefined, 0, stretch.tokens.length, [-1, -1]);
     fill(stretch, more, [], { ...NOTHING, bulleted: true }, this.order);
+    if (part) more.lid = stated(own.carried, own.span);
     return addTo(last, more);
+  }
+
+  /** Deeper than the row of the last thing, right below it, and with no bullet of its own. */
+  private isUnder({ row }: Stretch): boolean {
+    const before = this.rows.at(-1);
+    return (
+      before !== undefined &&
+      !row.bullet &&
+      row.cells.length === 1 &&
+      row.type !== 'heading' &&
+      row.line - this.lastLine === 1 &&
+      row.level > before.level
+    );
   }
 
   private isHead(stretch: Stretch, rows: readonly Row[], index: number): boolean {
@@ -250,6 +271,7 @@ export class Reader {
       next === undefined || next.line > stretch.row.line + 2 ? undefined : next.bullet ? 'bullet' : 'plain';
     const before = rows[index - 1];
     if (stretch.row.cells.length > 1) return this.isTableHead(stretch);
+    if (stretch.tokens[1]?.fold === ':' && stretch.tokens.length > 2 && this.isUnder(stretch)) return false;
     return isHeading(stretch, {
       next: nextKind,
       nextLevel: next?.level ?? 0,

@@ -15,7 +15,7 @@ export const da: Words = {
     lid: 'låg, ~grydelåg, ~kedellåg, ~pandelåg | låg, ~grydelåg',
     stove:
       '~brænder, ~primus, ~gasbrænder, ~kogeapparat, ~kogeblus, ~blus, ~gasblus, ~benzinbrænder, ~spritbrænder, ~stormkøkken, ~multibrænder, ~brændeovn lille, ~kvistbrænder, ~hobobrænder, ~gasprimus | ~brændere, ~primusser, ~kogeblus, ~gasblus',
-    fuel: '~brændstof, ~brændsel, ~gasdåse, ~gaspatron, ~gasbeholder, gas, ~brændstofflaske, ~brændselsflaske, ~benzinflaske, ~spritflaske, ~gasflaske, ~grillkul, ~trækul | ~gasdåser, ~gaspatroner, ~gasbeholdere, ~gasflasker, ~brændstofflasker, ~brændselsflasker',
+    fuel: '~brændstof, ~brændsel, ~gasdåse, ~gaspatron, ~gasbeholder, gas, primusgas, ~brændstofflaske, ~brændselsflaske, ~benzinflaske, ~spritflaske, ~gasflaske, ~grillkul, ~trækul | ~gasdåser, ~gaspatroner, ~gasbeholdere, ~gasflasker, ~brændstofflasker, ~brændselsflasker',
     windscreen: '~vindskærm, ~vindskjold, ~læskærm | ~vindskærme',
     bottle:
       '~flaske, ~vandflaske, ~drikkeflaske, ~feltflaske, ~termoflaske, ~termokande, ~kande, ~vanddunk, ~dunk | ~flasker, ~vandflasker, ~drikkeflasker, ~termoflasker, ~kander, ~dunke',
@@ -54,7 +54,7 @@ export const da: Words = {
   },
   stoveTypes: {
     gas: 'gas, gas~, dåse, butan, propan',
-    alcohol: 'sprit, sprit~, ethanol, husholdningssprit',
+    alcohol: 'sprit, sprit~, rødsprit, ethanol, husholdningssprit',
     wood: 'brænde, pind, pinde, kvist, kvist~, kviste',
     'liquid-fuel': 'benzin, benzin~, multifuel, multibrændstof, petroleum, petroleums~, renset benzin',
     'solid-fuel': 'tørsprit, tabletter, fast brændsel',
@@ -63,7 +63,7 @@ export const da: Words = {
   stoveForms: { upright: 'skrues på dåsen, oven på dåsen, topmonteret', remote: 'med slange, slange, fritstående' },
   fuelTypes: {
     gas: 'gas, butan, propan, isobutan',
-    alcohol: 'sprit, husholdningssprit, denatureret sprit, ethanol, bioethanol',
+    alcohol: 'sprit, rødsprit, husholdningssprit, denatureret sprit, ethanol, bioethanol',
     wood: 'brænde, grillkul, trækul',
     'liquid-fuel': 'benzin, renset benzin, petroleum, kemisk renset benzin',
     'solid-fuel': 'tørsprit, tørsprittabletter, brændselstabletter',
@@ -109,7 +109,8 @@ export const da: Words = {
   set: 'sæt',
   each: 'pr. stk, pr stk, stykket, hver, à',
   together: 'til sammen, tilsammen, i alt, begge, sammen',
-  perPerson: 'pr. person, pr person, per person, til hver, hver sin, hver sit, hver deltager, alle medbringer',
+  perPerson:
+    'pr. pers, pr pers, per pers, pr. person, pr person, per person, til hver, hver sin, hver sit, hver deltager, alle medbringer',
   shared: 'fælles, delt',
   perGroup: 'pr, per, for hver',
 

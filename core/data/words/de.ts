@@ -134,7 +134,7 @@ export const de: Words = {
   each: 'je, je stück, pro stück, à, á, jeweils, das stück, einzeln, stück',
   together: 'zusammen, gesamt, insgesamt, alle, beide zusammen, komplett, alles, für beide',
   perPerson:
-    'je person, pro person, pro kopf, p.p., jede/r, jeder, jede, je eine, je einen, je ein, pro nase, für jeden, jeder bringt, jeder braucht, alle bringen, eigene, pro teilnehmer, einer pro person, für alle',
+    'pro pers, je person, pro person, pro kopf, p.p., jede/r, jeder, jede, je eine, je einen, je ein, pro nase, für jeden, jeder bringt, jeder braucht, alle bringen, eigene, pro teilnehmer, einer pro person, für alle',
   shared: 'gemeinsam, geteilt, gruppe, gruppenmaterial, gruppenausrüstung',
   perGroup: 'pro, je, für je',
 

@@ -15,7 +15,7 @@ export const nl: Words = {
     lid: '~deksel, ~pannendeksel | ~deksels',
     stove:
       '~brander, ~gasbrander, ~benzinebrander, ~spiritusbrander, ~kooktoestel, ~gasstel, ~houtbrander, ~kampeerbrander, ~kookstel, ~houtvergasser, ~multifuelbrander, ~gaskookstel | ~branders',
-    fuel: '~brandstof, ~brandstoffles, ~gasfles, ~gasblik, ~gasbus, ~gaspatroon, ~gascartouche, gas, ~cartouche, ~spiritusfles, ~benzinefles, ~houtskool, ~prikblik, ~schroefblik | ~brandstofflessen, ~gasflessen, ~gasblikken, ~gasbussen, ~gaspatronen, ~cartouches',
+    fuel: '~brandstof, ~brandstoffles, ~gasfles, ~gasblik, ~gasblikje, ~gasbus, ~gasbusje, ~gaspatroon, ~gascartouche, gas, ~cartouche, ~spiritusfles, ~benzinefles, ~houtskool, ~prikblik, ~schroefblik | ~brandstofflessen, ~gasflessen, ~gasblikken, ~gasbussen, ~gaspatronen, ~cartouches',
     windscreen: '~windscherm, ~windkap | ~windschermen',
     bottle:
       '~fles, ~drinkfles, ~waterfles, ~thermosfles, thermos, ~thermoskan, ~bidon, ~jerrycan, ~veldfles, ~waterkan, ~flesje | ~flessen, ~drinkflessen, ~waterflessen, ~bidons, ~jerrycans',
@@ -30,7 +30,7 @@ export const nl: Words = {
   containers: {
     rigid: '~fles, ~flesje, ~can | ~flessen, ~flesjes',
     soft: '~zak | ~zakken',
-    can: '~cartouche, ~gasblik, ~gasbus, ~patroon | ~cartouches, ~gasblikken, ~patronen',
+    can: '~cartouche, ~gasblik, ~gasblikje, ~gasbusje, ~gasbus, ~patroon | ~cartouches, ~gasblikken, ~patronen',
   },
   notKit:
     '~pannenkoek, ~pannenkoeken, ~pannenkoekmix, ~pannenkoekenmix, ~spannen, ~potlood, ~potje, ~pot, ~slaapzak, ~slaapzakken, ~rugzak, ~vuilniszak, ~vuilniszakken, ~broekzak, ~hoofdlamp, ~gaslamp, ~zaklamp, ~olielamp, ~kruik, ~plasfles, ~wijnfles, ~bierfles, ~afwasteil, ~afwasteilen, ~afwaskwast, ~pannenspons, ~schuurspons, ~toiletpot, ~bloempot, ~dosis, ~blikopener, ~flesopener, ~wereldkaart, kop koffie, koppen koffie, kop thee, kopje koffie, kopje thee, fles wijn, fles bier, blik bier, blikje, ~koffiefilter, ~tabletten tegen, ~waterzuiveringstabletten, ~benzine voor de auto, ~reservepomp, ~waterfilter, ~schotel, ~verfpot, ~snijplank, ~hondenbak, ~tankstation, ~theedoek, ~theedoeken, ~koplamp, ~kopstuk, ~hoofdkussen, ~schedel, ~kopie, ~stopcontact, ~zandbak, ~vuurpan',
@@ -112,7 +112,7 @@ export const nl: Words = {
   each: 'per stuk, elk, à, á',
   together: 'samen, in totaal, totaal, alles samen, allebei, beide samen',
   perPerson:
-    'per persoon, ieder, iedereen, ieder kind zelf, elk kind, per kind, per hoofd, ieder zelf, elke deelnemer, p.p.',
+    'per pers, per persoon, ieder, iedereen, ieder kind zelf, elk kind, per kind, per hoofd, ieder zelf, elke deelnemer, p.p.',
   shared: 'gedeeld, gezamenlijk, groepsmateriaal',
   perGroup: 'per, per ploeg, voor elke',
 

@@ -15,7 +15,7 @@ export const no: Words = {
     lid: '~lokk, ~grytelokk | ~lokk',
     stove:
       '~brenner, ~primus, ~gassbrenner, ~kokeapparat, ~bensinbrenner, ~spritbrenner, ~stormkjøkken, ~multifuelbrenner, ~vedbrenner, ~gassprimus, ~kvistbrenner, ~bålpanne liten | ~brennere, ~primuser',
-    fuel: '~drivstoff, ~brensel, ~gassboks, ~gassbeholder, gass, ~drivstofflaske, ~brenselflaske, ~bensinflaske, ~spritflaske, ~gassflaske, ~grillkull, ~gasspatron | ~gassbokser, ~gassbeholdere, ~gassflasker, ~drivstofflasker, ~brenselflasker',
+    fuel: '~drivstoff, ~brensel, ~gassboks, ~gassbeholder, gass, primusgass, ~drivstofflaske, ~brenselflaske, ~bensinflaske, ~spritflaske, ~gassflaske, ~grillkull, ~gasspatron | ~gassbokser, ~gassbeholdere, ~gassflasker, ~drivstofflasker, ~brenselflasker',
     windscreen: '~vindskjerm, ~vindskjold, ~vindskydd | ~vindskjermer',
     bottle:
       '~flaske, ~vannflaske, ~drikkeflaske, ~termos, ~termosflaske, ~vannkanne, ~jerrykanne, ~kanne | ~flasker, ~vannflasker, ~termoser',
@@ -109,7 +109,8 @@ export const no: Words = {
   set: 'sett',
   each: 'pr stk, per stk, pr. stk, stykket, hver, à',
   together: 'til sammen, totalt, alt i alt, begge, sammen',
-  perPerson: 'per person, pr person, til hver, hver sin, hver sitt, hver deltaker, alle tar med, hver',
+  perPerson:
+    'per pers, pr pers, per person, pr person, til hver, hver sin, hver sitt, hver deltaker, alle tar med, hver',
   shared: 'felles, delt',
   perGroup: 'per, pr',
 

@@ -15,7 +15,7 @@ export const sv: Words = {
     lid: '~lock, ~grytlock | ~lock',
     stove:
       '~kök, ~brännare, ~gaskök, ~stormkök, ~spritkök, ~bensinkök, ~vedkök, ~reservkök, ~primus, ~gasolkök, ~multifuelkök, ~friluftskök | ~brännare',
-    fuel: '~bränsle, ~bränsleflaska, gas, ~gaspatron, ~gasbehållare, ~gasolflaska, ~gasolbehållare, ~gastub, ~bensinflaska, ~spritflaska, ~träkol, enlitersflaska | ~bränsleflaskor, ~gaspatroner, ~gasbehållare, ~gastuber, ~bensinflaskor, ~spritflaskor, enlitersflaskor',
+    fuel: '~bränsle, ~bränsleflaska, gas, primusgas, ~gaspatron, ~gasbehållare, ~gasolflaska, ~gasolbehållare, ~gastub, ~bensinflaska, ~spritflaska, ~träkol, enlitersflaska | ~bränsleflaskor, ~gaspatroner, ~gasbehållare, ~gastuber, ~bensinflaskor, ~spritflaskor, enlitersflaskor',
     windscreen: '~vindskydd, ~vindskärm',
     bottle:
       '~flaska, ~vattenflaska, ~termos, ~termosflaska, ~dunk, ~vattendunk, ~petflaska | ~flaskor, ~termosar, ~dunkar, ~vattenflaskor',
@@ -110,7 +110,7 @@ export const sv: Words = {
   each: 'per styck, styck, á, à, var',
   together: 'tillsammans, totalt, allt i allt, ihop, båda',
   perPerson:
-    'per person, en var, ett var, var sin, var sitt, var och en, per deltagare, alla tar med, varje deltagare, två var, en var för sig',
+    'per pers, per person, en var, ett var, var sin, var sitt, var och en, per deltagare, alla tar med, varje deltagare, två var, en var för sig',
   shared: 'gemensam, gemensamt, delad, delat, gemensamma',
   perGroup: 'per, på',
 

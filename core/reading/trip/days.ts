@@ -2,7 +2,7 @@ import type { Given } from '../../model/given.js';
 import type { Term } from '../text/terms.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
 import { assumed, spanOf, stated } from '../items/draft.js';
-import { followed, hasRating, isDoubt, numbersIn, type Count } from './told.js';
+import { followed, hasRating, isDoubt, labelledCount, numbersIn, type Count } from './told.js';
 
 export function daysOf(stretch: Stretch): Given<number> | undefined {
   for (const number of numbersIn(stretch)) {
@@ -16,11 +16,7 @@ export function daysOf(stretch: Stretch): Given<number> | undefined {
       return stated(number.value * factor, spanOf(stretch, number.first, word.last));
     }
   }
-  const labelled = termsOf(stretch, 'day').find(
-    (term) => term.first === 0 && stretch.tokens[term.last + 1]?.fold === ':',
-  );
-  const figure =
-    labelled === undefined ? undefined : numbersIn(stretch).find((number) => number.first === labelled.last + 2);
+  const figure = labelledCount(stretch, 'day');
   if (figure !== undefined) return stated(figure.value, spanOf(stretch, figure.first, figure.last));
   const span = termsOf(stretch, 'span')[0];
   if (span !== undefined && !isDoubt(stretch, span.first) && !hasRating(stretch, span.first))

@@ -2,7 +2,7 @@ import type { Given } from '../../model/given.js';
 import type { Term } from '../text/terms.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
 import { near, spanOf, stated } from '../items/draft.js';
-import { followed, hasRating, isDoubt, numbersIn, type Count } from './told.js';
+import { followed, hasRating, isDoubt, labelledCount, numbersIn, type Count } from './told.js';
 
 export function peopleOf(stretch: Stretch): Given<number> | undefined {
   const party = termsOf(stretch, 'party').find(
@@ -12,7 +12,11 @@ export function peopleOf(stretch: Stretch): Given<number> | undefined {
     if (number.value < 1 || number.value > 200 || (party !== undefined && party.first < number.first)) continue;
     if (hasRating(stretch, number.first) || isDoubt(stretch, number.first)) continue;
     const word = followed(stretch, number, 'people');
-    const group = termsOf(stretch, 'perGroup').some((term) => term.last === number.first - 1);
+    const group = stretch.terms.some(
+      (term) =>
+        (term.role === 'perGroup' && term.last === number.first - 1) ||
+        ((term.role === 'perGroup' || term.role === 'perPerson') && term.first === number.last + 1),
+    );
     if (word !== undefined && !group && stretch.tokens[word.first]?.gap !== 2 && !isPart(stretch, number))
       return together(stretch, number, word);
     const before = termsOf(stretch, 'peopleBefore').find((term) => term.last === number.first - 1);
@@ -25,6 +29,8 @@ export function peopleOf(stretch: Stretch): Given<number> | undefined {
     )
       return stated(number.value, spanOf(stretch, before.first, number.last));
   }
+  const labelled = labelledCount(stretch, 'people');
+  if (labelled !== undefined) return stated(labelled.value, spanOf(stretch, labelled.first, labelled.last));
   return party === undefined ? undefined : stated(Number(party.value), spanOf(stretch, party.first, party.last));
 }
 

@@ -37,6 +37,12 @@ export function followed(stretch: Stretch, number: Count, role: Term['role']): T
   );
 }
 
+/** "days: 5", "people: 3": the figure of a line that opens with what it counts. */
+export function labelledCount(stretch: Stretch, role: Term['role']): Count | undefined {
+  const label = termsOf(stretch, role).find((term) => term.first === 0 && stretch.tokens[term.last + 1]?.fold === ':');
+  return label === undefined ? undefined : numbersIn(stretch).find((number) => number.first === label.last + 2);
+}
+
 /** A rating of gear anywhere in the sentence takes its temperature away from the trip. */
 export const ANYWHERE = 1000;
 

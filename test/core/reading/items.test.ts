@@ -57,7 +57,64 @@ describe('items', () => {
     ['2 burner propane stove', [{ kind: 'stove', n: 1 }]],
     ['2 flammiger Gaskocher', [{ kind: 'stove', n: 1 }]],
     ['2 burners', [{ kind: 'stove', n: 2 }]],
+    [
+      'kitchen:\n  - mug (1 per person)\n  - pot 2 l',
+      [
+        { kind: 'mug', n: 1, perPerson: true },
+        { kind: 'pot', n: 1, ml: [2000] },
+      ],
+    ],
   ])('counts: %s', (text, items) => {
+    expect(read(text)).toEqual(items);
+  });
+
+  it.each([
+    [
+      'kitchen:\n  - item: pot\n    capacity: 3 L\n    lid: yes\n  - item: pot\n    lid: no\n    weight: 290 g',
+      [
+        { kind: 'pot', n: 1, ml: [3000], lid: true },
+        { kind: 'pot', n: 1, g: 290, lid: false },
+      ],
+    ],
+    ['- fuel:\n    what: white gas\n    amount: 1.5 L', [{ kind: 'fuel', n: 1, liquid: 1500 }]],
+    ['- stove: Plimt, 73 g\n    type: gas stove\n    burner: 30 mm', [{ kind: 'stove', n: 1, g: 73, burner: 30 }]],
+  ])('gathers what stands under a thing: %s', (text, items) => {
+    expect(read(text)).toEqual(items);
+  });
+
+  it.each([
+    ['- pot grips', [{ kind: 'other-cook', n: 1 }]],
+    ['- pot hook', [{ kind: 'other-cook', n: 1 }]],
+    [
+      'Gryta 2 l\nPrimusgas 230 g x 2',
+      [
+        { kind: 'pot', n: 1, ml: [2000] },
+        { kind: 'fuel', n: 2, net: 230 },
+      ],
+    ],
+    [
+      'Kjele 2 liter\nPrimusgass 230 g',
+      [
+        { kind: 'pot', n: 1, ml: [2000] },
+        { kind: 'fuel', n: 1, net: 230 },
+      ],
+    ],
+    [
+      'Kookpan 2 liter\nGasblikje 230 gr, vol 370 gr',
+      [
+        { kind: 'pot', n: 1, ml: [2000] },
+        { kind: 'fuel', n: 1, net: 230, g: 370 },
+      ],
+    ],
+    [
+      'Lille gryde med låg og ske\nRødsprit 0,5 l',
+      [
+        { kind: 'pot', n: 1, lid: true },
+        { kind: 'utensil', n: 1 },
+        { kind: 'fuel', n: '~1', liquid: 500 },
+      ],
+    ],
+  ])('knows the word: %s', (text, items) => {
     expect(read(text)).toEqual(items);
   });
 
@@ -250,6 +307,9 @@ describe('what a text says of the trip', () => {
     ['1 pot between three', { peoplePerPot: 3 }],
     ['six pupils, one night', { people: 6, days: 2, youthGroup: true }],
     ['Family of four', { people: 4 }],
+    ['people: 3', { people: 3 }],
+    ['just me and my brother, 3 days', { people: 2, days: 3 }],
+    ['24 students, 3 staff', { people: 27, youthGroup: true }],
     ['2 adults and 2 kids, 3 days', { people: 4, days: 3, youthGroup: true }],
     ['7 scouts + 2 leaders', { people: 9, youthGroup: true }],
     ['12 students and two of us nearby', { people: 12, youthGroup: true }],
