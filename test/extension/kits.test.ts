@@ -4,7 +4,14 @@ import path from 'node:path';
 import type { ElementHandle, Page } from 'puppeteer-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { ROOT } from '../../scripts/files.mjs';
-import { forget, launchExtended, openPopup, waitForFindings, type Extended } from '../../scripts/chromium.mjs';
+import {
+  forget,
+  launchExtended,
+  openPopup,
+  waitForFindings,
+  waitForMatch,
+  type Extended,
+} from '../../scripts/chromium.mjs';
 import { violationsIn } from './axe.js';
 import { watch } from './watch.js';
 
@@ -32,11 +39,9 @@ describe('the full page and its saved kits', () => {
     // Wide enough for the kits to stand beside the findings, which push nothing away from under the pointer there.
     await tab.setViewport({ width: 1400, height: 900 });
     await tab.goto(`chrome-extension://${chromium.id}/page/index.html`);
-    await shown(tab, '#kits h2');
+    await waitForMatch(tab, '#kits h2');
     return (page = tab);
   }
-  const shown = (where: Page, selector: string) =>
-    where.waitForFunction((wanted) => document.querySelector(wanted), { polling: 100 }, selector);
   const typed = () => page.$eval('>>> textarea', (area) => area.value);
   const type = async (text: string) => {
     await page.evaluate(() => document.querySelector('brimwise-check')!.focus());
@@ -68,7 +73,7 @@ describe('the full page and its saved kits', () => {
     await press('Undo');
     await expect.poll(typed).toBe('Pot 1 L, lid');
     await page.reload();
-    await shown(page, '#kits .name');
+    await waitForMatch(page, '#kits .name');
     expect([await typed(), await names()]).toEqual(['Pot 1 L, lid', ['Humblefern']]);
   });
 
@@ -202,7 +207,7 @@ describe('the full page and its saved kits', () => {
     const opening = chromium.browser.waitForTarget((target) => target.url().endsWith('/page/index.html'));
     await popup.click('#room');
     page = (await (await opening).page())!;
-    await shown(page, '#kits h2');
+    await waitForMatch(page, '#kits h2');
     await expect.poll(typed).toBe('Pot 1 L');
   });
 });
