@@ -26,11 +26,13 @@ export function launchFirefox(extra = {}) {
 
 /**
  * @param {Record<string, unknown>} [prefs]
- * @param {string} [folder]
+ * @param {string} [folder] the unpacked extension
+ * @param {import('puppeteer-core').LaunchOptions} [extra]
  * @returns {Promise<Extended>}
  */
-export async function launchExtended(prefs = {}, folder = path.join(ROOT, 'dist', 'firefox')) {
+export async function launchExtended(prefs = {}, folder = path.join(ROOT, 'dist', 'firefox'), extra = {}) {
   const browser = await launchFirefox({
+    ...extra,
     // Gives the test full power over this throw-away profile: its own pages, menus and toolbar.
     args: ['--remote-allow-system-access'],
     extraPrefsFirefox: { 'extensions.webextensions.uuids': JSON.stringify({ [ADD_ON]: HOST }), ...prefs },

@@ -5,6 +5,7 @@ import type { Page } from 'puppeteer-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { ROOT } from '../../scripts/files.mjs';
 import { forget, launchExtended, openPopup, type Extended } from '../../scripts/chromium.mjs';
+import * as firefox from '../../scripts/firefox.mjs';
 
 const typed = (page: Page) => page.$eval('>>> textarea', (area) => area.value);
 
@@ -136,5 +137,23 @@ describe('the draft in a Chromium that is started anew', () => {
       expect(await popup.evaluate(() => chrome.runtime.getManifest().version)).toBe('0.0.2');
       expect(await typed(popup)).toBe('Pot 600 ml, and a li');
     });
+  });
+});
+
+describe('the draft in a Firefox that is started anew', () => {
+  const userDataDir = mkdtempSync(path.join(tmpdir(), 'brimwise-'));
+  afterAll(() => rmSync(userDataDir, { recursive: true, force: true }));
+
+  it('is still there', async () => {
+    const start = async (use: (page: Page) => Promise<void>) => {
+      const { browser, open } = await firefox.launchExtended({}, undefined, { userDataDir });
+      try {
+        await use(await open('panel/index.html'));
+      } finally {
+        await browser.close();
+      }
+    };
+    await start((page) => page.keyboard.type('Pot 600 ml, and a li'));
+    await start(async (page) => expect(await typed(page)).toBe('Pot 600 ml, and a li'));
   });
 });

@@ -12,6 +12,7 @@ import {
   waitForMatch,
   type Extended,
 } from '../../scripts/chromium.mjs';
+import * as firefox from '../../scripts/firefox.mjs';
 import { violationsIn } from './axe.js';
 import { watch } from './watch.js';
 
@@ -209,5 +210,54 @@ describe('the full page and its saved kits', () => {
     page = (await (await opening).page())!;
     await waitForMatch(page, '#kits h2');
     await expect.poll(typed).toBe('Pot 1 L');
+  });
+});
+
+describe('the full page and its saved kits in Firefox', () => {
+  let extended: firefox.Extended;
+  let page: Page;
+
+  beforeAll(async () => {
+    extended = await firefox.launchExtended();
+    page = await extended.open('page/index.html');
+    await waitForMatch(page, '#kits h2');
+  });
+  afterAll(() => extended.browser.close());
+
+  const typed = () => page.$eval('>>> textarea', (area) => area.value);
+  const type = async (text: string) => {
+    await page.evaluate(() => document.querySelector('brimwise-check')!.focus());
+    await page.keyboard.type(text);
+  };
+  const names = () => page.$$eval('#kits .name', (all) => all.map(({ textContent }) => textContent));
+  const textOf = (selector: string) => page.$eval(selector, ({ textContent }) => textContent);
+  const press = (selector: string) => page.$eval(selector, (button) => (button as HTMLElement).click());
+
+  it('saves what is typed under a name and opens it again, and the text before comes back by Undo', async () => {
+    await type('Pot 1 L');
+    await page.type('#kits [name="name"]', 'Humblefern\n');
+    await expect.poll(names).toEqual(['Humblefern']);
+    await type(', lid');
+    await press('#kits .name');
+    await expect.poll(typed).toBe('Pot 1 L');
+    await press('#undo');
+    await expect.poll(typed).toBe('Pot 1 L, lid');
+  });
+
+  it('says of each that the store refuses, and the text and the kits before are still there', async () => {
+    await page.evaluate(() => {
+      const { local } = (globalThis as unknown as { browser: typeof chrome }).browser.storage;
+      Object.assign(local, { set: () => Promise.reject(new Error('the disk is full')) });
+    });
+    await type(', a spoon');
+    await expect
+      .poll(() => textOf('#notice'))
+      .toMatch(/^The browser keeps no draft \(the disk is full\)\. Copy the text/);
+    await page.type('#kits [name="name"]', ' again\n');
+    await expect
+      .poll(() => textOf('#done'))
+      .toMatch(/^The browser keeps no kits \(the disk is full\)\. Nothing is changed/);
+    expect(await names()).toEqual(['Humblefern']);
+    expect(await typed()).toBe('Pot 1 L, lid, a spoon');
   });
 });
