@@ -13,7 +13,7 @@ import { unnamedPot, unnamedStove } from './items/unnamed.js';
 import type { Context } from './items/context.js';
 import { draftsOf, fill, shareCount, shareMass } from './items/index.js';
 import type { Order } from './items/size.js';
-import { type Stretch } from './items/stretch.js';
+import { termsOf, type Stretch } from './items/stretch.js';
 import { usualMassUnit } from './usual-units.js';
 import { isHeading, isTotal, Sections } from './sections.js';
 import { unread } from './unread.js';
@@ -82,6 +82,9 @@ export class Reader {
 
   private readonly plain: boolean;
   private lastLine = 0;
+  /** The line of the row at hand, and of the one before it that is not blank. */
+  private line = 0;
+  private lineBefore = 0;
   /** Of each kind, the first thing that the text names in passing. */
   private readonly passing = new Map<ItemKind, { draft: Draft; stretch: Stretch; context: Context }>();
 
@@ -102,6 +105,8 @@ export class Reader {
   read(stretch: Stretch, rows: readonly Row[], index: number): void {
     const { row } = stretch;
     if (row.type === 'rule') return;
+    this.lineBefore = this.line;
+    this.line = row.line;
     if (row.type === 'columns') {
       this.mark(row, 'not-cook-kit', 'the heads of columns');
       return;
@@ -115,6 +120,7 @@ export class Reader {
       this.sections.open(stretch, plain ? 10 + Math.min(row.level, 40) : row.level, plain);
       const told = readTrip(stretch, false, this.trip);
       this.mark(row, told ? 'used' : 'not-cook-kit', told ? undefined : 'a heading');
+      if (termsOf(stretch, 'totals').length > 0) return;
       if (stretch.measures.length === 0 && !stretch.tokens.some((token) => token.fold === '–' || token.fold === '-'))
         return;
     } else this.sections.pass(row.bullet, row.level);
@@ -234,7 +240,8 @@ export class Reader {
   private isMore(stretch: Stretch, drafts: readonly Draft[]): boolean {
     const { row } = stretch;
     const last = this.items.at(-1);
-    if (last === undefined || !this.isUnder(stretch) || stretch.tokens.length > 12) return false;
+    if (last === undefined || stretch.tokens.length > 12) return false;
+    if (!this.isUnder(stretch) && !this.isFigure(stretch)) return false;
     const own = drafts[0];
     const field = own !== undefined && drafts.length === 1 && stretch.tokens[1]?.fold === ':';
     const part = field && own.kind === 'lid' && own.noun[0] === 0 && stretch.tokens.length === 3;
@@ -262,6 +269,21 @@ export class Reader {
       row.type !== 'heading' &&
       row.line - this.lastLine === 1 &&
       row.level > before.level
+    );
+  }
+
+  /** "162 g" on a line of its own, at most one blank line below: copied from a page that stacks its cells. */
+  private isFigure({ row, tokens, measures }: Stretch): boolean {
+    const [measure] = measures;
+    return (
+      measure !== undefined &&
+      measure.first === 0 &&
+      measure.last === tokens.length - 1 &&
+      measure.unit.dimension !== 'other' &&
+      !row.bullet &&
+      row.cells.length === 1 &&
+      this.lineBefore === this.lastLine &&
+      row.line - this.lastLine <= 2
     );
   }
 

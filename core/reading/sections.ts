@@ -157,8 +157,9 @@ export function isHeading(stretch: Stretch, around: HeadingContext): boolean {
   );
   const colon = tokens.at(-1)?.fold === ':';
   const first = tokens.findIndex((token) => token.type === 'word');
+  const named = words - summing(stretch);
   const section = stretch.terms.some(
-    (term) => term.role === 'section' && term.first === first && term.last - term.first + 1 >= words - 1,
+    (term) => term.role === 'section' && term.first === first && term.last - term.first + 1 >= named - 1,
   );
   if (row.bullet) return colon && !weighed && around.next === 'bullet' && around.nextLevel > row.level;
   const told = stretch.terms.some(
@@ -184,6 +185,16 @@ export function isHeading(stretch: Stretch, around: HeadingContext): boolean {
     (told && words <= 4) ||
     (around.next === 'plain' && words <= 3 && tokens.length <= 4 && tokens.every((token) => token.type === 'word'))
   );
+}
+
+/** Words that only sum up: "(Cook kit) 11.2 oz total". */
+function summing(stretch: Stretch): number {
+  return stretch.tokens.filter(
+    (token, at) =>
+      token.type === 'word' &&
+      (stretch.measures.some((measure) => measure.first <= at && measure.last >= at) ||
+        termsOf(stretch, 'totals').some((term) => term.first <= at && term.last >= at)),
+  ).length;
 }
 
 /** "Kitchen oz", "Bike g Kitchen g": heads of columns that ran together; they end in the unit of the figures below. */

@@ -106,7 +106,7 @@ export const da: Words = {
   countLabels: 'antal, stk',
   pair: 'par, dobbelt, dobbelte',
   packOf: 'pakke med, pakker med, æske med',
-  set: 'sæt',
+  set: 'sæt, ~sæt',
   each: 'pr. stk, pr stk, stykket, hver, à',
   together: 'til sammen, tilsammen, i alt, begge, sammen',
   perPerson:

@@ -106,7 +106,7 @@ export const no: Words = {
   countLabels: 'antall, stk',
   pair: 'par, dobbel, doble',
   packOf: 'pakke med, pakker med, eske med',
-  set: 'sett',
+  set: 'sett, ~sett',
   each: 'pr stk, per stk, pr. stk, stykket, hver, à',
   together: 'til sammen, totalt, alt i alt, begge, sammen',
   perPerson:

@@ -106,7 +106,7 @@ export const sv: Words = {
   countLabels: 'antal, st',
   pair: 'par, dubbla, dubbel',
   packOf: 'paket med, ask med, förpackning med',
-  set: 'set, sats, kok~',
+  set: 'set, ~set, sats, kok~',
   each: 'per styck, styck, á, à, var',
   together: 'tillsammans, totalt, allt i allt, ihop, båda',
   perPerson:

@@ -136,7 +136,7 @@ function counted(draft: Draft): boolean {
   return draft.quantity.grounds === 'stated' && draft.quantity.value > 1;
 }
 
-/** The mass at the end of a row that is of all its things: after the bracket that names the parts of a set, or "with" the others. */
+/** The mass at the end of a row that is of all its things: after the bracket or colon that names the parts of a set, or "with" the others. */
 function isMassOfAll(stretch: Stretch, first: Draft, last: Draft): boolean {
   if (last.massG.grounds !== 'stated' || last.massG.span === undefined) return false;
   if (last.massBasis === 'line') return true;
@@ -150,10 +150,13 @@ function isMassOfAll(stretch: Stretch, first: Draft, last: Draft): boolean {
   );
   if (together && measure.first > last.noun[1] && !inParentheses(stretch, last.noun[1], measure.first)) return true;
   const set = termsOf(stretch, 'set').find(
-    (term) => term.first < last.noun[0] && stretch.tokens[term.last + 1]?.fold === '(',
+    (term) => term.last <= first.noun[0] && '(:'.includes(stretch.tokens[term.last + 1]?.fold ?? ' '),
   );
-  const closed = stretch.tokens.slice(last.noun[1], measure.first).some((token) => token.fold === ')');
-  return set !== undefined && set.last <= first.noun[0] && closed;
+  if (set === undefined) return false;
+  const between = stretch.tokens.slice(last.noun[1] + 1, measure.first);
+  if (stretch.tokens[set.last + 1]?.fold === ':')
+    return between.length === 1 && spanBreaks(stretch, last.noun[1] + 1, measure.first);
+  return between.some((token) => token.fold === ')');
 }
 
 /** "pot, pan, gripper, 412 g the lot": a mass of all together stands with the first. */

@@ -112,6 +112,9 @@ function isCalledGross(stretch: Stretch, measure: Measure): boolean {
   return termsOf(stretch, 'gross').some((term) => term.last < measure.first && measure.first - term.last <= 2);
 }
 
+/** The screw-on cylinder of a pound of propane is named by what is in it, to the tenth. */
+const POUND_CYLINDER_OZ = 16.4;
+
 /** A figure with tenths of an ounce comes off a scale: cans are named by whole ones. */
 function weighedAlone(stretch: Stretch, measure: Measure): boolean {
   const number = stretch.tokens[measure.first]?.number;
@@ -119,6 +122,7 @@ function weighedAlone(stretch: Stretch, measure: Measure): boolean {
     measure.unit.dimension === 'ounce' &&
     number !== undefined &&
     !number.whole &&
+    number.value !== POUND_CYLINDER_OZ &&
     !(number.digits < 3 && number.value < 1)
   );
 }

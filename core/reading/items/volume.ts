@@ -2,6 +2,7 @@ import type { Given } from '../../model/given.js';
 import { FLUID_OUNCE_ML, IMPERIAL_FLUID_OUNCE_ML } from '../quantities/units.js';
 import type { Measure } from '../quantities/measures.js';
 import { assumed, bareOf, isMissing, measuresOf, near, spanOf, stated, within, type Draft } from './draft.js';
+import type { Role } from '../text/lexicon.js';
 import { termsOf, type Stretch } from './stretch.js';
 import { isVessel } from './things.js';
 
@@ -161,6 +162,7 @@ export function isRate(stretch: Stretch, measure: Measure): boolean {
     stretch.tokens[measure.last + 2]?.type === 'number'
   )
     return true;
+  if (sign?.fold === '/' && isOfTime(stretch, measure.last + 2)) return true;
   const after = stretch.terms.find(
     (term) =>
       term.role === 'rate' &&
@@ -171,11 +173,24 @@ export function isRate(stretch: Stretch, measure: Measure): boolean {
   return after !== undefined || stretch.terms.some((term) => term.role === 'rate' && term.last === measure.first - 1);
 }
 
-/** Goes on after "0.2 l × 4": people, days, another factor or the sum. */
+/** "/day", "/person/day". */
+function isOfTime(stretch: Stretch, at: number): boolean {
+  const next = stretch.terms.find((term) => term.first === at && TIME.has(term.role));
+  if (next !== undefined) return true;
+  return (
+    stretch.tokens[at + 1]?.fold === '/' && stretch.terms.some((term) => term.first === at + 2 && TIME.has(term.role))
+  );
+}
+
+const TIME: ReadonlySet<Role> = new Set(['day', 'night']);
+
+/** Goes on after "0.2 l × 4": people, days, another factor or the sum; in a row that ran together, the next thing does not. */
 function isTerm(stretch: Stretch, at: number): boolean {
   const token = stretch.tokens[at];
   return (
-    token !== undefined && (token.fold === '×' || token.fold === '=' || (token.type === 'word' && token.fold !== 'x'))
+    token !== undefined &&
+    (token.fold === '×' || token.fold === '=' || (token.type === 'word' && token.fold !== 'x')) &&
+    !stretch.terms.some((term) => term.role === 'kind' && term.first === at && term.value !== 'fuel')
   );
 }
 

@@ -78,7 +78,39 @@ describe('items', () => {
     ],
     ['- fuel:\n    what: white gas\n    amount: 1.5 L', [{ kind: 'fuel', n: 1, liquid: 1500 }]],
     ['- stove: Plimt, 73 g\n    type: gas stove\n    burner: 30 mm', [{ kind: 'stove', n: 1, g: 73, burner: 30 }]],
-  ])('gathers what stands under a thing: %s', (text, items) => {
+    ['Pot 1.4 L\n\n162 g', [{ kind: 'pot', n: 1, ml: [1400], g: 162 }]],
+    ['Pot 1.4 L\nRice\n500 g', [{ kind: 'pot', n: 1, ml: [1400] }]],
+    [
+      'Cook kit 11.2 oz total\n- pot, 700 ml: 3.6 oz\n- canister (4 oz)',
+      [
+        { kind: 'pot', n: 1, ml: [700], g: 102 },
+        { kind: 'fuel', n: 1, net: 113 },
+      ],
+    ],
+    [
+      '- cook set: pot, lid, pan; 540 g',
+      [
+        { kind: 'pot', n: 1, g: 540, lid: true },
+        { kind: 'pan', n: 1 },
+      ],
+    ],
+    [
+      '- Topfset (2 Töpfe 1,9 L und 1,2 L, Pfanne) 480 g',
+      [
+        { kind: 'pot', n: 2, ml: [1900, 1200], g: 480 },
+        { kind: 'pan', n: 1 },
+      ],
+    ],
+    ['Fuel: 0.2 l/person/day, 3 bottles of 1 l', [{ kind: 'fuel', n: 3, ml: [1000] }]],
+    [
+      'Kitchen: Canister 110 g x2 Mug 300 ml',
+      [
+        { kind: 'fuel', n: 2, net: 110 },
+        { kind: 'mug', n: 1, ml: [300] },
+      ],
+    ],
+    ['- propane cylinder (16.4 oz) x 3', [{ kind: 'fuel', n: 3, net: 465 }]],
+  ])('gathers what belongs to a thing: %s', (text, items) => {
     expect(read(text)).toEqual(items);
   });
 
