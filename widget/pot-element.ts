@@ -104,7 +104,7 @@ export class BrimwisePot extends BrimwiseElement {
   }
 
   protected override settledChanged(before: Settled): void {
-    this.draft = follow(this.draft, before.draft, this.settled.draft);
+    this.draft = follow({ ...EMPTY_DRAFT, ...this.draft }, before.draft, this.settled.draft);
     this.#own = null;
   }
 

@@ -58,6 +58,12 @@ describe('<brimwise-check>', () => {
     await emulateMedia({ colorScheme: 'light', media: 'screen' });
   });
 
+  it('takes a draft of which a page gives only a part', async () => {
+    const element = await check({ text: 'Pot 1 L' } as Draft);
+    expect(area(element).value).to.equal('Pot 1 L');
+    expect(inside(element, '[data-check]').length).to.be.above(0);
+  });
+
   it('draws the first of very many lines of the reading, and the others when they are asked for', async () => {
     const element = await check(list({ text: 'pot 1 L\n'.repeat(700) }));
     expect(inside(element, '.read li').length).to.equal(500);
