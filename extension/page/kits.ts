@@ -1,5 +1,6 @@
 /** The saved kits: opened, saved, renamed, removed, exported, imported; the last step can be undone. */
 import { html, nothing, render, type TemplateResult } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
 import type { BrimwiseCheck } from '../../widget/index.js';
 import { message } from '../browser.js';
 import { byId, keep, reasonOf } from '../face.js';
@@ -40,6 +41,8 @@ export async function showKits(check: BrimwiseCheck): Promise<void> {
     undo = () => change(before, message('undone'));
     say(done);
     show();
+    // The row that had the focus is gone: the way back takes it.
+    if (document.activeElement === document.body) byId('undo').focus();
   }
 
   function save(event: SubmitEvent): void {
@@ -68,6 +71,7 @@ export async function showKits(check: BrimwiseCheck): Promise<void> {
       undo = null;
       say(message('undone'));
       show();
+      check.focus();
       return Promise.resolve();
     };
     say(message('opened', kit.name));
@@ -128,7 +132,7 @@ export async function showKits(check: BrimwiseCheck): Promise<void> {
           kits.length === 0
             ? html`<p>${message('noKits')}</p>`
             : html`<ul>
-                ${kits.map(row)}
+                ${repeat(kits, ({ name }) => name, row)}
               </ul>`
         }
         <div class="ways">

@@ -172,7 +172,7 @@ describe('axe, in Firefox', () => {
   });
   afterAll(() => extended.browser.close());
 
-  it.each(['popup/index.html', 'panel/index.html'])('minds nothing in the findings of a list on %s', async (file) => {
+  it.each(PAGES)('minds nothing in the findings of a list on %s', async (file) => {
     const page = await extended.open(file);
     await page.keyboard.type(LIST);
     await firefox.until(() => page.evaluate(chromium.hasFindings));

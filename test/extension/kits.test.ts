@@ -109,6 +109,27 @@ describe('the full page and its saved kits', () => {
     await expect.poll(names).toEqual(['a', 'b']);
   });
 
+  it('keeps the keyboard in the kits: at Undo once a row is gone, at the text once that is back', async () => {
+    await open();
+    await type('Pot 1 L');
+    await save('a');
+    await save('b');
+    const focused = () => page.evaluate(() => document.activeElement!.id || document.activeElement!.localName);
+    await page.focus('[aria-label="Remove a"]');
+    await page.keyboard.press('Enter');
+    await expect.poll(focused).toBe('undo');
+    await page.keyboard.press('Enter');
+    await expect.poll(names).toEqual(['a', 'b']);
+    await press('Rename a');
+    await page.keyboard.type('c');
+    await page.keyboard.press('Enter');
+    await expect.poll(focused).toBe('undo');
+    await press('c');
+    await page.focus('#undo');
+    await page.keyboard.press('Enter');
+    await expect.poll(focused).toBe('brimwise-check');
+  });
+
   it('exports one file and takes it back where nothing is left', async () => {
     await open();
     await type('Pot 1 L');
