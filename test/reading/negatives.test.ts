@@ -16,6 +16,8 @@ const IN_ENGLISH = [
   'pot of honey 250 g',
   'chamber pot',
   'plant pot 1 L',
+  'pine cone',
+  'peanut butter jar 16 oz',
   'pot belly',
   'potluck dinner',
   'pants, 310 g',

@@ -196,7 +196,7 @@ export const da: Words = {
   imperialSigns: '',
 
   trip: {
-    people: 'personer, person, pers, deltagere, venner, børn, unge, spejdere, elever, voksne',
+    people: 'ledere, mand, personer, person, pers, deltagere, venner, børn, unge, spejdere, elever, voksne',
     peopleBefore: 'gruppe på, for, vi er, vi var',
     party: [
       [1, 'alene, solo, på egen hånd'],

@@ -15,8 +15,8 @@ export const es: Words = {
     pan: 'sartén, plancha | sartenes',
     lid: 'tapa, tapadera | tapas, tapaderas',
     stove:
-      'hornillo, cocinilla, infiernillo, quemador, hornillo de gas, hornillo de alcohol, hornillo gasolina, estufa de leña portátil, cocina de gas, fogón, hornilla | hornillos, cocinillas, quemadores',
-    fuel: 'bombona, cartucho de gas, cartucho, bombona de gas, gas, combustible, botella de gasolina, botella de alcohol, botella de combustible, carbón | bombonas, cartuchos, cartuchos de gas',
+      'hornillo, camping gas, cocinilla, infiernillo, quemador, hornillo de gas, hornillo de alcohol, hornillo gasolina, estufa de leña portátil, cocina de gas, fogón, hornilla | hornillos, cocinillas, quemadores',
+    fuel: 'bombona, cartucho de gas, cartucho, bombona de gas, gas, combustible, botella de gasolina, botella combustible, botella gasolina, botella de alcohol, botella de combustible, carbón | bombonas, cartuchos, cartuchos de gas',
     windscreen: 'paravientos, cortavientos del hornillo, paraviento',
     bottle:
       'botella, cantimplora, termo, bidón, garrafa, botella de agua, petaca | botellas, cantimploras, termos, bidones, garrafas',
@@ -202,7 +202,7 @@ export const es: Words = {
   imperialSigns: '',
 
   trip: {
-    people: 'personas, persona, participantes, amigos, chicos, alumnos, niños, adultos, jóvenes, scouts',
+    people: 'personas, persona, participantes, amigos, chicos, alumnos, niños, monitores, adultos, jóvenes, scouts',
     peopleBefore: 'grupo de, para, somos',
     party: [
       [1, 'solo, sola, en solitario, yo solo'],

@@ -26,7 +26,7 @@ export const fr: Words = {
     utensil:
       'cuillère, cuiller, fourchette, couverts, spork, louche, spatule, baguettes, couvert | cuillères, fourchettes, louches',
     'other-cook':
-      'pince, pince à casserole, pince popote, manique, poignée amovible, support, trépied, support de casserole, assiette, filtre à café, cafetière, cafetière italienne, verre doseur, grille, gril, crémaillère, housse isotherme popote, cozy, planche pour réchaud, pied pour cartouche, briquet, allumettes, firesteel, pierre à feu, papier alu, papier aluminium, feuille d’alu, moka, plaque de réchaud, passoire, planchette pour réchaud, planchette pour le réchaud, planche pour le réchaud, plaque pour le réchaud | assiettes, briquets, maniques',
+      'pince, pince casserole, pince à casserole, pince popote, manique, poignée amovible, support, trépied, support de casserole, assiette, filtre à café, cafetière, cafetière italienne, verre doseur, grille, gril, crémaillère, housse isotherme popote, cozy, planche pour réchaud, pied pour cartouche, briquet, allumettes, firesteel, pierre à feu, papier alu, papier aluminium, feuille d’alu, moka, plaque de réchaud, passoire, planchette pour réchaud, planchette pour le réchaud, planche pour le réchaud, plaque pour le réchaud | assiettes, briquets, maniques',
   },
   containers: {
     rigid: 'bouteille, flacon, bidon, fiole, flasque | bouteilles, flacons, bidons, fioles',
@@ -82,7 +82,7 @@ export const fr: Words = {
     propane: 'propane',
   },
   roles: {
-    gripper: 'pince, pince à casserole, pince popote, manique, maniques, poignée amovible',
+    gripper: 'pince, pince casserole, pince à casserole, pince popote, manique, maniques, poignée amovible',
     lighter: 'briquet, briquets, firesteel, pierre à feu',
     matches: 'allumettes',
     board:
@@ -212,7 +212,8 @@ export const fr: Words = {
   imperialSigns: '',
 
   trip: {
-    people: 'personnes, personne, pers, pers., participants, élèves, enfants, amis, adultes, jeunes, scouts, marcheurs',
+    people:
+      'personnes, personne, pers, pers., participants, accompagnateurs, animateurs, élèves, enfants, amis, adultes, jeunes, scouts, marcheurs',
     peopleBefore: 'groupe de, pour, à',
     party: [
       [1, 'solo, en solo, seul, seule, tout seul, toute seule'],

@@ -16,7 +16,7 @@ export const it: Words = {
     lid: 'coperchio | coperchi',
     stove:
       'fornello, fornellino, bruciatore, fornelletto, fornello a gas, fornello ad alcool, stufetta a legna | fornelli, fornellini, bruciatori',
-    fuel: 'bombola, bomboletta, cartuccia, cartuccia di gas, bombola di gas, gas, combustibile, carbonella, bottiglia per l’alcool, bottiglietta per l’alcool, bottiglia di benzina, bottiglia del combustibile | bombole, bombolette, cartucce',
+    fuel: 'bombola, bomboletta, cartuccia, cartuccia di gas, bombola di gas, gas, combustibile, carbonella, bottiglia per l’alcool, bottiglietta per l’alcool, bottiglia di benzina, bottiglia carburante, bottiglia per carburante, bottiglia del combustibile | bombole, bombolette, cartucce',
     windscreen: 'paravento, paravento per fornello, antivento | paraventi',
     bottle:
       'bottiglia, borraccia, thermos, termos, bottiglietta, tanica, fiaschetta | bottiglie, borracce, bottigliette, taniche',
@@ -206,7 +206,7 @@ export const it: Words = {
   imperialSigns: '',
 
   trip: {
-    people: 'persone, persona, partecipanti, amici, ragazzi, bambini, adulti, scout',
+    people: 'persone, persona, partecipanti, amici, ragazzi, bambini, capi, accompagnatori, adulti, scout',
     peopleBefore: 'gruppo di, per, in, siamo in',
     party: [
       [1, 'da solo, da sola, in solitaria, solo io'],

@@ -33,7 +33,7 @@ export const nl: Words = {
     can: '~cartouche, ~gasblik, ~gasblikje, ~gasbusje, ~gasbus, ~patroon | ~cartouches, ~gasblikken, ~patronen',
   },
   notKit:
-    '~pannenkoek, ~pannenkoeken, ~pannenkoekmix, ~pannenkoekenmix, ~spannen, ~potlood, ~potje, ~pot, ~slaapzak, ~slaapzakken, ~rugzak, ~vuilniszak, ~vuilniszakken, ~broekzak, ~hoofdlamp, ~gaslamp, ~zaklamp, ~olielamp, ~kruik, ~plasfles, ~wijnfles, ~bierfles, ~afwasteil, ~afwasteilen, ~afwaskwast, ~pannenspons, ~schuurspons, ~toiletpot, ~bloempot, ~dosis, ~blikopener, ~flesopener, ~wereldkaart, kop koffie, koppen koffie, kop thee, kopje koffie, kopje thee, fles wijn, fles bier, blik bier, blikje, ~koffiefilter, ~tabletten tegen, ~waterzuiveringstabletten, ~benzine voor de auto, ~reservepomp, ~waterfilter, ~schotel, ~verfpot, ~snijplank, ~hondenbak, ~tankstation, ~theedoek, ~theedoeken, ~koplamp, ~kopstuk, ~hoofdkussen, ~schedel, ~kopie, ~stopcontact, ~zandbak, ~vuurpan',
+    '~vuurschaal, ~pannenkoek, ~pannenkoeken, ~pannenkoekmix, ~pannenkoekenmix, ~spannen, ~potlood, ~potje, ~pot, ~slaapzak, ~slaapzakken, ~rugzak, ~vuilniszak, ~vuilniszakken, ~broekzak, ~hoofdlamp, ~gaslamp, ~zaklamp, ~olielamp, ~kruik, ~plasfles, ~wijnfles, ~bierfles, ~afwasteil, ~afwasteilen, ~afwaskwast, ~pannenspons, ~schuurspons, ~toiletpot, ~bloempot, ~dosis, ~blikopener, ~flesopener, ~wereldkaart, kop koffie, koppen koffie, kop thee, kopje koffie, kopje thee, fles wijn, fles bier, blik bier, blikje, ~koffiefilter, ~tabletten tegen, ~waterzuiveringstabletten, ~benzine voor de auto, ~reservepomp, ~waterfilter, ~schotel, ~verfpot, ~snijplank, ~hondenbak, ~tankstation, ~theedoek, ~theedoeken, ~koplamp, ~kopstuk, ~hoofdkussen, ~schedel, ~kopie, ~stopcontact, ~zandbak, ~vuurpan',
   tails: 'hoes, tas, zak, borstel, reparatieset, opener, houder',
   heads: 'hoes voor, tas voor, zakje voor, reparatieset voor',
   asides:
@@ -200,7 +200,7 @@ export const nl: Words = {
 
   trip: {
     people:
-      'personen, persoon, pers, deelnemers, vrienden, kinderen, jongeren, scouts, leerlingen, volwassenen, mensen',
+      'leiding, begeleiders, leiders, personen, persoon, pers, deelnemers, vrienden, kinderen, jongeren, scouts, leerlingen, volwassenen, mensen',
     peopleBefore: 'groep van, voor',
     party: [
       [1, 'alleen, solo, in mijn eentje'],

@@ -196,7 +196,7 @@ export const no: Words = {
   imperialSigns: '',
 
   trip: {
-    people: 'personer, person, pers, deltakere, venner, barn, ungdommer, speidere, elever, voksne, stykker',
+    people: 'ledere, personer, person, pers, deltakere, venner, barn, ungdommer, speidere, elever, voksne, stykker',
     peopleBefore: 'gruppe på, for, vi er, vi var',
     party: [
       [1, 'alene, solo, på egen hånd'],

@@ -198,7 +198,7 @@ export const pl: Words = {
   imperialSigns: '',
 
   trip: {
-    people: 'osoby, osób, osoba, os, uczestników, uczestnicy, dzieci, uczniów, harcerzy, ludzi',
+    people: 'opiekunów, opiekunowie, osoby, osób, osoba, os, uczestników, uczestnicy, dzieci, uczniów, harcerzy, ludzi',
     peopleBefore: 'dla, na',
     party: [
       [1, 'solo, sam, sama, samotnie'],

@@ -9,14 +9,14 @@ export const pt: Words = {
   headFirst: true,
 
   kinds: {
-    pot: 'panela, tacho, caçarola, caldeirão, caneco, marmita, marmita militar, conjunto de panelas, jogo de panelas, kit de panelas, trem de cozinha, panelão | panelas, tachos, caçarolas, caldeirões, marmitas',
+    pot: 'panela, panelinha, tacho, caçarola, caldeirão, caneco, marmita, marmita militar, conjunto de panelas, jogo de panelas, kit de panelas, trem de cozinha, panelão | panelas, tachos, caçarolas, caldeirões, marmitas',
     mug: 'caneca, copo, chávena, xícara, púcaro, caneca térmica, copo térmico | canecas, copos, chávenas, xícaras',
     kettle: 'chaleira, bule, cafeteira de fogo | chaleiras, bules',
     pan: 'frigideira, sertã, chapa para grelhar, tampa frigideira | frigideiras, sertãs',
     lid: 'tampa, testo | tampas, testos',
     stove:
       'fogareiro, fogão, fogão de campismo, fogareiro a gás, fogareiro a álcool, fogareiro a lenha, espiriteira, queimador, bico, maçarico de cozinha, fogareiro a gasolina, fogão a gás | fogareiros, fogões, espiriteiras, queimadores',
-    fuel: 'cartucho de gás, cartucho, botija, botija de gás, bilha de gás, lata de gás, gás, combustível, garrafa de combustível, garrafa de álcool, garrafa de gasolina, carvão | cartuchos de gás, cartuchos, botijas, botijas de gás',
+    fuel: 'cartucho de gás, cartucho, botija, botija de gás, bilha de gás, lata de gás, gás, combustível, garrafa de combustível, garrafa combustível, garrafa de álcool, garrafa de gasolina, carvão | cartuchos de gás, cartuchos, botijas, botijas de gás',
     windscreen: 'para vento, paravento, corta vento do fogareiro, quebra vento, proteção contra o vento | para ventos',
     bottle:
       'garrafa, cantil, garrafa de água, garrafa térmica, termo, bidão, garrafão, squeeze | garrafas, cantis, garrafas de água, termos, bidões, garrafões',
@@ -26,7 +26,7 @@ export const pt: Words = {
     utensil:
       'colher, garfo, talher, talheres, concha, espátula, colher garfo, spork, colher de pau, pauzinhos | colheres, garfos, conchas',
     'other-cook':
-      'pinça, pega, pegador, alicate de panela, pega de panela, prato, tripé, grelha, coador de café, filtro de café, copo medidor, isqueiro, fósforos, pederneira, papel de alumínio, folha de alumínio, coador, base do fogareiro, tábua para o fogareiro, base para o fogareiro, tábua para fogareiro | pratos, isqueiros, pinças',
+      'pinça, cafeteira, pega, pegador, alicate de panela, pega de panela, prato, tripé, grelha, coador de café, filtro de café, copo medidor, isqueiro, fósforos, pederneira, papel de alumínio, folha de alumínio, coador, base do fogareiro, tábua para o fogareiro, base para o fogareiro, tábua para fogareiro | pratos, isqueiros, pinças',
   },
   containers: {
     rigid: 'garrafa, frasco, bidão, garrafinha | garrafas, frascos, bidões',
@@ -202,7 +202,8 @@ export const pt: Words = {
   imperialSigns: '',
 
   trip: {
-    people: 'pessoas, pessoa, participantes, amigos, alunos, crianças, adultos, jovens, escuteiros, escoteiros',
+    people:
+      'pessoas, pessoa, participantes, amigos, alunos, crianças, monitores, chefes, adultos, jovens, escuteiros, escoteiros',
     peopleBefore: 'grupo de, para, somos',
     party: [
       [1, 'sozinho, sozinha, a solo, em solitário'],

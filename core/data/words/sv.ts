@@ -196,7 +196,7 @@ export const sv: Words = {
   imperialSigns: '',
 
   trip: {
-    people: 'personer, person, pers, deltagare, vänner, barn, ungdomar, scouter, elever, vuxna, man',
+    people: 'ledare, personer, person, pers, deltagare, vänner, barn, ungdomar, scouter, elever, vuxna, man',
     peopleBefore: 'grupp på, för, vi är, vi var',
     party: [
       [1, 'ensam, solo, på egen hand, själv'],

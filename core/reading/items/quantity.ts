@@ -87,6 +87,7 @@ function itemised(stretch: Stretch, draft: Draft): Count | undefined {
   for (let at = open + 1; at < draft.to && stretch.tokens[at]?.fold !== ')'; at++) {
     const count = numberAt(stretch, at);
     if (count !== undefined) counts.push(count);
+    if (termsOf(stretch, 'people').some((term) => term.first === at)) return undefined;
     if (termsOf(stretch, 'kind').some((term) => term.first === at)) return undefined;
   }
   const [first] = counts;

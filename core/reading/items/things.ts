@@ -54,8 +54,10 @@ function namedThings(stretch: Stretch, context: Context, head?: Thing): Thing[] 
   let sorts: Term[] = [];
   for (const [i, term] of nouns.entries()) {
     const after = nouns[i + 1];
+    const before = nouns[i - 1];
     if (
       term.role === 'notKit' ||
+      (before !== undefined && burns(stretch, before, term)) ||
       isUnit(stretch, term) ||
       isCounted(stretch, term) ||
       isMeasured(stretch, term, things)
@@ -63,7 +65,7 @@ function namedThings(stretch: Stretch, context: Context, head?: Thing): Thing[] 
       sorts = [];
       continue;
     }
-    if (after !== undefined && adjacent(stretch, term, after) && !context.headFirst) {
+    if (after !== undefined && adjacent(stretch, term, after) && !context.headFirst && !burns(stretch, term, after)) {
       sorts.push(term);
       continue;
     }
@@ -216,6 +218,16 @@ function isCupsThemselves(stretch: Stretch, first: number, term: Term): boolean 
     !stretch.terms.some(
       (other) => other.role === 'kind' && other.first > term.last && (stretch.breaks[other.first] ?? 0) === 0,
     )
+  );
+}
+
+/** "Réchaud essence", "Kocher Gas": a fuel right after the stove says what it burns, and is no thing of its own. */
+function burns(stretch: Stretch, stove: Term, fuel: Term): boolean {
+  return (
+    stove.role === 'kind' &&
+    stove.value === 'stove' &&
+    adjacent(stretch, stove, fuel) &&
+    termsOf(stretch, 'fuelTypes').some((term) => term.first === fuel.first && term.last === fuel.last)
   );
 }
 

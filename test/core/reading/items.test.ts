@@ -146,6 +146,47 @@ describe('items', () => {
         { kind: 'fuel', n: '~1', liquid: 500 },
       ],
     ],
+    ['Réchaud essence 350 g', [{ kind: 'stove', n: 1, g: 350 }]],
+    [
+      '- Kocher Gas 95 g + 1 Kartusche 450 g',
+      [
+        { kind: 'stove', n: 1, g: 95 },
+        { kind: 'fuel', n: 1, net: 450 },
+      ],
+    ],
+    [
+      'Patrol cook kit (8 kids, 2 nights)\n1 - 4 qt pot',
+      [
+        { kind: 'pot', n: 1 },
+        { kind: 'pot', n: 1, ml: [3785] },
+      ],
+    ],
+    ['Big pasta pot 5 L', [{ kind: 'pot', n: 1, ml: [5000] }]],
+    ['- cold soak jar 500 ml, 40 g', [{ kind: 'bowl', n: 1, ml: [500], g: 40 }]],
+    ['- coffee cone', [{ kind: 'other-cook', n: 1 }]],
+    [
+      'Réchaud 90 g et popote\nPince casserole 45 g',
+      [
+        { kind: 'stove', n: 1, g: 90 },
+        { kind: 'pot', n: 1 },
+        { kind: 'other-cook', n: 1, g: 45 },
+      ],
+    ],
+    [
+      'Bottiglia carburante 0,6 l x2\nPentola con coperchio',
+      [
+        { kind: 'fuel', n: 2, ml: [600] },
+        { kind: 'pot', n: 1, lid: true },
+      ],
+    ],
+    [
+      'Caneca para cada um e isqueiro\nPanelinha 1 L 140 g',
+      [
+        { kind: 'mug', n: 1, perPerson: true },
+        { kind: 'other-cook', n: 1 },
+        { kind: 'pot', n: 1, ml: [1000], g: 140 },
+      ],
+    ],
   ])('knows the word: %s', (text, items) => {
     expect(read(text)).toEqual(items);
   });
@@ -341,6 +382,8 @@ describe('what a text says of the trip', () => {
     ['Family of four', { people: 4 }],
     ['people: 3', { people: 3 }],
     ['just me and my brother, 3 days', { people: 2, days: 3 }],
+    ['6 speidere + 2 ledere, 3 netter', { people: 8, days: 4, youthGroup: true }],
+    ['24 kinderen, 4 leiding, 5 dagen', { people: 28, days: 5, youthGroup: true }],
     ['24 students, 3 staff', { people: 27, youthGroup: true }],
     ['2 adults and 2 kids, 3 days', { people: 4, days: 3, youthGroup: true }],
     ['7 scouts + 2 leaders', { people: 9, youthGroup: true }],
