@@ -243,7 +243,7 @@ export const de: Words = {
       [7, 'zu siebt'],
       [8, 'zu acht'],
     ],
-    day: 'tag, tage, tagen',
+    day: 'tag, tage, tagen, tägige, tägiger, tägigen, tages',
     night: 'nacht, nächte, nächten, übernachtung, übernachtungen',
     week: 'woche, wochen',
     notDays:

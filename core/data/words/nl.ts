@@ -210,7 +210,7 @@ export const nl: Words = {
       [5, 'met z’n vijven'],
       [6, 'met z’n zessen'],
     ],
-    day: 'dag, dagen',
+    day: 'dag, dagen, daagse',
     night: 'nacht, nachten',
     week: 'week, weken',
     notDays: 'elke, per, om de, eten voor, duurt, proviand, persoons',

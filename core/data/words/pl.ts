@@ -211,7 +211,7 @@ export const pl: Words = {
     day: 'dzień, dni, dnia',
     night: 'noc, noce, nocy, noclegi, nocleg, noclegów',
     week: 'tydzień, tygodnie, tygodni',
-    notDays: 'co, na, jedzenie na, wystarcza, prowiant, zapas, po',
+    notDays: 'co, jedzenie na, jedzenia na, gaz na, paliwo na, kartusz na, starcza na, wystarcza, prowiant, zapas, po',
     span: [[1, 'wycieczka jednodniowa, jednodniowa']],
     seasons: {
       spring: 'wiosna, wiosną, wiosenny, wiosenna',

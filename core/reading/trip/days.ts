@@ -11,7 +11,7 @@ export function daysOf(stretch: Stretch): Given<number> | undefined {
       ['day', 1],
       ['week', 7],
     ] as const) {
-      const word = followed(stretch, number, role) ?? ownUnit(stretch, number, role);
+      const word = followed(stretch, number, role) ?? ownUnit(stretch, number, role) ?? hyphened(stretch, number, role);
       if (word === undefined || isRange(stretch, number) || notDaysAfter(stretch, word.last)) continue;
       return stated(number.value * factor, spanOf(stretch, number.first, word.last));
     }
@@ -43,6 +43,12 @@ export function daysOf(stretch: Stretch): Given<number> | undefined {
 /** "3 d": the letter was taken for a unit. */
 function ownUnit(stretch: Stretch, number: Count, role: Term['role']): Term | undefined {
   return termsOf(stretch, role).find((term) => term.first === number.last + 1);
+}
+
+/** "3-day trip", "5-daagse tocht": of days the hyphen makes no model, as it does of people ("2-person tent"). */
+function hyphened(stretch: Stretch, number: Count, role: Term['role']): Term | undefined {
+  if (stretch.tokens[number.last + 1]?.fold !== '-') return undefined;
+  return termsOf(stretch, role).find((term) => term.first === number.last + 2);
 }
 
 function notDaysAfter(stretch: Stretch, last: number): boolean {
