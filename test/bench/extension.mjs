@@ -42,7 +42,7 @@ function noting(browser, page) {
 async function selectionReader() {
   const source = readFileSync(path.join(ROOT, 'extension', 'selection.ts'), 'utf8');
   const { code } = await transform(source.replace('export function', 'function'), { loader: 'ts' });
-  return `(() => { ${code}; return readSelection(); })()`;
+  return `(() => { ${code}; return readPage('selection'); })()`;
 }
 
 async function showList(page, address) {
@@ -77,7 +77,7 @@ async function inChromium(address) {
   // Lets the extension in, as a click on the menu does with a screen.
   await (await chromium.openPopup(extended, page)).close();
   const measure = async () => {
-    await (await extended.worker()).evaluate(() => chrome.storage.local.clear());
+    await chromium.forget(extended);
     await page.bringToFront();
     const { tab, at } = await chromium.pickMenuItem(extended, '');
     await tab.waitForFunction(() => document.documentElement.dataset.foundAt, { polling: 100 });
