@@ -9,7 +9,7 @@ export const STOVE_SOURCES: readonly Source[] = [
     by: 'L. Mora Iannelli and S. Gil, ENARGAS',
     year: 2020,
     place: 'Figure 6',
-    note: 'Seen in a transcription with the page number; the title is a description.',
+    note: 'Seen as quoted by others, with the page number; the title is a description.',
   },
   {
     id: 'gonzalez-2010',
@@ -17,7 +17,7 @@ export const STOVE_SOURCES: readonly Source[] = [
     title: 'Efficiency of gas burners with a wide pot and a narrow kettle',
     by: 'A. D. González, Avances en Energías Renovables y Medio Ambiente 14',
     year: 2010,
-    note: 'The range of 29 to 62 % was seen in the abstract; the figures of each vessel in a transcription. The title is a description.',
+    note: 'The range of 29 to 62 % was seen in the abstract; the figures of each vessel as quoted by others. The title is a description.',
   },
   {
     id: 'kadam-shete',
@@ -128,7 +128,7 @@ export const STOVE_SOURCES: readonly Source[] = [
     title: 'Boiling water on gas, measured at home',
     by: 'M. de Podesta',
     year: 2022,
-    note: 'Seen in a transcription; a home measurement by a metrologist. The title is a description.',
+    note: 'Seen as quoted by others; a home measurement by a metrologist. The title is a description.',
   },
   {
     id: 'wbt-423',

@@ -36,7 +36,7 @@ export const ENARGAS_TABLE = measured(
   'Efficiency of cooking with gas, wood and electricity in the home',
   2020,
   'Figure 6',
-  'transcription with page reference',
+  'quoted with page reference',
   [
     ['gas', 'bottled-gas hob, lidded', '52'],
     ['gas', 'natural-gas hob, lidded', '49'],

@@ -8,7 +8,7 @@ export const ENARGAS: PrintedTable = {
   place: 'Figure 6: natural-gas hob, lidded pot, 49 %',
   quantity: 'time for 335 kJ',
   unit: 'min',
-  seen: 'transcription with page reference; times follow from power and efficiency',
+  seen: 'quoted with page reference; times follow from power and efficiency',
   rows: [
     { at: { 'power/kW': '2.09', 'efficiency/%': '49' }, printed: '5.45' },
     { at: { 'power/kW': '1.63', 'efficiency/%': '49' }, printed: '6.99' },
@@ -24,7 +24,7 @@ export const GONZALEZ: PrintedTable = {
   place: 'extremes over low to high flame',
   quantity: 'efficiency on gas',
   unit: '%',
-  seen: 'overall range in the abstract, each vessel in a transcription',
+  seen: 'overall range in the abstract, each vessel as quoted',
   rows: [
     { at: { 'base/mm': '200', end: 'high' }, printed: '62' },
     { at: { 'base/mm': '200', end: 'low' }, printed: '50' },
@@ -41,7 +41,7 @@ export const OPEN_PAN: PrintedTable = {
   place: '1 L, 19 cm, 1.83 kW, uncovered',
   quantity: 'efficiency over all',
   unit: '%',
-  seen: 'transcription',
+  seen: 'quoted',
   tolerance: { by: '5', because: 'the lidded 49 % is another hob’s, and the loss table is a rough estimate' },
   rows: [
     {
