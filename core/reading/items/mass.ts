@@ -112,7 +112,7 @@ function isCalledGross(stretch: Stretch, measure: Measure): boolean {
   return termsOf(stretch, 'gross').some((term) => term.last < measure.first && measure.first - term.last <= 2);
 }
 
-/** The screw-on cylinder of a pound of propane is named by what is in it, to the tenth. */
+/** The screw-on cylinder of a pound of propane is named by what is in it, to the tenth of an ounce: common practice, no source. */
 const POUND_CYLINDER_OZ = 16.4;
 
 /** A figure with tenths of an ounce comes off a scale: cans are named by whole ones. */
