@@ -1,9 +1,7 @@
 import { unitBySymbol } from './quantities/units.js';
 import { languageTags, tellingOf } from './text/lexicon.js';
+import { SAMPLE } from './text/beginning.js';
 import { tokenise, type Token } from './text/tokens.js';
-
-/** As much of a text, in characters, as tells its languages and its units. */
-export const SAMPLE = 12_000;
 
 /**
  * Of the words of a text in a known language at least this share is known: over a third in every practice list, with its own language
@@ -21,10 +19,13 @@ export function isUnderstood(text: string): boolean {
   for (const { type, fold } of tokenise(text, 0, Math.min(text.length, SAMPLE), true)) {
     if (type !== 'word' || !WORD.test(fold) || unitBySymbol(fold) !== undefined) continue;
     words++;
-    if (tellingOf(fold).tags.length > 0) known++;
+    if (tellingOf(fold).languages.length > 0) known++;
   }
   return known >= words * UNDERSTOOD_SHARE;
 }
+
+/** Kana are Japanese, whatever word they stand in; each tells less than a word. */
+const KANA_SCORE = 0.2;
 
 /** A language with less than this share of the best one's score is not spoken here. */
 const LEAST_SHARE = 0.3;
@@ -38,15 +39,17 @@ export function languagesIn(
   sample: readonly Token[],
   locale: string | undefined,
 ): { spoken: string[]; read: string[] } {
-  const scores = new Map<string, number>(languageTags().map((tag) => [tag, 0]));
-  const add = (tag: string, score: number) => scores.set(tag, (scores.get(tag) ?? 0) + score);
-  for (const token of sample) {
-    if (token.type !== 'word') continue;
-    const { tags, score } = tellingOf(token.fold);
-    for (const tag of tags) add(tag, score);
-    const kana = token.fold.charCodeAt(0);
-    if (kana >= 0x3040 && kana < 0x3100) add('ja', 0.2);
+  const tags = languageTags();
+  const sums = new Float64Array(tags.length);
+  const japanese = tags.indexOf('ja');
+  for (const { type, fold } of sample) {
+    if (type !== 'word') continue;
+    const { languages, score } = tellingOf(fold);
+    for (const language of languages) sums[language]! += score;
+    const first = fold.charCodeAt(0);
+    if (first >= 0x3040 && first < 0x3100 && japanese >= 0) sums[japanese]! += KANA_SCORE;
   }
+  const scores = new Map(tags.map((tag, i) => [tag, sums[i] ?? 0]));
   const base = locale?.split('-')[0];
   const ranked = [...scores].sort((a, b) => b[1] - a[1] || Number(b[0] === base) - Number(a[0] === base));
   const best = ranked[0]?.[1] ?? 0;

@@ -1,14 +1,14 @@
 import type { Line, Reading } from '../model/reading.js';
 import { rowsOf } from './formats/index.js';
-import { LONGEST_LINE, splitLines } from './formats/lines.js';
+import { LONGEST_LINE, readable, splitLines } from './formats/lines.js';
 import type { Row, SourceLine } from './formats/rows.js';
 import { itemOf } from './items/draft.js';
 import { wordCells } from './items/columns.js';
 import { stretchOf } from './items/stretch.js';
-import { languagesIn, SAMPLE } from './languages.js';
+import { languagesIn } from './languages.js';
 import { systemOf, usualMassUnit } from './usual-units.js';
 import { dictionaryOf } from './text/lexicon.js';
-import { tokenise } from './text/tokens.js';
+import { Beginning } from './text/beginning.js';
 
 import { Reader } from './reader.js';
 import { Tale } from './story.js';
@@ -24,13 +24,14 @@ const SAMPLE_ROWS = 500;
 /** Reads a text as a kit list. Never throws, on any string; the same text gives the same reading. */
 export function readList(text: string, options: ReadOptions = {}): Reading {
   const lines = splitLines(text);
-  const sample = tokenise(text, 0, Math.min(text.length, SAMPLE), true);
-  const languages = languagesIn(sample, options.locale);
+  const toRead = lines.map(readable);
+  const beginning = new Beginning(text, toRead);
+  const languages = languagesIn(beginning.tokens, options.locale);
   const dictionary = dictionaryOf(languages.read);
-  const rows = rowsOf(text, lines, dictionary);
-  const system = systemOf(sample, dictionary, options.locale);
+  const rows = rowsOf(text, toRead, dictionary);
+  const system = systemOf(beginning.tokens, dictionary, options.locale);
   const context = { decimal: dictionary.decimal, ...system.measures };
-  const read = (row: Row) => stretchOf(text, row, wordCells(row), dictionary, context);
+  const read = (row: Row) => stretchOf(text, beginning, row, wordCells(row), dictionary, context);
   const first = rows.slice(0, SAMPLE_ROWS).map(read);
   const reader = new Reader(text, lines, dictionary, usualMassUnit(first), plainLists(rows));
   const tale = new Tale();

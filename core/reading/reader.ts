@@ -15,7 +15,7 @@ import { draftsOf, fill, shareCount, shareMass } from './items/index.js';
 import type { Order } from './items/size.js';
 import { termsOf, type Stretch } from './items/stretch.js';
 import { usualMassUnit } from './usual-units.js';
-import { isHeading, isTotal, Sections } from './sections.js';
+import { isHeading, isTotal, Sections, type Lent } from './sections.js';
 import { unread } from './unread.js';
 import { Dictionary } from './text/lexicon.js';
 import { gather, readTrip } from './trip/index.js';
@@ -62,6 +62,9 @@ function addTo(draft: Draft, more: Draft): boolean {
   return added;
 }
 
+/** Tokens of a heading that a row brings itself, before its colon. */
+const LONGEST_LABEL = 3;
+
 /** Fewer items than this are no list. */
 const LEAST_LIST = 2;
 
@@ -81,6 +84,10 @@ export class Reader {
   private readonly massUnit: ReturnType<typeof usualMassUnit>;
 
   private readonly plain: boolean;
+  private readonly shared: Readonly<Record<'bulleted' | 'plain', { lent?: Lent; context: Context }>> = {
+    bulleted: { context: NOTHING },
+    plain: { context: NOTHING },
+  };
   private lastLine = 0;
   /** The line of the row at hand, and of the one before it that is not blank. */
   private line = 0;
@@ -141,14 +148,7 @@ export class Reader {
 
   private readThings(stretch: Stretch): void {
     const { row } = stretch;
-    const lent = { ...this.sections.lend(), ...this.label(stretch) };
-    const context: Context = {
-      ...lent,
-      headFirst: this.dictionary.languages[0]?.headFirst ?? false,
-      bulleted: row.bullet,
-      plainLists: this.plain,
-      cooks: lent.section === 'cook' || lent.section === 'fuel',
-    };
+    const context = this.contextOf(stretch);
     const { drafts, parts, passing } = draftsOf(stretch, context);
     for (const draft of passing)
       if (PASSING.has(draft.kind) && !this.passing.has(draft.kind))
@@ -186,11 +186,36 @@ export class Reader {
     }
   }
 
+  /** What holds for a row: what the headings lend, and what it says itself. Rows under the same headings share it. */
+  private contextOf(stretch: Stretch): Context {
+    const lent = this.sections.lend();
+    const { bullet } = stretch.row;
+    const label = this.label(stretch);
+    if (label !== undefined) return this.contextFor({ ...lent, ...label }, bullet);
+    const shared = this.shared[bullet ? 'bulleted' : 'plain'];
+    if (shared.lent !== lent) {
+      shared.lent = lent;
+      shared.context = this.contextFor(lent, bullet);
+    }
+    return shared.context;
+  }
+
+  private contextFor(lent: Lent, bulleted: boolean): Context {
+    return {
+      ...lent,
+      headFirst: this.dictionary.languages[0]?.headFirst ?? false,
+      bulleted,
+      plainLists: this.plain,
+      cooks: lent.section === 'cook' || lent.section === 'fuel',
+    };
+  }
+
   /** "Water: 2 × 1 L bottles": a row can bring its own heading. What the column of owners says of its whereabouts counts too. */
-  private label(stretch: Stretch): { section?: SectionMeaning; away?: string } {
-    const colon = stretch.tokens.findIndex((token) => token.fold === ':');
+  private label(stretch: Stretch): Pick<Context, 'section' | 'away'> | undefined {
+    let colon = 1;
+    while (colon <= LONGEST_LABEL && stretch.tokens[colon]?.fold !== ':') colon++;
     const section =
-      colon > 0 && colon < 4
+      colon <= LONGEST_LABEL
         ? stretch.terms.find((term) => term.role === 'section' && term.first === 0 && term.last === colon - 1)
         : undefined;
     const owner = stretch.row.cells.find((cell) => cell.column?.meaning === 'owner');
@@ -200,6 +225,7 @@ export class Reader {
         : findTerms(tokenise(this.text, owner.start, owner.end, true), this.dictionary).find(
             (term) => term.role === 'away',
           );
+    if (section === undefined && away === undefined) return undefined;
     return {
       ...(section === undefined ? {} : { section: section.value as SectionMeaning }),
       ...(away === undefined ? {} : { away: AWAY[away.value as AwayReason] }),

@@ -20,7 +20,8 @@ interface Level extends Partial<
   listed: boolean;
 }
 
-type Lent = Pick<
+/** What headings lend to the rows below them. */
+export type Lent = Pick<
   Context,
   'section' | 'kind' | 'kindSpan' | 'massUnit' | 'away' | 'stoveType' | 'fuelType' | 'perPerson'
 >;

@@ -4,24 +4,21 @@ import { columnsOf, withItemColumn } from './columns.js';
 import { htmlRows, isHtml } from './html.js';
 import { fusedCells, isFusedHead, unitOfHead } from './fused.js';
 import type { Unit } from '../quantities/units.js';
-import { LONGEST_LINE, trim } from './lines.js';
+import { trim } from './lines.js';
 import { plainRow } from './plain.js';
 import type { Cell, Column, Row, SourceLine } from './rows.js';
 
-/** Parts the lines of a text into rows, in the form it is written in. */
+/** Parts the lines of a text, as far as they are read, into rows, in the form it is written in. */
 export function rowsOf(text: string, lines: readonly SourceLine[], dictionary: Dictionary): Row[] {
-  const capped = lines.map((line) =>
-    line.end - line.start > LONGEST_LINE ? { ...line, end: line.start + LONGEST_LINE } : line,
-  );
-  if (isHtml(text)) return htmlRows(text, capped, dictionary);
-  const delimiter = delimiterOf(text, capped);
+  if (isHtml(text)) return htmlRows(text, lines, dictionary);
+  const delimiter = delimiterOf(text, lines);
   const rows: Row[] = [];
   let table: Table | undefined;
   let fused: Unit | undefined;
-  for (let i = 0; i < capped.length; i++) {
-    const line = capped[i];
+  for (let i = 0; i < lines.length; i++) {
+    const line = lines[i];
     if (line === undefined) continue;
-    const cut = cellsOf(text, line, capped[i - 1], capped[i + 1], delimiter);
+    const cut = cellsOf(text, line, lines[i - 1], lines[i + 1], delimiter);
     if (cut === undefined) {
       const aligned = alignedHead(text, line, dictionary);
       if (aligned !== undefined) {
@@ -47,7 +44,7 @@ export function rowsOf(text: string, lines: readonly SourceLine[], dictionary: D
         }
         if (line.end > line.start) table = undefined;
       } else table = undefined;
-      rows.push(plainRow(text, line, capped[i + 1]));
+      rows.push(plainRow(text, line, lines[i + 1]));
       continue;
     }
     if (table?.by !== cut.by) table = undefined;
@@ -55,7 +52,7 @@ export function rowsOf(text: string, lines: readonly SourceLine[], dictionary: D
       rows.push({ line: line.number, type: 'rule', cells: [], level: 0, bullet: false, quoted: false });
       continue;
     }
-    const after = capped[i + 1];
+    const after = lines[i + 1];
     const headed = cut.by === 'pipe' && after !== undefined && isDelimiterRow(text, after);
     const columns = headed || !hasDigits(text, line) ? columnsOf(text, cut.cells, dictionary, headed) : undefined;
     if (columns !== undefined) {

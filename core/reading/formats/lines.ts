@@ -18,6 +18,11 @@ export function splitLines(text: string): SourceLine[] {
   return lines;
 }
 
+/** The part of a line that is read. */
+export function readable(line: SourceLine): SourceLine {
+  return line.end - line.start > LONGEST_LINE ? { ...line, end: line.start + LONGEST_LINE } : line;
+}
+
 /** First and last place of the line that are no spaces. */
 export function trim(text: string, start: number, end: number): readonly [number, number] {
   let a = start;

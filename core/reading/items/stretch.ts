@@ -2,7 +2,8 @@ import { findMeasures, type Bare, type Measure, type MeasureContext } from '../q
 import type { Cell, Row } from '../formats/rows.js';
 import type { Dictionary, Role } from '../text/lexicon.js';
 import { findTerms, type Term } from '../text/terms.js';
-import { parted, tokenise, type Token } from '../text/tokens.js';
+import type { Beginning } from '../text/beginning.js';
+import { parted, type Token } from '../text/tokens.js';
 
 /** What a stretch is made of. */
 interface Parts {
@@ -62,24 +63,30 @@ export class Stretch implements Parts {
 /** Reads some cells of a row, in order, as one stretch. */
 export function stretchOf(
   text: string,
+  beginning: Beginning,
   row: Row,
   cells: readonly Cell[],
   dictionary: Dictionary,
   context: MeasureContext,
 ): Stretch {
-  const { tokens, cellOf, struck } = tokensOf(text, row, cells);
+  const { tokens, cellOf, struck } = tokensOf(text, beginning, row, cells);
   const terms = findTerms(tokens, dictionary);
   const { measures, bare } = findMeasures(tokens, terms, context);
   return new Stretch({ text, row, tokens, cellOf, struck, terms, measures, bare });
 }
 
-function tokensOf(text: string, row: Row, cells: readonly Cell[]): Pick<Parts, 'tokens' | 'cellOf' | 'struck'> {
+function tokensOf(
+  text: string,
+  beginning: Beginning,
+  row: Row,
+  cells: readonly Cell[],
+): Pick<Parts, 'tokens' | 'cellOf' | 'struck'> {
   const all: Token[] = [];
   const cellOf: number[] = [];
   const struck: boolean[] = [];
   for (const cell of cells) {
     const index = row.cells.indexOf(cell);
-    const marked = withoutMarks(text, tokenise(text, cell.start, cell.end, true));
+    const marked = withoutMarks(text, beginning.of(row.line, cell));
     for (let i = 0; i < marked.tokens.length; i++) {
       const token = marked.tokens[i];
       if (token === undefined) continue;

@@ -270,22 +270,22 @@ export function isThing(role: Role): boolean {
   return role === 'kind' || role === 'container' || role === 'notKit';
 }
 
-let owners: ReadonlyMap<string, readonly string[]> | undefined;
+let owners: ReadonlyMap<string, readonly number[]> | undefined;
 
 /** Which languages know a word: for telling the language of a text. */
-function languagesOf(word: string): readonly string[] {
+function languagesOf(word: string): readonly number[] {
   owners ??= owned();
   return owners.get(word) ?? [];
 }
 
-function owned(): ReadonlyMap<string, readonly string[]> {
-  const map = new Map<string, string[]>();
-  for (const lexicon of lexicons())
+function owned(): ReadonlyMap<string, readonly number[]> {
+  const map = new Map<string, number[]>();
+  for (const [language, lexicon] of lexicons().entries())
     for (const [first, under] of lexicon.phrases) {
       const telling = under.some(
         (phrase) => phrase.words.length === 1 && phrase.senses.some((sense) => TELLING.has(sense.role)),
       );
-      if (telling) map.set(first, [...(map.get(first) ?? []), lexicon.words.language]);
+      if (telling) map.set(first, [...(map.get(first) ?? []), language]);
     }
   return map;
 }
@@ -316,7 +316,8 @@ export function languageTags(): readonly string[] {
 
 /** What a word tells of the language it is in: some languages, and how much for each. */
 export interface Telling {
-  readonly tags: readonly string[];
+  /** As indices of `languageTags`. */
+  readonly languages: readonly number[];
   readonly score: number;
 }
 
@@ -328,19 +329,21 @@ export function tellingOf(word: string): Telling {
   if (known !== undefined) return known;
   const owners = languagesOf(word);
   const telling =
-    owners.length > 0 ? { tags: owners, score: 1 / owners.length } : { tags: endingLanguages(word), score: 1 };
+    owners.length > 0
+      ? { languages: owners, score: 1 / owners.length }
+      : { languages: endingLanguages(word), score: 1 };
   if (tellings.size >= MOST_WORDS) tellings.clear();
   tellings.set(word, telling);
   return telling;
 }
 
 /** Which languages name a thing by the ending of a longer word. */
-function endingLanguages(word: string): readonly string[] {
+function endingLanguages(word: string): readonly number[] {
   if (word.length < 6) return [];
-  return lexicons().flatMap((lexicon) => {
+  return lexicons().flatMap((lexicon, language) => {
     for (let i = 1; i <= word.length - 4; i++) {
       const senses = lexicon.endings.get(word.slice(i));
-      if (senses?.some((sense) => isThing(sense.role))) return [lexicon.words.language];
+      if (senses?.some((sense) => isThing(sense.role))) return [language];
     }
     return [];
   });
