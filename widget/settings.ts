@@ -22,6 +22,14 @@ const REGIONS = ['mast', 'trip', 'list', 'reading', 'form', 'drawing', 'day', 's
 export type Region = (typeof REGIONS)[number];
 
 const YES_NO = ['yes', 'no'] as const;
+/** An attribute without a value is a yes, which some editors write as an empty value and JSX as `true`. */
+const SAID = new Map([
+  ['yes', true],
+  ['', true],
+  ['true', true],
+  ['no', false],
+  ['false', false],
+]);
 const WITH_INPUT: readonly ElementName[] = ['brimwise-check', 'brimwise-pot'];
 
 /** What a writer sets by an attribute, or by the property of the same name. */
@@ -254,7 +262,7 @@ export function settle(element: ElementName, values: Partial<SettingValues>, lis
     const text = usable[name];
     if (fills === undefined || text === undefined) continue;
     const [part, field] = fills.split('.') as ['trip' | 'pot' | 'stove', string];
-    parts[part][field] = takes === YES_NO ? text !== 'no' : text;
+    parts[part][field] = takes === YES_NO ? SAID.get(text)! : text;
     filledBy.set(fills, name);
   }
   for (const { field, message } of problemsOf(parts)) {
@@ -297,8 +305,7 @@ export function settle(element: ElementName, values: Partial<SettingValues>, lis
 /** Why a value is not one that the setting takes; null where it is. Figures that fill a field are left to the core. */
 function misfit({ takes, fills }: Setting, text: string): string | null {
   if (takes === 'text') return null;
-  // Some editors write an attribute without a value as one with an empty value.
-  if (takes === YES_NO && text === '') return null;
+  if (takes === YES_NO && SAID.has(text)) return null;
   if (takes === 'figure') return fills !== undefined || /^\d{1,2}$/.test(text) ? null : 'write a whole number.';
   if (takes === LANGUAGES) return LANGUAGES.includes(text.split('-')[0]!) ? null : `it speaks ${LANGUAGES.join(', ')}.`;
   const allowed = 'several' in takes ? takes.several : takes;

@@ -114,6 +114,13 @@ describe('a setting', () => {
     expect(element.draft.pot).to.deep.equal({ bail: true, lid: false });
   });
 
+  it('may be said yes and no in the way of JSX', async () => {
+    const element = await from<BrimwisePot>('<brimwise-pot></brimwise-pot>');
+    Object.assign(element, { bail: true, lid: false });
+    await element.updateComplete;
+    expect(element.draft.pot).to.deep.equal({ bail: true, lid: false });
+  });
+
   it('gives way to what the reader has typed, and the rest follows it', async () => {
     const element = await from('<brimwise-check people="2" days="3">Pot 1.3 L</brimwise-check>');
     inside(element, '.strip input')[0]!.focus();

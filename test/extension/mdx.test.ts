@@ -1,0 +1,140 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import type { Browser, Page } from 'puppeteer-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { launchChromium } from '../../scripts/chromium.mjs';
+import { ROOT } from '../../scripts/files.mjs';
+import { launchFirefox } from '../../scripts/firefox.mjs';
+import { serve } from '../../scripts/serve.mjs';
+import type { BrimwiseCheck, BrimwisePot } from '../../widget/index.js';
+import { browserScript, renderedOnServer } from './mdx.mjs';
+import { watch } from './watch.js';
+
+const POST = readFileSync(path.join(ROOT, 'test', 'extension', 'pages', 'post.mdx'), 'utf8');
+const WIDGET = '<script type="module" src="index.js"></script>';
+const PROPS = { people: '2', litres: '1.3' };
+
+type Props = Partial<typeof PROPS>;
+type View = typeof globalThis & { post: Record<'hydrate' | 'render', (props: Props) => void> };
+
+const folder = mkdtempSync(path.join(tmpdir(), 'brimwise-mdx-'));
+
+beforeAll(async () => {
+  cpSync(path.join(ROOT, 'dist', 'widget'), folder, { recursive: true });
+  writeFileSync(path.join(folder, 'post.js'), await browserScript(POST));
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+describe.each([
+  ['Chromium', () => launchChromium()],
+  ['Firefox', () => launchFirefox()],
+])('a post written in MDX, in %s', (_, launch) => {
+  let browser: Browser;
+  let page: Page;
+  let site: Awaited<ReturnType<typeof serve>>;
+  let complaints: string[];
+
+  beforeAll(async () => {
+    site = await serve(folder);
+    browser = await launch();
+  });
+  afterAll(async () => {
+    await browser.close();
+    site.close();
+  });
+  beforeEach(async () => {
+    page = await browser.newPage();
+    ({ complaints } = watch(page));
+  });
+  afterEach(() => page.close());
+
+  const judged = () =>
+    page.waitForFunction(() =>
+      [...document.querySelectorAll<BrimwiseCheck>('brimwise-check, brimwise-pot, brimwise-verdict')].every(
+        ({ report, shadowRoot }) => report && shadowRoot?.querySelector('[data-check]'),
+      ),
+    );
+  const call = (name: 'hydrate' | 'render', props: Props = PROPS) =>
+    page.evaluate((does, given) => (globalThis as View).post[does](given), name, props);
+  const draft = (id: string) => page.$eval(`#${id}`, (element) => (element as BrimwisePot).draft);
+  /** React tells of its tools, and times itself, on the console: neither is a complaint. */
+  const minded = () => complaints.filter((words) => !/^(info|timeStamp): /.test(words));
+
+  async function open({ head = WIDGET, props = PROPS }: { head?: string; props?: Props | null } = {}): Promise<void> {
+    const post = props === null ? '' : await renderedOnServer(POST, props);
+    writeFileSync(
+      path.join(folder, 'index.html'),
+      `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>A post</title><link rel="icon" href="data:,">${head}</head><body><main id="post">${post}</main><script src="post.js"></script></body></html>`,
+    );
+    await page.goto(site.address);
+  }
+
+  /** What each element makes of what MDX gave it. */
+  async function expectAllRead(): Promise<void> {
+    await judged();
+    expect((await draft('list')).text).toBe(
+      'Pot 1.3 L, 140 x 90 mm, with lid\nGas stove, screws onto the canister\nGas 230 g\nfoil windscreen',
+    );
+    expect((await draft('list')).trip).toEqual({ people: '2', days: '3' });
+    expect((await draft('table')).text).toBe('Item\tWeight\nPot 0.9 L\t130 g\nSpirit stove\t95 g');
+    expect((await draft('block')).text).toBe('Pot 1 L\nWood stove');
+    const { pot, trip } = await draft('pot');
+    expect([pot, trip]).toMatchObject([
+      { capacity: '1.3 L', diameter: '140', height: '90', lid: true },
+      { mealStyle: 'simmer' },
+    ]);
+    expect(await page.$eval('brimwise-verdict', ({ report }) => report!.pots.length)).toBe(1);
+    expect(await page.$eval('#list', ({ className }) => className)).toBe('wide');
+    expect(minded()).toEqual([]);
+  }
+
+  it('is read and judged where the elements come before the page is taken over', async () => {
+    await open();
+    await judged();
+    await call('hydrate');
+    await expectAllRead();
+  });
+
+  it('is read and judged where the elements come after it', async () => {
+    await open({ head: '' });
+    await call('hydrate');
+    await page.addScriptTag({ url: 'index.js', type: 'module' });
+    await expectAllRead();
+  });
+
+  it('is read and judged where the browser alone renders it, with a no that is none in HTML', async () => {
+    await open({ props: null });
+    await page.waitForFunction(() => customElements.get('brimwise-check'));
+    await call('render');
+    await expectAllRead();
+    expect((await draft('pot')).pot['bail']).toBe(false);
+  });
+
+  it('that is rendered again is followed, but for what the reader has typed', async () => {
+    await open();
+    await call('hydrate');
+    await judged();
+    await page.$eval('brimwise-check#block', (element) => element.focus());
+    await page.keyboard.type('Mug, ');
+    const typed = (await draft('block')).text;
+    expect(typed).toContain('Mug, ');
+    await page.$eval('#list', (element) => element.shadowRoot!.querySelector<HTMLElement>('.strip input')!.focus());
+    await page.keyboard.type('4');
+    const { people } = (await draft('list')).trip;
+
+    await call('render', { people: '5', litres: '0.7' });
+    await page.waitForFunction(() => document.querySelector<BrimwisePot>('#list')!.draft.text.startsWith('Pot 0.7 L'));
+    expect([(await draft('block')).text, (await draft('list')).trip]).toEqual([typed, { people, days: '3' }]);
+    expect(await page.$eval('#list', ({ shadowRoot }) => shadowRoot!.activeElement?.localName)).toBe('input');
+    const eaters = () => page.$eval('brimwise-verdict', ({ report }) => report!.trip.people);
+    expect(await eaters()).toMatchObject({ grounds: 'stated', value: 5 });
+
+    await call('render', { litres: '0.7' });
+    await page.waitForFunction(
+      () => document.querySelector('brimwise-verdict')!.report!.trip.people.grounds !== 'stated',
+    );
+    expect((await draft('list')).trip).toEqual({ people, days: '3' });
+    expect(minded()).toEqual([]);
+  });
+});
