@@ -2,14 +2,23 @@
  * For a post that should cost nothing until a reader comes to the widget: loads the elements from beside this file once one of them is
  * within a screen of being seen. Until then the text in the element stands.
  */
-const waiting = document.querySelectorAll('brimwise-check, brimwise-pot, brimwise-verdict');
-
-const observer = new IntersectionObserver(
+const near = new IntersectionObserver(
   (entries) => {
     if (!entries.some(({ isIntersecting }) => isIntersecting)) return;
-    observer.disconnect();
+    near.disconnect();
+    added.disconnect();
     void import('./index.js');
   },
   { rootMargin: '100%' },
 );
-for (const element of waiting) observer.observe(element);
+
+function wait(): void {
+  for (const element of document.querySelectorAll('brimwise-check, brimwise-pot, brimwise-verdict')) {
+    near.observe(element);
+  }
+}
+
+/** A site that changes posts without a new page brings the element after this file. */
+const added = new MutationObserver(wait);
+added.observe(document, { childList: true, subtree: true });
+wait();

@@ -7,11 +7,25 @@ import { launchChromium } from '../../scripts/chromium.mjs';
 import { ROOT } from '../../scripts/files.mjs';
 import { launchFirefox } from '../../scripts/firefox.mjs';
 import { serve } from '../../scripts/serve.mjs';
+import { waysIn } from '../../scripts/widget.mjs';
+import { snippets } from '../../widget/builder/snippets.js';
 import type { BrimwiseCheck, BrimwisePot } from '../../widget/index.js';
 import { browserScript, renderedOnServer } from './mdx.mjs';
 import { watch } from './watch.js';
 
 const POST = readFileSync(path.join(ROOT, 'test', 'extension', 'pages', 'post.mdx'), 'utf8');
+/** Braces, quotes, signs of Markdown and of HTML, an empty line. */
+const LIST = 'Pot "Duo" 1.3 L <aluminium> & lid\n\n- *Gas* {stove} {{89 g}} `x`';
+const SNIPPET = snippets(
+  {
+    element: 'brimwise-check',
+    attributes: { people: '2', name: 'a "pot" & {c}' },
+    list: LIST,
+    folder: '',
+    way: 'near.js',
+  },
+  Object.fromEntries(waysIn(path.join(ROOT, 'dist', 'widget')).map(({ file, integrity }) => [file, integrity])),
+).find(({ name }) => name === 'MDX')!.text;
 const WIDGET = '<script type="module" src="index.js"></script>';
 const PROPS = { people: '2', litres: '1.3' };
 
@@ -23,6 +37,7 @@ const folder = mkdtempSync(path.join(tmpdir(), 'brimwise-mdx-'));
 beforeAll(async () => {
   cpSync(path.join(ROOT, 'dist', 'widget'), folder, { recursive: true });
   writeFileSync(path.join(folder, 'post.js'), await browserScript(POST));
+  writeFileSync(path.join(folder, 'snippet.js'), await browserScript(SNIPPET));
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 
@@ -61,14 +76,18 @@ describe.each([
   /** React tells of its tools, and times itself, on the console: neither is a complaint. */
   const minded = () => complaints.filter((words) => !/^(info|timeStamp): /.test(words));
 
-  async function open({ head = WIDGET, props = PROPS }: { head?: string; props?: Props | null } = {}): Promise<void> {
-    const post = props === null ? '' : await renderedOnServer(POST, props);
+  async function open({
+    head = WIDGET,
+    html = '',
+    script = 'post.js',
+  }: { head?: string; html?: string; script?: string } = {}): Promise<void> {
     writeFileSync(
       path.join(folder, 'index.html'),
-      `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>A post</title><link rel="icon" href="data:,">${head}</head><body><main id="post">${post}</main><script src="post.js"></script></body></html>`,
+      `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>A post</title><link rel="icon" href="data:,">${head}</head><body><main id="post">${html}</main><script src="${script}"></script></body></html>`,
     );
     await page.goto(site.address);
   }
+  const fromServer = () => renderedOnServer(POST, PROPS);
 
   /** What each element makes of what MDX gave it. */
   async function expectAllRead(): Promise<void> {
@@ -90,21 +109,21 @@ describe.each([
   }
 
   it('is read and judged where the elements come before the page is taken over', async () => {
-    await open();
+    await open({ html: await fromServer() });
     await judged();
     await call('hydrate');
     await expectAllRead();
   });
 
   it('is read and judged where the elements come after it', async () => {
-    await open({ head: '' });
+    await open({ head: '', html: await fromServer() });
     await call('hydrate');
     await page.addScriptTag({ url: 'index.js', type: 'module' });
     await expectAllRead();
   });
 
   it('is read and judged where the browser alone renders it, with a no that is none in HTML', async () => {
-    await open({ props: null });
+    await open();
     await page.waitForFunction(() => customElements.get('brimwise-check'));
     await call('render');
     await expectAllRead();
@@ -112,7 +131,7 @@ describe.each([
   });
 
   it('that is rendered again is followed, but for what the reader has typed', async () => {
-    await open();
+    await open({ html: await fromServer() });
     await call('hydrate');
     await judged();
     await page.$eval('brimwise-check#block', (element) => element.focus());
@@ -135,6 +154,19 @@ describe.each([
       () => document.querySelector('brimwise-verdict')!.report!.trip.people.grounds !== 'stated',
     );
     expect((await draft('list')).trip).toEqual({ people, days: '3' });
+    expect(minded()).toEqual([]);
+  });
+
+  it.each(['hydrate', 'render'] as const)('has what the builder gives for it, by %s', async (way) => {
+    const html = way === 'hydrate' ? await renderedOnServer(SNIPPET, {}) : '';
+    await open({ head: '', html, script: 'snippet.js' });
+    await call(way);
+    await judged();
+    expect(await page.$eval('brimwise-check', ({ draft }) => [draft.text, draft.pot, draft.trip])).toEqual([
+      LIST.replace('\n\n', '\n'),
+      { name: 'a "pot" & {c}' },
+      { people: '2' },
+    ]);
     expect(minded()).toEqual([]);
   });
 });

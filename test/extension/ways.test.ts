@@ -6,11 +6,15 @@ import type { Browser, Frame, Page } from 'puppeteer-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { launchChromium } from '../../scripts/chromium.mjs';
 import { ROOT } from '../../scripts/files.mjs';
+import { launchFirefox } from '../../scripts/firefox.mjs';
 import { EMPTY_DRAFT } from '../../widget/draft.js';
 import { stateOf } from '../../widget/link.js';
+import { violationsIn } from './axe.js';
+import { faultsOfWalk, walk } from './walk.js';
+import { watch } from './watch.js';
 
 const LIST = 'Humblefern Duo pot 1.3 L, aluminium, 210 g\nZorvik Stub gas stove, 89 g\ngas canister 230 g';
-const POLICY = "default-src 'none'; script-src 'self'; frame-src 'self'";
+const POLICY = "default-src 'none'; script-src 'self'; frame-src 'self'; img-src data:";
 
 /** A blog with one post, which has this in it, and the widget's files beside it. */
 async function blog(): Promise<{ server: Server; address: string; write: (body: string) => void }> {
@@ -20,25 +24,28 @@ async function blog(): Promise<{ server: Server; address: string; write: (body: 
     const type = name.endsWith('.js') ? 'text/javascript' : 'text/html; charset=utf-8';
     response.setHeader('content-type', type);
     if (name === 'post') response.setHeader('content-security-policy', POLICY);
-    if (name === 'favicon.ico') response.writeHead(204).end();
-    else response.end(name === 'post' ? post : readFileSync(path.join(ROOT, 'dist', 'widget', name)));
+    response.end(name === 'post' ? post : readFileSync(path.join(ROOT, 'dist', 'widget', name)));
   });
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   return {
     server,
     address: `http://localhost:${(server.address() as AddressInfo).port}/post`,
-    write: (body) => (post = `<!doctype html><html lang="en"><title>A post</title><body>${body}</body></html>`),
+    write: (body) =>
+      (post = `<!doctype html><html lang="en"><title>A post</title><link rel="icon" href="data:,"><body>${body}</body></html>`),
   };
 }
 
-describe('the ways into a page', () => {
+describe.each([
+  ['Chromium', () => launchChromium()],
+  ['Firefox', () => launchFirefox()],
+])('the ways into a page, in %s', (_, launch) => {
   let browser: Browser;
   let site: Awaited<ReturnType<typeof blog>>;
   let page: Page;
-  const said: string[] = [];
+  let complaints: string[];
 
   beforeAll(async () => {
-    browser = await launchChromium();
+    browser = await launch();
     site = await blog();
   });
   afterAll(async () => {
@@ -47,9 +54,7 @@ describe('the ways into a page', () => {
   });
   beforeEach(async () => {
     page = await browser.newPage();
-    said.length = 0;
-    page.on('console', (message) => said.push(message.text()));
-    page.on('pageerror', (error) => said.push(String(error)));
+    ({ complaints } = watch(page));
   });
   afterEach(() => page.close());
 
@@ -66,15 +71,16 @@ describe('the ways into a page', () => {
             ?.shadowRoot?.querySelector('[part~="headline"]')?.textContent,
       )
       .then((handle) => handle.jsonValue());
-  const framed = async (hash: string) => {
-    await open(`<iframe title="A second opinion" sandbox="allow-scripts" src="embed.html#${hash}"></iframe>`);
+  const framed = async (hash: string, before = '', after = '') => {
+    const frame = `<iframe title="A second opinion" sandbox="allow-scripts" src="embed.html#${hash}"></iframe>`;
+    await open(before + frame + after);
     return page.waitForFrame((frame) => frame.url().includes('embed.html'));
   };
 
   it('a classic script gives the element under a strict policy', async () => {
     await open(`<brimwise-check>${LIST}</brimwise-check><script src="classic.js"></script>`);
     expect(await headline(page)).toMatch(/\w/);
-    expect(said).toEqual([]);
+    expect(complaints).toEqual([]);
   });
 
   it('the module loads only once the reader comes near, and the text stands until then', async () => {
@@ -87,15 +93,25 @@ describe('the ways into a page', () => {
     await page.evaluate(() => document.querySelector('brimwise-check')!.scrollIntoView());
     expect(await headline(page)).toMatch(/\w/);
     expect((await loaded()).filter((name) => name.endsWith('/index.js'))).toHaveLength(1);
-    expect(said).toEqual([]);
+    expect(complaints).toEqual([]);
+  });
+
+  it('the module comes for an element that the page gets later, too', async () => {
+    await open('<script type="module" src="near.js"></script>');
+    await page.evaluate((list) => {
+      document.body.innerHTML = `<brimwise-check>${list}</brimwise-check>`;
+    }, LIST);
+    expect(await headline(page)).toMatch(/\w/);
+    expect(complaints).toEqual([]);
   });
 
   it('the page for an iframe works with no origin, and takes its presets from the hash', async () => {
     const frame = await framed('element=brimwise-pot&capacity=1.1+L&diameter=140+mm&people=2&lang=en');
     expect(await headline(frame)).toMatch(/\w/);
     expect(await frame.evaluate(() => self.origin)).toBe('null');
+    await expect(frame.evaluate(() => localStorage.length)).rejects.toThrow(/sandboxed/);
     expect(await frame.$eval('brimwise-pot', (element) => element.getAttribute('people'))).toBe('2');
-    expect(said).toEqual([]);
+    expect(complaints).toEqual([]);
   });
 
   it('tells the page around the iframe how high it is', async () => {
@@ -121,62 +137,44 @@ describe('the ways into a page', () => {
     expect(await frame.$eval('brimwise-check', (element) => element.draft)).toEqual(draft);
   });
 
-  it('says what is wrong with a link that is damaged', async () => {
-    const frame = await framed('state=1.eJyr');
+  it.each([
+    ['damaged', '1.eJyr', /cut short or damaged/],
+    ['of a later version', '9.abc', /later version/],
+  ])('says what is wrong with a link that is %s', async (_what, state, sentence) => {
+    const frame = await framed(`state=${state}`);
     const told = await frame.waitForFunction(() => document.querySelector('[role=status]')?.textContent);
-    expect(await told.jsonValue()).toMatch(/cut short or damaged/);
+    expect(await told.jsonValue()).toMatch(sentence);
     expect(await frame.$('brimwise-check')).not.toBeNull();
+    expect(complaints).toEqual([]);
   });
 
-  it('the builder shows what is set in three pages, and gives it to be copied', async () => {
-    await page.goto(site.address.replace('post', 'builder.html'));
-    const fill = (id: string, value: string) =>
-      page.$eval(
-        id,
-        (field, typed) => {
-          (field as HTMLInputElement).value = typed;
-          field.dispatchEvent(new Event('change'));
-        },
-        value,
-      );
-    await fill('#set-people', '5');
-    await fill('#folder', '/files/');
-    expect(await page.$$eval('.sample brimwise-check', (all) => all.map((one) => one.getAttribute('people')))).toEqual([
-      '5',
-      '5',
-      '5',
-    ]);
-    const text = await page.$eval('#h-copy ~ pre', (pre) => pre.textContent);
-    expect(text).toContain('<brimwise-check people="5" days="3">');
-    expect(text).toContain('src="/files/near.js" integrity="sha384-');
+  it('the page for an iframe may stand alone', async () => {
+    await page.goto(site.address.replace('post', `embed.html#list=${encodeURIComponent(LIST)}`));
     expect(await headline(page)).toMatch(/\w/);
-    expect(said).toEqual([]);
+    expect(complaints).toEqual([]);
+    expect(await violationsIn(page)).toEqual([]);
   });
 
-  it('the builder opens a link with a question, and says what is wrong with one', async () => {
-    const address = site.address.replace('post', 'builder.html');
-    const draft = { ...EMPTY_DRAFT, text: LIST, trip: { people: 7 } };
-    await page.goto(`${address}#element=brimwise-check&state=${await stateOf(draft)}`);
-    await page.waitForFunction(
-      () => document.querySelector<HTMLElement & { draft: unknown }>('.sample brimwise-check') !== null,
-    );
-    await headline(page);
-    expect(await page.$eval('.sample brimwise-check', (element) => element.draft)).toEqual(draft);
-    expect(await page.$eval('#list', (field) => (field as HTMLTextAreaElement).value)).toBe(LIST);
-    await page.goto(`${address}#state=9.abc`);
-    const told = await page.waitForFunction(() => document.querySelector('[role=status]')?.textContent);
-    expect(await told.jsonValue()).toMatch(/later version/);
-  });
-
-  it('nothing that axe-core finds is wrong with the builder', async () => {
-    await page.setBypassCSP(true);
-    await page.goto(site.address.replace('post', 'builder.html'));
-    await headline(page);
-    await page.addScriptTag({ path: path.join(ROOT, 'node_modules/axe-core/axe.min.js') });
-    const found = await page.evaluate(async () => {
-      const { axe } = window as unknown as { axe: { run: (o: object) => Promise<{ violations: { id: string }[] }> } };
-      return (await axe.run({ exclude: '.sample' })).violations.map(({ id }) => id);
+  describe.each([
+    ['nothing to judge', ''],
+    ['a list', `list=${encodeURIComponent(LIST)}`],
+    ['one pot', 'element=brimwise-pot&capacity=1.1+L&diameter=140&height=90&people=2'],
+    ['a verdict', 'element=brimwise-verdict&capacity=1.1+L&diameter=140&people=2'],
+    ['a link that is damaged', 'state=1.eJyr'],
+  ])('the page for an iframe with %s', (_what, hash) => {
+    it('is one in which axe minds nothing', async () => {
+      const frame = await framed(hash);
+      await frame.waitForSelector('brimwise-check, brimwise-pot, brimwise-verdict');
+      expect(await violationsIn(frame)).toEqual([]);
     });
-    expect(found).toEqual([]);
+
+    it('is walked by keys alone, and let go', async () => {
+      const frame = await framed(hash, '<button id="before">Before</button>', '<button id="after">After</button>');
+      await frame.waitForSelector('brimwise-check, brimwise-pot, brimwise-verdict');
+      await page.focus('#before');
+      await walk(page, frame);
+      expect(await page.evaluate(() => document.activeElement?.id)).toBe('after');
+      expect(await faultsOfWalk(frame)).toEqual([]);
+    });
   });
 });

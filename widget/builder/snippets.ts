@@ -76,6 +76,11 @@ export function snippets(choice: Choice, hashes: Hashes): readonly Snippet[] {
       text: template,
     },
     {
+      name: 'MDX',
+      goes: 'Into the post, with an empty line before and after. It is tested as React 19 renders it.',
+      text: mdxOf(choice, hashes),
+    },
+    {
       name: 'Frame',
       goes: 'Where scripts are not let in but frames are. It needs embed.html alone.',
       text: frameOf(choice),
@@ -92,30 +97,49 @@ export function embedAddress({ element, attributes, list, folder }: Choice, stat
 }
 
 /** The rule alone has braces; templates need it as it is. */
-const STYLE = /<style>.*<\/style>/;
+const STYLE = /(?<=<style>).*(?=<\/style>)/;
 
 function styleOf(element: ElementName): string {
-  return `<style>${element}:not(:defined) { display: block; min-block-size: ${RESERVED[element]} }</style>`;
+  return `${element}:not(:defined) { display: block; min-block-size: ${RESERVED[element]} }`;
 }
 
-function htmlOf({ element, attributes, list, folder, way }: Choice, hashes: Hashes): string {
+function htmlOf(choice: Choice, hashes: Hashes): string {
+  const list = listOf(choice);
+  return inDiv(choice, [
+    `<style>${styleOf(choice.element)}</style>`,
+    `<script${attributesOf(scriptOf(choice, hashes))}></script>`,
+    list && `<pre>${escaped(list).replace(BLANK_LINE, '&#10;')}</pre>`,
+  ]);
+}
+
+/** Braces and Markdown's signs mean something in MDX: what must stay as it is goes in as a string. A script that comes into a page later is run only if it is async. */
+function mdxOf(choice: Choice, hashes: Hashes): string {
+  const list = listOf(choice);
+  return inDiv(choice, [
+    `<style>{${JSON.stringify(styleOf(choice.element))}}</style>`,
+    `<script${attributesOf({ async: 'async', ...scriptOf(choice, hashes) })} />`,
+    list && `<pre>{${JSON.stringify(list)}}</pre>`,
+  ]);
+}
+
+function inDiv({ element, attributes }: Choice, [style, script, list]: readonly [string, string, string]): string {
+  const inside = list === '' ? `<p>${SENTENCE[element]}</p>` : list;
+  const widget = `<${element}${attributesOf(attributes)}>${inside}</${element}>`;
+  return ['<div>', style, script, widget, '</div>'].join('\n');
+}
+
+function listOf({ element, list }: Choice): string {
+  return element === 'brimwise-check' ? list.trim() : '';
+}
+
+function scriptOf({ folder, way }: Choice, hashes: Hashes): Record<string, string> {
   const hash = hashes[way];
-  const script = attributesOf({
+  return {
     ...(way === 'classic.js' ? { defer: 'defer' } : { type: 'module' }),
     src: `${folder}${way}`,
-    ...(hash === undefined ? {} : { integrity: hash, crossorigin: 'anonymous' }),
-  });
-  const inside =
-    element === 'brimwise-check' && list.trim() !== ''
-      ? `<pre>${escaped(list.trim()).replace(BLANK_LINE, '&#10;')}</pre>`
-      : `<p>${SENTENCE[element]}</p>`;
-  return [
-    '<div>',
-    styleOf(element),
-    `<script${script}></script>`,
-    `<${element}${attributesOf(attributes)}>${inside}</${element}>`,
-    '</div>',
-  ].join('\n');
+    // HTML takes it in any case, JSX in this one.
+    ...(hash === undefined ? {} : { integrity: hash, crossOrigin: 'anonymous' }),
+  };
 }
 
 /** Editors and Markdown end a block of HTML at a line with nothing in it. */

@@ -19,6 +19,8 @@ async function show(): Promise<void> {
   const shown = document.createElement(
     ELEMENTS.includes(element as ElementName) ? (element as ElementName) : 'brimwise-check',
   ) as BrimwiseCheck;
+  // Alone, as a link opens it, it has the first heading of the page.
+  if (parent === window) shown.headingLevel = '1';
   for (const [name, value] of Object.entries(attributes)) {
     // A name that is no name of an attribute is left out, as one that no element knows is.
     if (/^[a-z][a-z-]*$/.test(name) && !name.startsWith('on')) shown.setAttribute(name, value ?? '');
