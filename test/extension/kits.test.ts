@@ -64,6 +64,29 @@ describe('the full page and its saved kits', () => {
     await input.uploadFile(file);
   };
 
+  it.each([900, 300])(
+    'stand in sight wherever one has scrolled to, all of them within reach, in a window %d px high',
+    async (height) => {
+      await open();
+      await page.setViewport({ width: 1400, height });
+      await waitForMatch(page, '#defaults [name="people"]');
+      await type(LIST);
+      await waitForFindings(page);
+      await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight));
+      const scrolled = await page.evaluate(() => scrollY);
+      expect(scrolled).toBeGreaterThan(height);
+      const inSight = (selector: string) =>
+        page.$eval(selector, (part) => {
+          const { top, bottom } = part.getBoundingClientRect();
+          return top >= 0 && bottom <= innerHeight;
+        });
+      expect(await inSight('#kits h2')).toBe(true);
+      await page.$$eval('#defaults input', (fields) => fields.at(-1)!.focus());
+      expect(await inSight('#defaults input:focus')).toBe(true);
+      expect(await page.evaluate(() => scrollY)).toBe(scrolled);
+    },
+  );
+
   it('saves what is typed under a name and opens it again, and the text before comes back by Undo', async () => {
     await open();
     await type('Pot 1 L');
