@@ -38,21 +38,33 @@ export function renderReadme({ CHECKS, checkList, remark }) {
  * widget/README.md as it is, with its made parts written anew.
  * @param {Pick<typeof import('../widget/settings.js'), 'SETTINGS' | 'attributeOf' | 'ELEMENTS'> & typeof import('../widget/surface.js')} widget
  */
-export function renderWidgetReadme({ SETTINGS, attributeOf, ELEMENTS, CUSTOM_PROPERTIES, PARTS, EVENTS, MEMBERS }) {
-  /** @type {(setting: any) => string} */
-  const takes = ({ takes, example }) =>
+export function renderWidgetReadme({
+  SETTINGS,
+  ATTRIBUTES,
+  attributeOf,
+  ELEMENTS,
+  CUSTOM_PROPERTIES,
+  PARTS,
+  EVENTS,
+  MEMBERS,
+}) {
+  /** @type {(takes: any, example: string) => string} */
+  const taken = (takes, example) =>
     takes === 'text' || takes === 'figure'
       ? `\`${example}\``
       : 'several' in takes
         ? `some of ${codes(takes.several)}`
         : codes(takes);
-  const settings = Object.entries(SETTINGS).map(([name, setting]) => [
-    `\`${attributeOf(/** @type {any} */ (name))}\``,
-    takes(setting),
-    'on' in setting && setting.on.length < ELEMENTS.length
-      ? `${setting.sets} Of ${codes(setting.on.map((on) => `<${on}>`))}.`
-      : setting.sets,
-  ]);
+  const settings = Object.entries(SETTINGS).map(([key, setting]) => {
+    const name = /** @type {keyof typeof SETTINGS} */ (key);
+    const [sets, example] = ATTRIBUTES[name];
+    const of = 'on' in setting && setting.on.length < ELEMENTS.length ? setting.on : [];
+    return [
+      `\`${attributeOf(name)}\``,
+      taken(setting.takes, example),
+      of.length > 0 ? `${sets} Of ${codes(of.map((on) => `<${on}>`))}.` : sets,
+    ];
+  });
   /** @type {Record<string, string>} */
   const tables = {
     settings: table(['attribute', 'takes, or an example', 'sets'], settings),

@@ -64,7 +64,7 @@ async function elementsManifest(options) {
   });
   const code = Buffer.from(outputFiles[0]?.contents ?? []).toString('base64');
   /** @type {typeof import('../widget/settings.js') & typeof import('../widget/surface.js')} */
-  const { ELEMENTS, settingsOn, attributeOf, CUSTOM_PROPERTIES, PARTS, EVENTS } = await import(
+  const { ELEMENTS, ATTRIBUTES, settingsOn, attributeOf, CUSTOM_PROPERTIES, PARTS, EVENTS } = await import(
     `data:text/javascript;base64,${code}`
   );
   const events = Object.entries(EVENTS).map(([name, [detail, description]]) => ({
@@ -77,10 +77,10 @@ async function elementsManifest(options) {
     customElement: true,
     name: tagName.replace(/(?:^|-)(\w)/g, (_, letter) => letter.toUpperCase()),
     tagName,
-    attributes: settingsOn(tagName).map(([name, { sets, takes }]) => ({
+    attributes: settingsOn(tagName).map(([name, { takes }]) => ({
       name: attributeOf(name),
       fieldName: name,
-      description: sets,
+      description: ATTRIBUTES[name][0],
       type: {
         text: Array.isArray(takes) ? takes.map((/** @type {string} */ word) => `'${word}'`).join(' | ') : 'string',
       },

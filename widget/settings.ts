@@ -36,166 +36,57 @@ const WITH_INPUT: readonly ElementName[] = ['brimwise-check', 'brimwise-pot'];
 interface Setting {
   /** The words it takes; or a figure as one writes it; or any text; or some of the words, with spaces between. */
   readonly takes: readonly string[] | 'figure' | 'text' | { readonly several: readonly string[] };
-  /** What it sets, in a few words. */
-  readonly sets: string;
-  readonly example: string;
   /** The field of the draft that it fills. */
   readonly fills?: `${'trip' | 'pot' | 'stove'}.${string}`;
   /** The elements that know it; all where left out. */
   readonly on?: readonly ElementName[];
 }
 
-/** Every attribute of the elements: the readme's tables are made from this one. */
+/** Every attribute of the elements. What each sets is told in surface.ts, which no page loads. */
 export const SETTINGS = {
-  people: { takes: 'figure', sets: 'How many eat.', example: '2', fills: 'trip.people' },
-  days: { takes: 'figure', sets: 'Days of the trip.', example: '3', fills: 'trip.days' },
-  mealStyle: {
-    takes: MEAL_STYLES,
-    sets: 'Water for food rehydrated elsewhere, cooked in the pot, or real cooking.',
-    example: 'simmer',
-    fills: 'trip.mealStyle',
-  },
-  hotMeals: {
-    takes: 'figure',
-    sets: 'Hot meals a person a day.',
-    example: '1',
-    fills: 'trip.hotMealsPerDay',
-  },
-  drinkFromPot: {
-    takes: YES_NO,
-    sets: 'Whether the hot drinks come from the same pot as the meal.',
-    example: 'yes',
-    fills: 'trip.drinkFromPot',
-  },
-  season: { takes: SEASONS, sets: 'Season of the trip.', example: 'winter', fills: 'trip.season' },
-  low: {
-    takes: 'figure',
-    sets: 'Lowest temperature, °C where no unit is written.',
-    example: '-8',
-    fills: 'trip.lowC',
-  },
-  altitude: {
-    takes: 'figure',
-    sets: 'Highest place they cook at, m where no unit is written.',
-    example: '1800',
-    fills: 'trip.altitudeM',
-  },
-  water: {
-    takes: WATER_FROM,
-    sets: 'Where the water comes from: found liquid, melted from snow, or either.',
-    example: 'snow',
-    fills: 'trip.waterFrom',
-  },
-  snow: { takes: SNOWS, sets: 'Snow as it goes into the pot.', example: 'settled', fills: 'trip.snow' },
-  cookAt: { takes: ['stove', 'fire'], sets: 'What they cook at.', example: 'fire', fills: 'trip.cookAt' },
-  wind: { takes: WINDS, sets: 'Wind where they cook.', example: 'breeze', fills: 'trip.wind' },
+  people: { takes: 'figure', fills: 'trip.people' },
+  days: { takes: 'figure', fills: 'trip.days' },
+  mealStyle: { takes: MEAL_STYLES, fills: 'trip.mealStyle' },
+  hotMeals: { takes: 'figure', fills: 'trip.hotMealsPerDay' },
+  drinkFromPot: { takes: YES_NO, fills: 'trip.drinkFromPot' },
+  season: { takes: SEASONS, fills: 'trip.season' },
+  low: { takes: 'figure', fills: 'trip.lowC' },
+  altitude: { takes: 'figure', fills: 'trip.altitudeM' },
+  water: { takes: WATER_FROM, fills: 'trip.waterFrom' },
+  snow: { takes: SNOWS, fills: 'trip.snow' },
+  cookAt: { takes: ['stove', 'fire'], fills: 'trip.cookAt' },
+  wind: { takes: WINDS, fills: 'trip.wind' },
 
-  name: { takes: 'text', sets: 'What the pot is called.', example: 'Humblefern', fills: 'pot.name' },
-  capacity: {
-    takes: 'figure',
-    sets: 'What the pot holds to the brim, mL where no unit is written.',
-    example: '1.1 L',
-    fills: 'pot.capacity',
-  },
-  diameter: {
-    takes: 'figure',
-    sets: 'Its width at the rim, outside, mm where no unit is written.',
-    example: '130',
-    fills: 'pot.diameter',
-  },
-  baseDiameter: {
-    takes: 'figure',
-    sets: 'Its width at the base, if that is another.',
-    example: '110',
-    fills: 'pot.baseDiameter',
-  },
-  height: { takes: 'figure', sets: 'Its height, outside.', example: '95', fills: 'pot.height' },
-  earHeight: {
-    takes: 'figure',
-    sets: 'Height over the base at which the bail is held.',
-    example: '90',
-    fills: 'pot.earHeight',
-  },
-  mass: { takes: 'figure', sets: 'What it weighs, g where no unit is written.', example: '150', fills: 'pot.mass' },
-  material: { takes: MATERIALS, sets: 'What it is made of.', example: 'titanium', fills: 'pot.material' },
-  lid: { takes: YES_NO, sets: 'Whether it has a lid.', example: 'yes', fills: 'pot.lid' },
-  bail: { takes: YES_NO, sets: 'Whether it has a bail.', example: 'no', fills: 'pot.bail' },
-  handles: { takes: YES_NO, sets: 'Whether it has any other handle.', example: 'yes', fills: 'pot.handles' },
+  name: { takes: 'text', fills: 'pot.name' },
+  capacity: { takes: 'figure', fills: 'pot.capacity' },
+  diameter: { takes: 'figure', fills: 'pot.diameter' },
+  baseDiameter: { takes: 'figure', fills: 'pot.baseDiameter' },
+  height: { takes: 'figure', fills: 'pot.height' },
+  earHeight: { takes: 'figure', fills: 'pot.earHeight' },
+  mass: { takes: 'figure', fills: 'pot.mass' },
+  material: { takes: MATERIALS, fills: 'pot.material' },
+  lid: { takes: YES_NO, fills: 'pot.lid' },
+  bail: { takes: YES_NO, fills: 'pot.bail' },
+  handles: { takes: YES_NO, fills: 'pot.handles' },
 
-  stove: { takes: STOVE_TYPES, sets: 'What the stove under the pot burns.', example: 'gas', fills: 'stove.type' },
-  stoveForm: {
-    takes: STOVE_FORMS,
-    sets: 'Whether a gas stove stands on its canister or beside it.',
-    example: 'upright',
-    fills: 'stove.form',
-  },
-  burner: {
-    takes: 'figure',
-    sets: 'Width of the flame: burner head, ring of jets or fire-pot, mm where no unit is written.',
-    example: '60',
-    fills: 'stove.burnerDiameter',
-  },
-  stands: { takes: 'figure', sets: 'Height at which the pot stands.', example: '70', fills: 'stove.height' },
-  arms: { takes: 'figure', sets: 'How many arms the pot stands on.', example: '3', fills: 'stove.armCount' },
-  armGap: {
-    takes: 'figure',
-    sets: 'Width of the free circle between the arms.',
-    example: '30',
-    fills: 'stove.armInner',
-  },
-  armSpan: { takes: 'figure', sets: 'Width across the tips of the arms.', example: '100', fills: 'stove.armSpan' },
-  feet: {
-    takes: 'figure',
-    sets: 'Width across the feet of the stove, or of the canister it stands on.',
-    example: '110',
-    fills: 'stove.footDiameter',
-  },
-  power: { takes: 'figure', sets: 'Power of the flame, W.', example: '2500', fills: 'stove.powerW' },
+  stove: { takes: STOVE_TYPES, fills: 'stove.type' },
+  stoveForm: { takes: STOVE_FORMS, fills: 'stove.form' },
+  burner: { takes: 'figure', fills: 'stove.burnerDiameter' },
+  stands: { takes: 'figure', fills: 'stove.height' },
+  arms: { takes: 'figure', fills: 'stove.armCount' },
+  armGap: { takes: 'figure', fills: 'stove.armInner' },
+  armSpan: { takes: 'figure', fills: 'stove.armSpan' },
+  feet: { takes: 'figure', fills: 'stove.footDiameter' },
+  power: { takes: 'figure', fills: 'stove.powerW' },
 
-  units: {
-    takes: ['as-written', ...UNIT_SYSTEMS],
-    sets: 'Units of the words; those the list is written in where left out.',
-    example: 'us',
-  },
-  language: {
-    takes: LANGUAGES,
-    sets: 'Language of the words; the nearest `lang` of the page where left out. With a region (`en-GB`) it settles US and imperial.',
-    example: 'en-GB',
-  },
-  headingLevel: {
-    takes: ['1', '2', '3', '4', '5', '6'],
-    sets: 'Level of the first headings; 2 where left out.',
-    example: '3',
-  },
-  look: {
-    takes: ['page', 'notebook', 'notebook-light', 'notebook-dark'],
-    sets: 'The look: the page’s own ink, paper and face where left out; or that of a notebook, light or dark by the reader’s system or fixed.',
-    example: 'notebook',
-  },
-  entrance: {
-    takes: ['list', 'pot'],
-    sets: 'Whether it begins with a kit list or with one pot.',
-    example: 'pot',
-    on: ['brimwise-check'],
-  },
-  show: {
-    takes: { several: REGIONS },
-    sets: 'The parts that are there besides headline and findings; all where left out.',
-    example: 'form drawing',
-    on: WITH_INPUT,
-  },
-  locked: {
-    takes: 'text',
-    sets: 'Names of attributes whose fields the reader cannot change, and `list` for the list.',
-    example: 'people meal-style',
-    on: WITH_INPUT,
-  },
-  rows: {
-    takes: 'figure',
-    sets: 'How many findings it tells, worst first; 4 where left out. What can hurt is always told.',
-    example: '3',
-    on: ['brimwise-verdict'],
-  },
+  units: { takes: ['as-written', ...UNIT_SYSTEMS] },
+  language: { takes: LANGUAGES },
+  headingLevel: { takes: ['1', '2', '3', '4', '5', '6'] },
+  look: { takes: ['page', 'notebook', 'notebook-light', 'notebook-dark'] },
+  entrance: { takes: ['list', 'pot'], on: ['brimwise-check'] },
+  show: { takes: { several: REGIONS }, on: WITH_INPUT },
+  locked: { takes: 'text', on: WITH_INPUT },
+  rows: { takes: 'figure', on: ['brimwise-verdict'] },
 } as const satisfies Record<string, Setting>;
 
 export type SettingName = keyof typeof SETTINGS;

@@ -1,4 +1,56 @@
+import type { SettingName } from './settings.js';
+
 /** What a page can reach of the elements besides their settings. The readme's tables are made from these, and tests hold them to the source. */
+
+/** What each attribute sets, and an example of it. */
+export const ATTRIBUTES = {
+  people: ['How many eat.', '2'],
+  days: ['Days of the trip.', '3'],
+  mealStyle: ['Water for food rehydrated elsewhere, cooked in the pot, or real cooking.', 'simmer'],
+  hotMeals: ['Hot meals a person a day.', '1'],
+  drinkFromPot: ['Whether the hot drinks come from the same pot as the meal.', 'yes'],
+  season: ['Season of the trip.', 'winter'],
+  low: ['Lowest temperature, °C where no unit is written.', '-8'],
+  altitude: ['Highest place they cook at, m where no unit is written.', '1800'],
+  water: ['Where the water comes from: found liquid, melted from snow, or either.', 'snow'],
+  snow: ['Snow as it goes into the pot.', 'settled'],
+  cookAt: ['What they cook at.', 'fire'],
+  wind: ['Wind where they cook.', 'breeze'],
+  name: ['What the pot is called.', 'Humblefern'],
+  capacity: ['What the pot holds to the brim, mL where no unit is written.', '1.1 L'],
+  diameter: ['Its width at the rim, outside, mm where no unit is written.', '130'],
+  baseDiameter: ['Its width at the base, if that is another.', '110'],
+  height: ['Its height, outside.', '95'],
+  earHeight: ['Height over the base at which the bail is held.', '90'],
+  mass: ['What it weighs, g where no unit is written.', '150'],
+  material: ['What it is made of.', 'titanium'],
+  lid: ['Whether it has a lid.', 'yes'],
+  bail: ['Whether it has a bail.', 'no'],
+  handles: ['Whether it has any other handle.', 'yes'],
+  stove: ['What the stove under the pot burns.', 'gas'],
+  stoveForm: ['Whether a gas stove stands on its canister or beside it.', 'upright'],
+  burner: ['Width of the flame: burner head, ring of jets or fire-pot, mm where no unit is written.', '60'],
+  stands: ['Height at which the pot stands.', '70'],
+  arms: ['How many arms the pot stands on.', '3'],
+  armGap: ['Width of the free circle between the arms.', '30'],
+  armSpan: ['Width across the tips of the arms.', '100'],
+  feet: ['Width across the feet of the stove, or of the canister it stands on.', '110'],
+  power: ['Power of the flame, W.', '2500'],
+  units: ['Units of the words; those the list is written in where left out.', 'us'],
+  language: [
+    'Language of the words; the nearest `lang` of the page where left out. With a region (`en-GB`) it settles US and imperial.',
+    'en-GB',
+  ],
+  headingLevel: ['Level of the first headings; 2 where left out.', '3'],
+  look: [
+    'The look: the page’s own ink, paper and face where left out; or that of a notebook, light or dark by the reader’s system or fixed.',
+    'notebook',
+  ],
+  entrance: ['Whether it begins with a kit list or with one pot.', 'pot'],
+  show: ['The parts that are there besides headline and findings; all where left out.', 'form drawing'],
+  locked: ['Names of attributes whose fields the reader cannot change, and `list` for the list.', 'people meal-style'],
+  rows: ['How many findings it tells, worst first; 4 where left out. What can hurt is always told.', '3'],
+} as const satisfies Record<SettingName, readonly [sets: string, example: string]>;
 
 /** Custom properties, set on the element or on anything around it. */
 export const CUSTOM_PROPERTIES = {

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { CHECKS, checkList, remark } from '../../core/index.js';
 import { renderReadme, renderWidgetReadme } from '../../scripts/docs.mjs';
 import { attributeOf, ELEMENTS, SETTINGS, type SettingName } from '../../widget/settings.js';
-import { CUSTOM_PROPERTIES, EVENTS, MEMBERS, PARTS } from '../../widget/surface.js';
+import { ATTRIBUTES, CUSTOM_PROPERTIES, EVENTS, MEMBERS, PARTS } from '../../widget/surface.js';
 import { filesIn, ROOT } from '../../scripts/files.mjs';
 
 const readme = readFileSync(path.join(ROOT, 'README.md'), 'utf8');
@@ -23,9 +23,9 @@ describe('the widget’s README', () => {
   const widget = readFileSync(path.join(ROOT, 'widget', 'README.md'), 'utf8');
 
   it('is in step with the tables of the source: `npm run docs` changes nothing', () => {
-    expect(renderWidgetReadme({ SETTINGS, attributeOf, ELEMENTS, CUSTOM_PROPERTIES, EVENTS, MEMBERS, PARTS })).toBe(
-      widget,
-    );
+    expect(
+      renderWidgetReadme({ SETTINGS, ATTRIBUTES, attributeOf, ELEMENTS, CUSTOM_PROPERTIES, EVENTS, MEMBERS, PARTS }),
+    ).toBe(widget);
   });
 
   it('uses no attribute, custom property or part that is not in the tables', () => {

@@ -3,6 +3,7 @@ import { expect } from 'chai';
 import type { Report } from '../../core/index.js';
 import type { BrimwiseCheck, BrimwisePot, Draft } from '../../widget/index.js';
 import { attributeOf, settingsOn, SETTINGS, type SettingName } from '../../widget/settings.js';
+import { ATTRIBUTES } from '../../widget/surface.js';
 import { expectAccessible } from './fixture.js';
 import '../../widget/index.js';
 
@@ -42,7 +43,8 @@ afterEach(() => {
 describe('a setting', () => {
   it('stands in the draft as if the reader had typed it, by attribute and by property', async () => {
     for (const element of ['brimwise-check', 'brimwise-pot'] as const) {
-      for (const [name, { fills, takes, example }] of settingsOn(element)) {
+      for (const [name, { fills, takes }] of settingsOn(element)) {
+        const [, example] = ATTRIBUTES[name];
         if (fills === undefined) continue;
         const [part, field] = fills.split('.') as ['trip' | 'pot' | 'stove', string];
         const wanted = Array.isArray(takes) && takes.includes('yes') ? example === 'yes' : example;
@@ -60,7 +62,8 @@ describe('a setting', () => {
 
   it('takes every word that the table says, and its example', async () => {
     const told = await hints(async () => {
-      for (const [name, { takes, example }] of settingsOn('brimwise-check')) {
+      for (const [name, { takes }] of settingsOn('brimwise-check')) {
+        const [, example] = ATTRIBUTES[name];
         for (const word of Array.isArray(takes) ? [...(takes as string[]), example] : [example]) {
           await from(`<brimwise-check ${attributeOf(name)}="${word}"></brimwise-check>`);
         }

@@ -5,6 +5,7 @@ import { guard } from 'lit/directives/guard.js';
 import type { BrimwiseCheck } from '../check-element.js';
 import { carriedBy, stateOf } from '../link.js';
 import { attributeOf, ELEMENTS, settingsOn, type ElementName } from '../settings.js';
+import { ATTRIBUTES } from '../surface.js';
 import { embedAddress, snippets, WAYS, type Choice, type Hashes, type Way } from './snippets.js';
 
 /** Of the files beside this page; the build puts them in. */
@@ -54,6 +55,7 @@ function set(part: Partial<Choice>): void {
 /** A setting as a field, by what it takes. */
 function field([name, setting]: ReturnType<typeof settingsOn>[number]): TemplateResult {
   const attribute = attributeOf(name);
+  const [sets, example] = ATTRIBUTES[name];
   const value = choice.attributes[attribute] ?? '';
   const onChange = ({ target }: Event) =>
     set({ attributes: { ...choice.attributes, [attribute]: (target as HTMLInputElement).value } });
@@ -70,12 +72,12 @@ function field([name, setting]: ReturnType<typeof settingsOn>[number]): Template
             id=${id}
             aria-describedby="${id}-sets"
             .value=${value}
-            placeholder=${setting.example}
+            placeholder=${example}
             autocomplete="off"
             @change=${onChange}
           />`
     }
-    <small id="${id}-sets">${setting.sets.replaceAll('`', '')}</small>
+    <small id="${id}-sets">${sets.replaceAll('`', '')}</small>
   </div>`;
 }
 
