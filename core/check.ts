@@ -10,12 +10,15 @@ import { planDay } from './plan/index.js';
 import { PLAN_MESSAGES } from './plan/messages.js';
 import { potFigures, stoveFigures } from './plan/drawing.js';
 import type { Wording } from './report/format.js';
+import { tell } from './report/format.js';
+import { REPORT_MESSAGES } from './report/messages.js';
 import {
   countGrades,
   countLines,
   gatherAssumptions,
   gatherSources,
   headline,
+  inLanguage,
   orderFindings,
   wordDay,
   wordVerdict,
@@ -42,22 +45,26 @@ export function conduct({ reading, trip, kit, problems, wording }: Case): Report
   const day = wordDay(plan, PLAN_MESSAGES, days, wording);
   return {
     version: 1,
-    trip,
-    reading,
+    trip: inLanguage(trip, wording),
+    reading: tellNotes(inLanguage(reading, wording), wording),
     findings,
     summary: {
-      headline: headline(findings, valueOf(trip.people) ?? 1, days),
+      headline: headline(findings, valueOf(trip.people) ?? 1, days, wording),
       counts: countGrades(findings),
-      lines: countLines(reading.lines),
+      lines: countLines(reading.lines, wording),
     },
     assumptions: gatherAssumptions(findings),
-    sources: gatherSources(findings, day),
-    problems: [...problems, ...faults],
+    sources: gatherSources(findings, day, wording),
+    problems: [...problems, ...faults].map((problem) => ({ ...problem, message: tell(problem.message, wording) })),
     day,
     pots: kit.pots.map((pot) => potFigures(pot, plan, trip, findings)),
     stove: kit.stoves[0] === undefined ? null : stoveFigures(kit.stoves[0]),
     units: wording.units,
   };
+}
+
+function tellNotes(reading: Reading, wording: Wording): Reading {
+  return { ...reading, notes: reading.notes.map((note) => tell(note, wording)) };
 }
 
 function kitIsEmpty(kit: Kit): boolean {
@@ -82,15 +89,14 @@ function judged(check: Check, facts: Facts, wording: Wording, faults: InputProbl
       value: check.id,
       message: fault instanceof Error ? fault.message : String(fault),
     });
-    const messages = { fault: 'This check failed on this kit; the others went on.', margin: 'no answer' };
     const verdict: Verdict = {
       grade: 'cant-tell',
       message: 'fault',
-      margin: 'margin',
+      margin: 'fault-margin',
       figures: {},
-      evidence: [{ quote: check.title, found: 'absent' }],
+      evidence: [{ quote: tell(check.title, wording), found: 'absent' }],
     };
-    return [wordVerdict({ ...check, messages, cites: [] }, verdict, wording)];
+    return [wordVerdict({ ...check, messages: REPORT_MESSAGES, cites: [] }, verdict, wording)];
   }
 }
 

@@ -9,14 +9,19 @@ import { kitFromPot, kitFromReading } from './kit/index.js';
 import { groundTrip } from './kit/trip.js';
 import { valueOf } from './model/given.js';
 import { UNIT_SYSTEMS, type UnitSystem } from './model/measure.js';
+import { phrase } from './model/phrase.js';
 import type { PotInput, StoveInput } from './model/pot.js';
 import type { Correction, Reading } from './model/reading.js';
 import type { Report } from './model/report.js';
 import type { GroundedTrip, Trip } from './model/trip.js';
 import { applyCorrections } from './reading/correct.js';
 import { readList as read } from './reading/read.js';
+import { tell, type Wording } from './report/format.js';
+import { ENGLISH, type Language } from './report/language.js';
 
 export interface WordingOptions {
+  /** Language of the words; English where left out. */
+  readonly language?: Language;
   /** Units to word the report in; those the list is written in where left out. */
   readonly units?: UnitSystem;
   /** BCP 47 tag for the numbers; "en" where left out. */
@@ -74,8 +79,9 @@ export function checkList(
 export function checkPot(pot: PotInput, trip?: Partial<Trip>, stove?: StoveInput, options: CheckOptions = {}): Report {
   const wording = wordingOf(options);
   const asked = readTrip(trip);
-  const typedPot = readPot(pot, wording.locale);
-  const typedStove = stove === undefined ? undefined : readStove(stove, wording.locale);
+  const typedPot = readPot(pot, wording.locale, tell(phrase`pot`, wording));
+  const typedStove =
+    stove === undefined ? undefined : readStove(stove, wording.locale, tell(phrase`the stove`, wording));
   return conduct({
     reading: read('', {}),
     trip: groundTrip(asked.trip, {}, true, readTrip(options.usual).trip),
@@ -89,9 +95,9 @@ function assertText(text: unknown): asserts text is string {
   if (typeof text !== 'string') throw new TypeError('The list is a string; pass "" for none.');
 }
 
-function wordingOf({ units = 'metric', locale = 'en' }: WordingOptions): { units: UnitSystem; locale: string } {
+function wordingOf({ units = 'metric', locale = 'en', language = ENGLISH }: WordingOptions): Wording {
   if (!UNIT_SYSTEMS.includes(units)) throw new TypeError(`The units are one of ${UNIT_SYSTEMS.join(', ')}.`);
-  return { units, locale: Intl.NumberFormat.supportedLocalesOf([locale])[0] ?? 'en' };
+  return { units, language, locale: Intl.NumberFormat.supportedLocalesOf([locale])[0] ?? 'en' };
 }
 
 /** The season the trip is in, for alternatives such as "1 L, 2 L if winter". */
@@ -102,8 +108,9 @@ function isWinter(trip: GroundedTrip): boolean {
 }
 
 export { CHECKS } from './checks/index.js';
-export { fillTemplate, formatFigure, formatNumber } from './report/format.js';
-export { GRADE_WORDS, remark, wordSource } from './report/remark.js';
+export { fillTemplate, formatFigure, formatNumber, unitWord } from './report/format.js';
+export { ENGLISH, type Language } from './report/language.js';
+export { remark, wordSource } from './report/remark.js';
 export { parseMeasure } from './reading/quantities/index.js';
 export { GRADES } from './model/finding.js';
 export { FUEL_TYPES, ITEM_KINDS, MATERIALS, STOVE_FORMS, STOVE_TYPES } from './model/item.js';

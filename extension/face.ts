@@ -8,6 +8,8 @@ import { keepDraft, onDraftElsewhere, readDraft } from './draft.js';
 
 /** Puts the kept draft into the page's element, ready to type on. What is typed in another page of the extension shows in this one too. */
 export async function mount(): Promise<BrimwiseCheck> {
+  // The element speaks as the texts around it do.
+  document.documentElement.lang = message('language');
   const check = byTag('brimwise-check');
   try {
     const defaults = await readDefaults();

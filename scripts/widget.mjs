@@ -134,14 +134,26 @@ async function inOneFile(page, options) {
   return put(html, `<script src="${name}.js"></script>`, `<script>${script}</script>`);
 }
 
-/** What the files are for, by the beginning of their names. */
-const PURPOSES = {
-  'index.js': 'the module, with everything but the words of other languages',
-  'near.js': 'loads the module once a widget is near the screen',
-  'words/': 'the words of one more language, when a list or its page is in it',
-  'classic.js': 'the classic script, with every language',
-  'embed.html': 'the page for an iframe, with every language',
-};
+/**
+ * What the files are for, by the beginning of their names.
+ * @type {readonly { readonly name: string, readonly files: RegExp, readonly purpose: string }[]}
+ */
+const PURPOSES = [
+  { name: 'index.js', files: /^index\.js$/, purpose: 'the module, with everything but the words of other languages' },
+  { name: 'near.js', files: /^near\.js$/, purpose: 'loads the module once a widget is near the screen' },
+  {
+    name: 'words/de-….js',
+    files: /^words\/[a-z]{2}-/,
+    purpose: 'the words of one more language to read, when a list or its page is in it',
+  },
+  {
+    name: 'words/german-….js',
+    files: /^words\/[a-z]{3,}-/,
+    purpose: 'all that the elements say in one more language, when they speak it',
+  },
+  { name: 'classic.js', files: /^classic\.js$/, purpose: 'the classic script, with every language' },
+  { name: 'embed.html', files: /^embed\.html$/, purpose: 'the page for an iframe, with every language' },
+];
 
 /**
  * @typedef {object} Way
@@ -154,9 +166,9 @@ const PURPOSES = {
 
 /** @param {string} folder of the built widget @returns {Way[]} */
 export function waysIn(folder) {
-  return Object.entries(PURPOSES).flatMap(([beginning, purpose]) =>
+  return PURPOSES.flatMap(({ files, purpose }) =>
     filesIn(folder)
-      .filter((file) => file.startsWith(beginning))
+      .filter((file) => files.test(file))
       .map((file) => {
         const content = readFileSync(path.join(folder, file));
         return {
@@ -172,8 +184,8 @@ export function waysIn(folder) {
 
 /** The sizes for a reader: the files of one purpose in one row. @param {Way[]} ways */
 export function sizeTable(ways) {
-  const rows = Object.entries(PURPOSES).map(([name, purpose]) => {
-    const kilobytes = ways.filter(({ file }) => file.startsWith(name)).map(({ zipped }) => zipped / 1000);
+  const rows = PURPOSES.map(({ name, files, purpose }) => {
+    const kilobytes = ways.filter(({ file }) => files.test(file)).map(({ zipped }) => zipped / 1000);
     const [least, most] = [Math.min(...kilobytes), Math.max(...kilobytes)].map((size) =>
       size.toFixed(size < 10 ? 1 : 0),
     );

@@ -5,7 +5,6 @@ import { anchorOf, keyOf, withCorrection, type Anchor } from './anchor.js';
 import type { Judged } from './draft.js';
 import { settingProperties } from './element.js';
 import { lightList } from './light-list.js';
-import { WORDS as words } from './messages/en.js';
 import { BrimwisePot } from './pot-element.js';
 import type { ElementName } from './settings.js';
 import { mast } from './views/mast.js';
@@ -113,7 +112,7 @@ export class BrimwiseCheck extends BrimwisePot {
 
   protected override mast(): TemplateResult | typeof nothing {
     if (!this.shows('mast')) return nothing;
-    return mast(this.draft.entrance, words, (entrance) => this.change({ entrance }));
+    return mast(this.draft.entrance, this.words, (entrance) => this.change({ entrance }));
   }
 
   protected override page(): TemplateResult {
@@ -141,11 +140,11 @@ export class BrimwiseCheck extends BrimwisePot {
         level: settled.level,
         locked: settled.locked.has('text'),
       },
-      words,
+      this.words,
       {
         onText: this.#setText,
         onFold: (folded) => (this.listFolded = folded),
-        onExample: () => this.change({ text: words.exampleList }),
+        onExample: () => this.change({ text: this.words.exampleList }),
       },
     );
   }
@@ -154,7 +153,7 @@ export class BrimwiseCheck extends BrimwisePot {
   #reading(judged: Judged): unknown {
     const { editing, readingFolded: folded, readingWhole: whole, settled } = this;
     return guard([judged, editing, folded, whole, settled], () =>
-      reading({ ...judged, editing, folded, whole, level: settled.level }, words, {
+      reading({ ...judged, editing, folded, whole, level: settled.level }, this.words, {
         onEdit: this.#edit,
         onCorrect: this.#correct,
         onForget: (at) => this.change({ corrections: this.draft.corrections.filter((_, i) => i !== at) }),
@@ -168,7 +167,7 @@ export class BrimwiseCheck extends BrimwisePot {
     const { report } = judged;
     return guard([judged, this.draft.trip, this.settled], () =>
       report.findings.length === 0
-        ? noKit(report, this.settled.level, words, this.addLine)
+        ? noKit(report, this.settled.level, this.words, this.addLine)
         : html`${this.headline(judged)}${this.judgements(judged)}`,
     );
   }

@@ -51,8 +51,17 @@ export interface Judged {
  * The second opinion on a draft; null where nothing is typed yet. `locale` (BCP 47) settles US and imperial units where the list does not;
  * `usual` is what to assume of the trip.
  */
-export function judge(draft: Draft, locale = 'en', usual: Fields = {}): Judged | null {
-  const options = { locale, usual: tripOf(usual), ...(draft.units === null ? {} : { units: draft.units }) };
+export function judge(
+  draft: Draft,
+  { locale, language }: Pick<CheckOptions, 'locale' | 'language'> = {},
+  usual: Fields = {},
+): Judged | null {
+  const options = {
+    ...(locale === undefined ? {} : { locale }),
+    ...(language === undefined ? {} : { language }),
+    usual: tripOf(usual),
+    ...(draft.units === null ? {} : { units: draft.units }),
+  };
   if (draft.entrance === 'pot') {
     if (Object.keys(draft.pot).every((name) => name === 'name')) return null;
     const report = checkTyped(draft, options);
@@ -60,7 +69,7 @@ export function judge(draft: Draft, locale = 'en', usual: Fields = {}): Judged |
   }
   if (draft.text.trim() === '') return null;
   const report = checkList(draft.text, tripOf(draft.trip), draft.corrections, options);
-  return { draft, report, asRead: draft.corrections.length === 0 ? report.reading : readList(draft.text, { locale }) };
+  return { draft, report, asRead: draft.corrections.length === 0 ? report.reading : readList(draft.text, options) };
 }
 
 /** What cannot be used of typed fields. */

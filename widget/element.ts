@@ -1,7 +1,8 @@
 import { html, LitElement, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import type { Report } from '../core/index.js';
 import type { Judged } from './draft.js';
-import { languageOf } from './language.js';
+import { languageOf, learnWords, wordsFor } from './language.js';
+import { WORDS } from './messages/en.js';
 import { PageLook } from './page-look.js';
 import {
   attributeOf,
@@ -36,8 +37,8 @@ export abstract class BrimwiseElement extends (LitElement as unknown as WithSett
 
   declare protected judged: Judged | null;
   protected settled: Settled = NOTHING_SET;
-  /** The tag that words and numbers go by. */
-  protected locale = 'en';
+  protected words = WORDS;
+  #until = this.ownerDocument.createElement('slot');
   #look = new PageLook(this, () => this.settled.look);
   /** Whether the page around may have changed: its language, the list in the element. */
   #moved = true;
@@ -66,12 +67,38 @@ export abstract class BrimwiseElement extends (LitElement as unknown as WithSett
     const before = this.settled;
     const values: Partial<SettingValues> = Object.fromEntries(known.map((name: SettingName) => [name, this[name]]));
     this.settled = settle(this.tag, values, this.lightList());
-    this.locale = languageOf(this, this.settled.language);
+    this.words = wordsFor(languageOf(this, this.settled.language));
     if (this.settled.unusable.length > 0 && this.settled.unusable.join() !== before.unusable.join()) this.#hint();
     this.settledChanged(before);
   }
 
+  /** Words that are not there yet are waited for, so that no one sees English give way to another language. */
+  protected override scheduleUpdate(): void | Promise<unknown> {
+    const { language } = this;
+    const asked = typeof language === 'string' ? language : null;
+    const coming = [
+      learnWords(languageOf(this, asked)),
+      this.hasUpdated ? undefined : this.learnToRead?.(asked),
+    ].filter((each) => each !== undefined);
+    if (coming.length === 0) return super.scheduleUpdate();
+    return Promise.all(coming).then(() => super.scheduleUpdate());
+  }
+
+  /** Loads what it takes to read what stands in the element from the start; undefined where that is there. */
+  protected learnToRead?(asked: string | null): Promise<unknown> | undefined;
+
+  /** What the writer put into the element stands until its words are there. */
   protected override createRenderRoot(): HTMLElement | DocumentFragment {
+    const root = this.#root();
+    root.append(this.#until);
+    return root;
+  }
+
+  override firstUpdated(): void {
+    this.renderRoot.removeChild(this.#until);
+  }
+
+  #root(): HTMLElement | DocumentFragment {
     if (this.ownerDocument === document) return super.createRenderRoot();
     const root = this.attachShadow({ mode: 'open' });
     this.#dress(root);
@@ -111,7 +138,14 @@ export abstract class BrimwiseElement extends (LitElement as unknown as WithSett
   /** The whole, in the page's look or its own. */
   protected frame(label: string, content: unknown): TemplateResult {
     const classes = `bw ${this.settled.look === 'page' ? 'of-page' : ''} ${this.#look.dark ? 'dark' : ''}`;
-    return html`<div class=${classes} part="frame" role="region" lang="en" dir="ltr" aria-label=${label}>
+    return html`<div
+      class=${classes}
+      part="frame"
+      role="region"
+      lang=${this.words.locale}
+      dir="ltr"
+      aria-label=${label}
+    >
       ${content}
     </div>`;
   }

@@ -14,7 +14,7 @@ import {
 import { EMPTY_DRAFT, judge, type Draft, type Fields, type Judged } from './draft.js';
 import { BrimwiseElement, settingProperties } from './element.js';
 import { nearestLang } from './language.js';
-import { WORDS as words } from './messages/en.js';
+import type { Words } from './messages/en.js';
 import { POT_FIELD, STOVE_FIELD } from './pot-fields.js';
 import { follow, withLocked, type ElementName, type Settled } from './settings.js';
 import { actions, type ActionsModel } from './views/actions.js';
@@ -162,12 +162,18 @@ export class BrimwisePot extends BrimwiseElement {
       void this.#learn(missing).then(() => this.#check(byReader));
       return;
     }
-    this.judged = judge(this.draft, this.locale, this.usual);
+    this.judged = judge(this.draft, this.words, this.usual);
     if (byReader) this.#tell('brimwise-report', this.report);
     clearTimeout(this.#restTimer);
     this.#restTimer = window.setTimeout(() => {
-      this.said = this.judged === null ? '' : spoken(this.judged.report);
+      this.said = this.judged === null ? '' : spoken(this.judged.report, this.words);
     }, REST_MS);
+  }
+
+  /** The first findings stand with all that is drawn first, and move nothing. */
+  protected override learnToRead(asked: string | null): Promise<unknown> | undefined {
+    const missing = languagesMissing(this.lightList(), asked ?? nearestLang(this));
+    return missing.length === 0 ? undefined : this.#learn(missing);
   }
 
   async #learn(tags: readonly string[]): Promise<void> {
@@ -215,7 +221,7 @@ export class BrimwisePot extends BrimwiseElement {
 
   #copy = async (format: 'plain' | 'markdown'): Promise<void> => {
     if (this.judged === null) return;
-    const text = remark(this.judged.report, this.judged.draft.text, format);
+    const text = remark(this.judged.report, this.judged.draft.text, format, this.words.language);
     try {
       await navigator.clipboard.writeText(text);
       this.copied = { done: true, text };
@@ -226,7 +232,7 @@ export class BrimwisePot extends BrimwiseElement {
 
   override render(): TemplateResult {
     return this.frame(
-      words.region,
+      this.words.region,
       html`${this.page()}
         <p class="vh" role="status">${this.said}</p>`,
     );
@@ -236,7 +242,9 @@ export class BrimwisePot extends BrimwiseElement {
     const { draft, judged, settled } = this;
     const pot = judged?.report.pots[0];
     const drawn =
-      judged === null || pot === undefined ? nothing : drawing(pot, judged.report.stove, judged.report.units, words);
+      judged === null || pot === undefined
+        ? nothing
+        : drawing(pot, judged.report.stove, judged.report.units, this.words);
     return html`<div class="page bench">
       ${this.mast()}
       <div class="a">
@@ -251,7 +259,7 @@ export class BrimwisePot extends BrimwiseElement {
                     level: settled.level,
                     locked: settled.locked,
                   },
-                  words,
+                  this.words,
                   this.#setPot,
                 )
               : nothing
@@ -286,21 +294,21 @@ export class BrimwisePot extends BrimwiseElement {
         level: this.settled.level,
         locked: this.settled.locked,
       },
-      words,
+      this.words,
       this.#setTrip,
       () => this.change({ trip: set }),
     );
   }
 
   protected headline({ report }: Judged): TemplateResult {
-    return headline(report, this.settled.level, words, this.#showGrade);
+    return headline(report, this.settled.level, this.words, this.#showGrade);
   }
 
   protected judgements({ report }: Judged): TemplateResult {
     const level = this.settled.level + 1;
     const wide = (this.find('.bw')?.clientWidth ?? this.clientWidth) >= WIDE;
     const of = (...grades: Grade[]) => report.findings.filter(({ grade }) => grades.includes(grade));
-    const context = { words, level, sources: report.sources, onLine: this.showLine };
+    const context = { words: this.words, level, sources: report.sources, onLine: this.showLine };
     return html`${repeat(of('can-hurt', 'falls-short', 'costs-you'), keyOfFinding, (finding, i) =>
       i < OPEN
         ? openFinding(finding, { ...context, whyOpen: wide || i === 0 })
@@ -310,7 +318,7 @@ export class BrimwisePot extends BrimwiseElement {
       ...context,
       answer: (question) =>
         answer(question, {
-          words,
+          words: this.words,
           report,
           trip: this.draft.trip,
           locked: this.settled.locked,
@@ -320,14 +328,15 @@ export class BrimwisePot extends BrimwiseElement {
           onAddLine: this.addLine,
         }),
     })}
-    ${holdsUp(of('holds-up'), level, words)} ${this.shows('day') ? day(report, level, words) : nothing}
-    ${problems(report.problems.filter(elsewhere), words)} ${this.shows('sources') ? sources(report, words) : nothing}`;
+    ${holdsUp(of('holds-up'), level, this.words)} ${this.shows('day') ? day(report, level, this.words) : nothing}
+    ${problems(report.problems.filter(elsewhere), this.words)}
+    ${this.shows('sources') ? sources(report, this.words) : nothing}`;
   }
 
   protected foot(): TemplateResult {
     return actions(
       { units: this.draft.units, judged: this.judged !== null, copied: this.copied, shown: this.shows('actions') },
-      words,
+      this.words,
       { onCopy: (format) => void this.#copy(format), onUnits: (units: UnitSystem | null) => this.change({ units }) },
     );
   }
@@ -356,7 +365,7 @@ function keyOfFinding({ check, item, key }: Finding): string {
   return `${check} ${item ?? ''} ${key}`;
 }
 
-function spoken({ summary }: Report): string {
+function spoken({ summary }: Report, words: Words): string {
   const counts = Object.entries(summary.counts).flatMap(([grade, count]) =>
     count === 0 ? [] : [words.tally[grade as Grade](count)],
   );

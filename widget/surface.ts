@@ -38,7 +38,7 @@ export const ATTRIBUTES = {
   power: ['Power of the flame, W.', '2500'],
   units: ['Units of the words; those the list is written in where left out.', 'us'],
   language: [
-    'Language of the words; the nearest `lang` of the page where left out. With a region (`en-GB`) it settles US and imperial.',
+    'Language of the words; the nearest `lang` of the page where left out. A region writes numbers its way (`de-CH`), and in English settles US and imperial (`en-GB`).',
     'en-GB',
   ],
   headingLevel: ['Level of the first headings; 2 where left out.', '3'],

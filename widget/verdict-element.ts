@@ -1,7 +1,6 @@
 import { html, type PropertyDeclarations, type TemplateResult } from 'lit';
 import { judge } from './draft.js';
 import { BrimwiseElement, settingProperties } from './element.js';
-import { WORDS as words } from './messages/en.js';
 import type { ElementName } from './settings.js';
 import { verdict } from './views/verdict.js';
 
@@ -14,13 +13,13 @@ export class BrimwiseVerdict extends BrimwiseElement {
   }
 
   protected override settledChanged(): void {
-    this.judged = judge(this.settled.draft, this.locale);
+    this.judged = judge(this.settled.draft, this.words);
   }
 
   override render(): TemplateResult {
     const { judged, settled } = this;
     // Where there is nothing to judge, what the writer put into the element stands.
     if (judged === null) return html`<slot></slot>`;
-    return this.frame(words.verdict.region, verdict(judged, settled.level, settled.rows, words));
+    return this.frame(this.words.verdict.region, verdict(judged, settled.level, settled.rows, this.words));
   }
 }

@@ -2,6 +2,7 @@ import { defineCheck, figure, type Verdict } from '../model/check.js';
 import type { Figures } from '../model/finding.js';
 import { valueOf, type Given } from '../model/given.js';
 import type { Vessel } from '../model/kit.js';
+import { phrase } from '../model/phrase.js';
 import type { GroundedTrip } from '../model/trip.js';
 import { assumed } from '../plan/assumed.js';
 
@@ -74,9 +75,9 @@ export const air = defineCheck({
 function tempting(trip: GroundedTrip, coldC: number): readonly (readonly [string, Given<unknown>])[] {
   const { season, waterFrom, lowC } = trip;
   return [
-    ...(valueOf(season) === 'winter' ? [['the season', season] as const] : []),
-    ...(valueOf(waterFrom) === 'liquid' ? [] : [['where the water comes from', waterFrom] as const]),
-    ...((valueOf(lowC) ?? Infinity) <= coldC ? [['the lowest temperature', lowC] as const] : []),
+    ...(valueOf(season) === 'winter' ? [[phrase`the season`, season] as const] : []),
+    ...(valueOf(waterFrom) === 'liquid' ? [] : [[phrase`where the water comes from`, waterFrom] as const]),
+    ...((valueOf(lowC) ?? Infinity) <= coldC ? [[phrase`the lowest temperature`, lowC] as const] : []),
   ];
 }
 

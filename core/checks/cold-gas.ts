@@ -3,6 +3,7 @@ import { defineCheck, figure, type Verdict } from '../model/check.js';
 import type { Figures, Range, SumLine } from '../model/finding.js';
 import { valueOf } from '../model/given.js';
 import type { GasMix } from '../model/item.js';
+import { phrase } from '../model/phrase.js';
 import { assumed } from '../plan/assumed.js';
 import { eachEnd } from '../plan/tasks.js';
 import { canisterPressurePa, staysLiquidBelowC } from '../physics/fuel.js';
@@ -103,9 +104,9 @@ export const coldGas = defineCheck({
       sum,
       evidence,
       assumptions: assumed([
-        ['the lowest temperature', trip.lowC],
-        ['the altitude', trip.altitudeM],
-        ['the gas mix', can.mix],
+        [phrase`the lowest temperature`, trip.lowC],
+        [phrase`the altitude`, trip.altitudeM],
+        [phrase`the gas mix`, can.mix],
       ]),
     };
     if (new Set(states).size > 1) {

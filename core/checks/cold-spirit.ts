@@ -1,5 +1,6 @@
 import { defineCheck, figure, type Verdict } from '../model/check.js';
 import { valueOf } from '../model/given.js';
+import { phrase } from '../model/phrase.js';
 import { assumed } from '../plan/assumed.js';
 
 /** Does an alcohol stove meet cold or snow? */
@@ -46,7 +47,7 @@ export const coldSpirit = defineCheck({
         },
         evidence: [stove.evidence],
         fix: 'fix-warm',
-        assumptions: assumed([['the lowest temperature', trip.lowC]]),
+        assumptions: assumed([[phrase`the lowest temperature`, trip.lowC]]),
       },
     ];
   },

@@ -1,6 +1,7 @@
 import { defineCheck, figure, type Verdict } from '../model/check.js';
 import type { Figures, Range, SumLine } from '../model/finding.js';
 import { valueOf } from '../model/given.js';
+import { phrase } from '../model/phrase.js';
 import { assumed } from '../plan/assumed.js';
 import { fuelsFor } from '../plan/fuel.js';
 
@@ -123,10 +124,10 @@ export const fuelAmount = defineCheck({
     ];
     const assumptions = [
       ...assumed([
-        ['the number of people', trip.people],
-        ['how they cook', trip.mealStyle],
-        ['the wind', trip.wind],
-        ...(either ? [['where the water comes from', trip.waterFrom] as const] : []),
+        [phrase`the number of people`, trip.people],
+        [phrase`how they cook`, trip.mealStyle],
+        [phrase`the wind`, trip.wind],
+        ...(either ? [[phrase`where the water comes from`, trip.waterFrom] as const] : []),
       ]),
       ...plan.assumptions,
     ];

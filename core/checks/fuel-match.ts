@@ -20,6 +20,7 @@ export const fuelMatch = defineCheck({
     'margin-none': 'no fuel named',
     'fix-fuel': 'Carry {burns} for this stove, or the stove for this fuel.',
     question: 'What does the stove burn, and how much of it is carried?',
+    absent: 'no fuel',
     gas: 'canister gas',
     alcohol: 'alcohol',
     wood: 'wood',
@@ -32,7 +33,7 @@ export const fuelMatch = defineCheck({
     // Wood is found on the way; a stove of no known kind burns what there is.
     if (stove === undefined || types.includes('wood')) return [];
     if (fuels.length === 0) {
-      const evidence = [stove.evidence, { quote: 'no fuel', found: 'absent' } as const];
+      const evidence = [stove.evidence, { message: 'absent', found: 'absent' } as const];
       const question = { field: 'kind', kind: 'fuel', message: 'question' } as const;
       return stove.item === null
         ? []

@@ -1,6 +1,7 @@
 import { defineCheck, figure, type Verdict } from '../model/check.js';
 import type { Figures, SumLine } from '../model/finding.js';
 import { valueOf } from '../model/given.js';
+import { phrase } from '../model/phrase.js';
 import { assumed } from '../plan/assumed.js';
 import { plannedFill } from '../plan/fill.js';
 import { hungMetacentricMm, spillAngleDeg } from '../physics/stability.js';
@@ -90,8 +91,8 @@ export const hang = defineCheck({
         evidence: [pot.evidence],
         item: pot.item,
         assumptions: assumed([
-          ['the number of people', trip.people],
-          ['how they cook', trip.mealStyle],
+          [phrase`the number of people`, trip.people],
+          [phrase`how they cook`, trip.mealStyle],
         ]),
       };
       if (turns)

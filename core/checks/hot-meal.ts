@@ -22,6 +22,7 @@ export const hotMeal = defineCheck({
     none: 'Nothing to heat a meal in: some {kcal} a day is bearable for {days#} days at most, and only with a hot meal.',
     margin: '{meals#} of {least#} hot meals a day',
     'margin-none': 'no pot',
+    typed: 'hot meals a day: {meals#}',
     fix: 'One hot meal of {portion} a person a day.',
     'fix-pot': 'A pot and a stove, for one hot meal of {portion} a person a day.',
     mealsLine: 'hot meals a day',
@@ -46,7 +47,7 @@ export const hotMeal = defineCheck({
           message: 'few',
           margin: 'margin',
           figures: { ...figures, meals: figure(meals.value, '') },
-          evidence: [{ quote: `hot meals a day: ${meals.value}`, found: 'typed' }],
+          evidence: [{ message: 'typed', found: 'typed' }],
           fix: 'fix',
         },
       ];
@@ -60,7 +61,7 @@ export const hotMeal = defineCheck({
           message: 'none',
           margin: 'margin-none',
           figures,
-          evidence: [{ quote: 'no pot', found: 'absent' }],
+          evidence: [{ message: 'margin-none', found: 'absent' }],
           fix: 'fix-pot',
         },
       ];

@@ -53,7 +53,8 @@ export const lid = defineCheck({
         },
       ];
     }
-    const evidence = has === undefined ? [pot.evidence, { quote: 'no lid', found: 'absent' } as const] : [pot.evidence];
+    const evidence =
+      has === undefined ? [pot.evidence, { message: 'margin-none', found: 'absent' } as const] : [pot.evidence];
     const snow = valueOf(trip.waterFrom) === 'snow';
     const width = valueOf(pot.diameterMm);
     const height = valueOf(pot.heightMm);

@@ -27,6 +27,13 @@ export const lift = defineCheck({
     'fix-second': 'Add a gripper for the other hand, or fill it to {least} at most.',
     question: '“{name}”: has it a handle, a bail or a gripper?',
     caution: 'Boiling water burns in a second. Set cups on the ground to pour, and keep feet clear.',
+    bail: 'a bail',
+    handles: 'handles',
+    gripper: 'a gripper',
+    'bail-handles': 'a bail, handles',
+    'bail-gripper': 'a bail, a gripper',
+    'handles-gripper': 'handles, a gripper',
+    'bail-handles-gripper': 'a bail, handles, a gripper',
     filledLine: 'pot and water to the brim',
     limitLine: 'above this, or above 5 kg, two handles',
   },
@@ -73,9 +80,9 @@ export const lift = defineCheck({
           need: figure(two ? 2 : 1, ''),
           filled: figure(filledKg, 'kg', 1),
           least: figure(TWO_HANDLES.aboveCapacityMl, 'mL', 0),
-          grips: [bail ? 'a bail' : '', handles ? 'handles' : '', gripper ? 'a gripper' : '']
+          grips: [bail ? 'bail' : '', handles ? 'handles' : '', gripper ? 'gripper' : '']
             .filter((grip) => grip !== '')
-            .join(', '),
+            .join('-'),
         };
         const sum = [
           { sign: '', figure: figure(filledKg, 'kg', 1), label: 'filledLine', grounds: 'worked-out' },

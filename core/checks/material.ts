@@ -1,6 +1,7 @@
 import { defineCheck, type Verdict } from '../model/check.js';
 import { valueOf } from '../model/given.js';
 import type { Material } from '../model/item.js';
+import { phrase } from '../model/phrase.js';
 import { assumed } from '../plan/assumed.js';
 
 /** Materials that no flame may touch. */
@@ -94,7 +95,7 @@ export const material = defineCheck({
           fix: cooks ? 'fix-scorches' : 'fix-metal',
           cites: ['cp-titanium-scorch'],
           cautions: snow ? ['caution-snow'] : [],
-          assumptions: cooks ? [] : assumed([['where the water comes from', trip.waterFrom]]),
+          assumptions: cooks ? [] : assumed([[phrase`where the water comes from`, trip.waterFrom]]),
         },
       ];
     }

@@ -1,6 +1,7 @@
 import { defineCheck, figure, type Verdict } from '../model/check.js';
 import type { Figures, SumLine } from '../model/finding.js';
 import { valueOf } from '../model/given.js';
+import { phrase } from '../model/phrase.js';
 import { assumed } from '../plan/assumed.js';
 import { eaters } from '../plan/fill.js';
 
@@ -50,7 +51,7 @@ export const mealRoom = defineCheck({
     if (pot === undefined) {
       if (onePot || stoves.length === 0) return [];
       const brim = figure(upTo10(plan.leastMl / plan.ceiling), 'mL');
-      const evidence = [{ quote: 'no pot', found: 'absent' } as const, stoves[0]!.evidence];
+      const evidence = [{ message: 'margin-none', found: 'absent' } as const, stoves[0]!.evidence];
       return [
         { grade: 'falls-short', message: 'no-pot', margin: 'margin-none', figures: { brim }, evidence, fix: 'add-pot' },
       ];
@@ -93,7 +94,8 @@ export const mealRoom = defineCheck({
       high: plan.fullMl * people,
     };
     const figures: Figures = {
-      people: people === 1 ? 'onePerson' : `${people} people`,
+      people: people === 1 ? 'onePerson' : 'manyPeople',
+      count: figure(people, 'people'),
       room: figure(room, 'mL', 0),
       need: figure(need, 'mL', 0),
       rounds: figure({ low: least, likely: least, high: full }, 'rounds'),
@@ -130,9 +132,9 @@ export const mealRoom = defineCheck({
         evidence: [pot.evidence],
         ...(grade === 'holds-up' ? {} : { fix: boilHelps ? 'bigger-or-boil' : 'bigger' }),
         assumptions: assumed([
-          ['the number of people', trip.people],
-          ['how they cook', trip.mealStyle],
-          ['what the pot holds', capacity],
+          [phrase`the number of people`, trip.people],
+          [phrase`how they cook`, trip.mealStyle],
+          [phrase`what the pot holds`, capacity],
         ]),
         item: pot.item,
       },

@@ -1,5 +1,6 @@
 import { defineCheck, figure, type Verdict } from '../model/check.js';
 import { valueOf } from '../model/given.js';
+import { phrase } from '../model/phrase.js';
 import { scaldSeconds } from '../physics/handling.js';
 import { assumed } from '../plan/assumed.js';
 
@@ -70,8 +71,8 @@ export const openWater = defineCheck({
         fix: 'fix',
         cautions: ['handle', 'first-aid'],
         assumptions: assumed([
-          ['how they cook', trip.mealStyle],
-          ['what the pot holds', pot.capacityMl],
+          [phrase`how they cook`, trip.mealStyle],
+          [phrase`what the pot holds`, pot.capacityMl],
         ]),
         item: pot.item,
       },

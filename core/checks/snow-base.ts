@@ -1,5 +1,6 @@
 import { defineCheck, type Verdict } from '../model/check.js';
 import { valueOf } from '../model/given.js';
+import { phrase } from '../model/phrase.js';
 import { assumed } from '../plan/assumed.js';
 
 /** Does the stove stand on something, on snow? */
@@ -26,7 +27,7 @@ export const snowBase = defineCheck({
     const winter = valueOf(season) === 'winter';
     const snow = waterFrom.grounds !== 'assumed' && valueOf(waterFrom) !== 'liquid';
     if (onePot || stove === undefined || !(winter || snow)) return [];
-    const assumptions = snow ? [] : assumed([['the season', season]]);
+    const assumptions = snow ? [] : assumed([[phrase`the season`, season]]);
     const board = gear.find(({ role }) => role === 'board');
     if (board !== undefined) {
       return [
@@ -46,7 +47,7 @@ export const snowBase = defineCheck({
         message: 'none',
         margin: 'margin-none',
         figures: {},
-        evidence: [{ quote: 'no board', found: 'absent' }, stove.evidence],
+        evidence: [{ message: 'margin-none', found: 'absent' }, stove.evidence],
         fix: 'fix',
         cautions: ['caution'],
         assumptions,

@@ -2,6 +2,7 @@ import { defineCheck, figure, type Verdict } from '../model/check.js';
 import { SNOW_KG_PER_M3 } from '../data/snow.js';
 import type { Figures, SumLine } from '../model/finding.js';
 import { valueOf } from '../model/given.js';
+import { phrase } from '../model/phrase.js';
 import { loadsPerLitre } from '../physics/snow.js';
 import { assumed } from '../plan/assumed.js';
 import { eaters } from '../plan/fill.js';
@@ -48,7 +49,9 @@ export const snowMelt = defineCheck({
     'fix-add': 'Add a lidded metal pot of {wanted}.',
     question: '“{name}”: how much does it hold?',
     'caution-dry': 'A dry pot of snow scorches. Start with water in it, feed snow so that it stays slush, lid on.',
+    absent: 'no metal pot',
     onePerson: 'one person',
+    manyPeople: '{count#} people',
     waterLine: 'a day, {each} for {people}',
     potLine: 'the pot, to the brim',
     snowLine: 'water in {snow} snow, by volume',
@@ -68,7 +71,7 @@ export const snowMelt = defineCheck({
     const people = melter === undefined ? (valueOf(trip.people) ?? 1) : eaters(melter, trip);
     const wanted = people === 1 ? options.one : Math.min(options.most, options.two + options.further * (people - 2));
     const everybody = valueOf(trip.people) ?? 1;
-    const who = people === 1 ? 'onePerson' : `${people} people`;
+    const who = people === 1 ? 'onePerson' : 'manyPeople';
     const have = melter === undefined ? 0 : (valueOf(melter.capacityMl) ?? 0);
     const share = have / wanted;
     const grade = share >= options.holds ? 'holds-up' : share >= options.costs ? 'costs-you' : 'falls-short';
@@ -102,7 +105,7 @@ export const snowMelt = defineCheck({
           message: `no-pot${maybe}`,
           margin: 'margin-none',
           figures: { wanted: figure(wanted / 1000, 'L', 1) },
-          evidence: onePot && other !== undefined ? [other.evidence] : [{ quote: 'no metal pot', found: 'absent' }],
+          evidence: onePot && other !== undefined ? [other.evidence] : [{ message: 'absent', found: 'absent' }],
           fix: 'fix-add',
         },
       ];
@@ -116,6 +119,7 @@ export const snowMelt = defineCheck({
       Math.ceil(((melt?.litres.likely ?? 0) / everybody) * people * loadsPerLitre(betterMl, kgPerM3) - 1e-9);
     const figures: Figures = {
       people: who,
+      count: figure(people, 'people'),
       have: figure(have / 1000, 'L', 1),
       wanted: figure(wanted / 1000, 'L', 1),
       better: figure(betterMl / 1000, 'L', 1),
@@ -184,9 +188,9 @@ export const snowMelt = defineCheck({
         evidence: [melter.evidence],
         ...(grade === 'holds-up' ? {} : { fix: melt === undefined ? 'fix-add' : 'fix-bigger' }),
         assumptions: assumed([
-          ['where the water comes from', trip.waterFrom],
-          ['the number of people', trip.people],
-          ['the snow', trip.snow],
+          [phrase`where the water comes from`, trip.waterFrom],
+          [phrase`the number of people`, trip.people],
+          [phrase`the snow`, trip.snow],
         ]),
         cautions: ['caution-dry'],
         item: melter.item,

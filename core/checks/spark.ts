@@ -18,6 +18,7 @@ export const spark = defineCheck({
     margin: '{have#} on the list',
     'margin-none': 'none on the list',
     'fix-add': 'Add a lighter, and matches kept dry apart from it.',
+    absent: 'no lighter, no matches',
     lighter: 'a lighter',
     matches: 'matches',
     both: 'a lighter and matches',
@@ -31,7 +32,7 @@ export const spark = defineCheck({
     const means = [...lighters, ...matches];
     const have = means.reduce((sum, piece) => sum + (valueOf(piece.quantity) ?? 1), 0);
     if (means.length === 0) {
-      const evidence = [flame.evidence, { quote: 'no lighter, no matches', found: 'absent' } as const];
+      const evidence = [flame.evidence, { message: 'absent', found: 'absent' } as const];
       return [{ grade: 'costs-you', message: 'none', margin: 'margin-none', figures: {}, evidence, fix: 'fix-add' }];
     }
     const what = lighters.length === 0 ? 'matches' : matches.length === 0 ? 'lighter' : 'both';

@@ -1,5 +1,6 @@
 import { defineCheck, figure, type Verdict } from '../model/check.js';
 import { valueOf } from '../model/given.js';
+import { phrase } from '../model/phrase.js';
 import { liquidFuelG } from '../physics/fuel.js';
 import { assumed } from '../plan/assumed.js';
 
@@ -52,7 +53,7 @@ export const spiritRefill = defineCheck({
         margin: 'margin-bulk',
         figures: { ...figures, bottle: figure(valueOf(poured.netG)! / liquidFuelG('alcohol', 1), 'mL', 0) },
         fix: 'fix-bulk',
-        assumptions: assumed([['how much alcohol the bottle holds', poured.netG]]),
+        assumptions: assumed([[phrase`how much alcohol the bottle holds`, poured.netG]]),
       },
     ];
   },

@@ -1,6 +1,7 @@
 import { defineCheck, figure, type Verdict } from '../model/check.js';
 import type { SumLine } from '../model/finding.js';
 import { valueOf } from '../model/given.js';
+import { phrase } from '../model/phrase.js';
 import { assumed } from '../plan/assumed.js';
 
 /** Do the bottles and bladders carry a day's and a night's water? */
@@ -32,6 +33,7 @@ export const waterStore = defineCheck({
     'fix-more': 'Room for {more} more.',
     'fix-add': 'Add bottles or a bladder for {need}.',
     question: '“{name}”: how much does it hold?',
+    absent: 'no bottle, no bladder',
     allLine: 'carried in all',
     peopleLine: 'people',
     eachLine: 'a day and a night, each',
@@ -45,10 +47,10 @@ export const waterStore = defineCheck({
     const range = { low, likely: (low + high) / 2, high };
     const each = { low: low / people, likely: range.likely / people, high: high / people };
     const need = figure(range, 'L', 1);
-    const assumptions = assumed([['the number of people', trip.people]]);
+    const assumptions = assumed([[phrase`the number of people`, trip.people]]);
     const about = { assumptions, cites: ['cp-water-carried'] };
     if (waterCarriers.length === 0) {
-      const evidence = [{ quote: 'no bottle, no bladder', found: 'absent' } as const];
+      const evidence = [{ message: 'absent', found: 'absent' } as const];
       return [
         {
           ...about,

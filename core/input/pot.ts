@@ -1,5 +1,6 @@
 import { MISSING, type Given } from '../model/given.js';
 import { MATERIALS, STOVE_FORMS, STOVE_TYPES } from '../model/item.js';
+import { phrase } from '../model/phrase.js';
 import type { PotInput, StoveInput } from '../model/pot.js';
 import type { InputProblem } from '../model/report.js';
 import { parseMeasure } from '../reading/quantities/index.js';
@@ -9,9 +10,9 @@ type Dimension = 'volume' | 'length' | 'mass';
 
 const DIMENSION: Readonly<Record<string, Dimension>> = { capacity: 'volume', mass: 'mass' };
 
-const ARMS: Limits = { least: 2, most: 12, usual: [3, 6], unit: '', than: 'any stove has' };
-const QUANTITY: Limits = { least: 1, most: 500, usual: [1, 20], unit: '', than: 'a kit has' };
-const POWER: Limits = { least: 50, most: 50_000, usual: [300, 10_000], unit: 'W', than: 'any camp stove gives' };
+const ARMS: Limits = { least: 2, most: 12, usual: [3, 6], unit: '', than: phrase`any stove has` };
+const QUANTITY: Limits = { least: 1, most: 500, usual: [1, 20], unit: '', than: phrase`a kit has` };
+const POWER: Limits = { least: 50, most: 50_000, usual: [300, 10_000], unit: 'W', than: phrase`any camp stove gives` };
 
 /** A typed pot or stove with the grounds of its values. Lengths in mm, volumes in mL, masses in g, power in W. */
 export type GivenPot = { readonly [K in keyof typeof POT_LIMITS]: Given<number> } & {
@@ -23,6 +24,7 @@ export type GivenPot = { readonly [K in keyof typeof POT_LIMITS]: Given<number> 
   readonly quantity: Given<number>;
 };
 export type GivenStove = { readonly [K in keyof typeof STOVE_LIMITS]: Given<number> } & {
+  readonly name: string;
   readonly type: Given<(typeof STOVE_TYPES)[number]>;
   readonly form: Given<(typeof STOVE_FORMS)[number]>;
   readonly armCount: Given<number>;
@@ -47,7 +49,11 @@ const POT_WORDS = {
 const STOVE_WORDS = { type: oneOf(STOVE_TYPES), form: oneOf(STOVE_FORMS) };
 
 /** Reads a typed pot; what cannot be used is left out and told. Anything but an object is the caller's misuse: TypeError. */
-export function readPot(input: PotInput, locale?: string): { pot: GivenPot; problems: InputProblem[] } {
+export function readPot(
+  input: PotInput,
+  locale?: string,
+  unnamed = 'pot',
+): { pot: GivenPot; problems: InputProblem[] } {
   assertObject(input, 'pot', '{ capacity: "750 ml", diameter: 95 }');
   const problems: InputProblem[] = [];
   const words = readWords(POT_WORDS, input, 'pot', problems);
@@ -55,7 +61,7 @@ export function readPot(input: PotInput, locale?: string): { pot: GivenPot; prob
   return {
     pot: {
       ...measures(POT_LIMITS, input, 'pot', problems, locale),
-      name: typeof input.name === 'string' && input.name.trim() !== '' ? input.name.trim().slice(0, 120) : 'pot',
+      name: typeof input.name === 'string' && input.name.trim() !== '' ? input.name.trim().slice(0, 120) : unnamed,
       material: typed(words.material),
       lid: typed(words.lid),
       bail: typed(words.bail),
@@ -67,12 +73,17 @@ export function readPot(input: PotInput, locale?: string): { pot: GivenPot; prob
 }
 
 /** Reads a typed stove, as `readPot` does a pot. */
-export function readStove(input: StoveInput, locale?: string): { stove: GivenStove; problems: InputProblem[] } {
+export function readStove(
+  input: StoveInput,
+  locale?: string,
+  name = 'the stove',
+): { stove: GivenStove; problems: InputProblem[] } {
   assertObject(input, 'stove', '{ type: "gas", burnerDiameter: 40 }');
   const problems: InputProblem[] = [];
   const words = readWords(STOVE_WORDS, input, 'stove', problems);
   return {
     stove: {
+      name,
       ...measures(STOVE_LIMITS, input, 'stove', problems, locale),
       type: typed(words.type),
       form: typed(words.form),
@@ -108,7 +119,7 @@ function readWords<F extends Readonly<Record<string, Takes<unknown>>>>(
       problems.push({
         field: `${name}.${field}`,
         value: show(value),
-        message: `“${show(value)}” is not a ${field} known here; leave it out.`,
+        message: phrase`“${show(value)}” is not a ${field} known here; leave it out.`,
       });
   }
   return read as { [K in keyof F]?: F[K] extends Takes<infer T> ? T : never };
@@ -155,7 +166,7 @@ function measure(
     problems.push({
       field,
       value: shown,
-      message: `“${shown}” is not understood; write a figure and its unit, such as ${limits.usual[0] * 2}\u00a0${limits.unit}.`,
+      message: phrase`“${shown}” is not understood; write a figure and its unit, such as ${limits.usual[0] * 2}\u00a0${limits.unit}.`,
     });
     return MISSING;
   }
@@ -174,7 +185,7 @@ function count(input: unknown, field: string, limits: Limits, problems: InputPro
     problems.push({
       field,
       value: show(input),
-      message: `“${show(input)}” is not a number; write it in figures.`,
+      message: phrase`“${show(input)}” is not a number; write it in figures.`,
     });
     return MISSING;
   }

@@ -1,5 +1,6 @@
 import { MISSING, valueOf, type Given } from '../model/given.js';
 import type { FuelType, Item } from '../model/item.js';
+import { phrase } from '../model/phrase.js';
 import { canisterNetG, liquidFuelG } from '../physics/fuel.js';
 
 /** A fuel bottle is filled to about three quarters; common practice. */
@@ -16,7 +17,7 @@ export function netFuel(item: Item, type: FuelType | undefined): Given<number> {
       : {
           grounds: 'worked-out',
           value: net,
-          from: `a canister of ${Math.round(gross!)} g full`,
+          from: phrase`a canister of ${Math.round(gross!)} g full`,
           cites: ['cp-canister-gross'],
         };
   }
@@ -26,7 +27,7 @@ export function netFuel(item: Item, type: FuelType | undefined): Given<number> {
       return {
         grounds: 'worked-out',
         value: liquidFuelG(type, volume),
-        from: `${Math.round(volume)} mL`,
+        from: phrase`${Math.round(volume)} mL`,
         cites: ['greet'],
       };
     const bottle = item.capacitiesMl[0] === undefined ? undefined : valueOf(item.capacitiesMl[0]);
@@ -34,8 +35,8 @@ export function netFuel(item: Item, type: FuelType | undefined): Given<number> {
       return {
         grounds: 'assumed',
         value: liquidFuelG(type, bottle * BOTTLE_FILL),
-        because: `a bottle of ${Math.round(bottle)} mL is filled to about three quarters`,
-        replaceWith: 'write how much fuel is in it',
+        because: phrase`a bottle of ${Math.round(bottle)} mL is filled to about three quarters`,
+        replaceWith: phrase`write how much fuel is in it`,
       };
     }
   }

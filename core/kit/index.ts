@@ -2,6 +2,7 @@ import { MISSING, valueOf, type Given } from '../model/given.js';
 import type { Evidence } from '../model/finding.js';
 import type { Item } from '../model/item.js';
 import type { Fuel, Kit, Piece, Stove, Thing, Vessel } from '../model/kit.js';
+import { phrase } from '../model/phrase.js';
 import type { Reading } from '../model/reading.js';
 import type { InputProblem } from '../model/report.js';
 import type { GivenPot, GivenStove } from '../input/pot.js';
@@ -78,7 +79,12 @@ export function kitFromPot(pot: GivenPot, stove: GivenStove | undefined): Kit {
     kind: 'pot',
     quantity:
       pot.quantity.grounds === 'missing'
-        ? { grounds: 'assumed', value: 1, because: 'one pot was typed', replaceWith: 'give the number of pots' }
+        ? {
+            grounds: 'assumed',
+            value: 1,
+            because: phrase`one pot was typed`,
+            replaceWith: phrase`give the number of pots`,
+          }
         : pot.quantity,
     perPerson: false,
     capacityMl: capacityOf(measures),
@@ -167,7 +173,7 @@ function massOfOne(item: Item, one: boolean): Given<number> {
   if (!one || item.massG.grounds === 'missing') return MISSING;
   if (count === 1 || item.massBasis === 'each') return item.massG;
   return item.massBasis === 'line'
-    ? { grounds: 'worked-out', value: item.massG.value / count, from: `the line's mass for ${count}`, cites: [] }
+    ? { grounds: 'worked-out', value: item.massG.value / count, from: phrase`the line's mass for ${count}`, cites: [] }
     : MISSING;
 }
 
@@ -184,7 +190,7 @@ function withLid(vessel: Vessel, lids: readonly Piece[], pans: readonly Vessel[]
   const pan = pans.find((other) => width !== undefined && (valueOf(other.diameterMm) ?? 0) >= width);
   const cover = lid ?? pan;
   if (cover === undefined) return vessel;
-  const from = `“${cover.evidence.quote}” on line ${cover.evidence.line}`;
+  const from = phrase`“${cover.evidence.quote}” on line ${cover.evidence.line!}`;
   return {
     ...vessel,
     lid: {
@@ -211,8 +217,8 @@ function stoveOf(item: Item, thing: Thing): Stove {
 function typedStove(stove: GivenStove): Stove {
   return {
     item: null,
-    name: 'the stove',
-    evidence: { quote: 'the stove', found: 'typed' },
+    name: stove.name,
+    evidence: { quote: stove.name, found: 'typed' },
     type: stove.type,
     form: stove.form,
     burnerMm: stove.burnerDiameter,
@@ -239,7 +245,7 @@ function fuelOfOnlyStove(stoves: readonly Stove[]): Fuel['type'] {
   return {
     grounds: 'worked-out',
     value: type === 'integrated' ? 'gas' : type,
-    from: 'what the stove burns',
+    from: phrase`what the stove burns`,
     cites: [],
   };
 }

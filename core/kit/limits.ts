@@ -1,6 +1,7 @@
 import { FUEL_LIMITS, outOfLimits, POT_LIMITS, STOVE_LIMITS, type Limits } from '../input/limits.js';
 import { MISSING, type Given } from '../model/given.js';
 import type { Item } from '../model/item.js';
+import { phrase } from '../model/phrase.js';
 import type { InputProblem } from '../model/report.js';
 
 type Measured =
@@ -8,7 +9,7 @@ type Measured =
 
 /** What each figure of an item may be, whatever it is of: the widest limits that apply. */
 const LIMITS: Readonly<Record<Measured, Limits>> = {
-  massG: { ...POT_LIMITS.mass, least: 0, than: 'anyone carries in one piece' },
+  massG: { ...POT_LIMITS.mass, least: 0, than: phrase`anyone carries in one piece` },
   diameterMm: POT_LIMITS.diameter,
   baseDiameterMm: POT_LIMITS.baseDiameter,
   heightMm: POT_LIMITS.height,

@@ -1,4 +1,5 @@
 import { valueOf, type Given, type Missing } from '../model/given.js';
+import { phrase } from '../model/phrase.js';
 import type { GroundedTrip, Season, Trip, TripHints } from '../model/trip.js';
 
 /** What is assumed of a trip that says nothing, and how to replace it. */
@@ -9,26 +10,42 @@ const DEFAULTS: {
     replaceWith: string;
   };
 } = {
-  people: { value: 1, because: 'nothing says how many people', replaceWith: 'set the number of people' },
-  days: { value: 1, because: 'nothing says how long', replaceWith: 'set the number of days' },
+  people: { value: 1, because: phrase`nothing says how many people`, replaceWith: phrase`set the number of people` },
+  days: { value: 1, because: phrase`nothing says how long`, replaceWith: phrase`set the number of days` },
   mealStyle: {
     value: 'simmer',
-    because: 'nothing says how they cook, and most people cook in the pot at times',
-    replaceWith: 'choose boil-only, simmer or scratch',
+    because: phrase`nothing says how they cook, and most people cook in the pot at times`,
+    replaceWith: phrase`choose boil-only, simmer or scratch`,
   },
   drinkFromPot: {
     value: true,
-    because: 'hot drinks come from the same pot unless it is said otherwise',
-    replaceWith: 'say that drinks are made elsewhere',
+    because: phrase`hot drinks come from the same pot unless it is said otherwise`,
+    replaceWith: phrase`say that drinks are made elsewhere`,
   },
-  snow: { value: 'packed', because: 'snow is pressed into the pot by hand', replaceWith: 'choose the snow' },
-  altitudeM: { value: 0, because: 'no altitude is given', replaceWith: 'set the altitude' },
-  wind: { value: 'breeze', because: 'it is seldom calm outdoors', replaceWith: 'choose the wind' },
-  hotMealsPerDay: { value: 1, because: 'one hot meal a day is usual', replaceWith: 'set the hot meals a day' },
+  snow: {
+    value: 'packed',
+    because: phrase`snow is pressed into the pot by hand`,
+    replaceWith: phrase`choose the snow`,
+  },
+  altitudeM: { value: 0, because: phrase`no altitude is given`, replaceWith: phrase`set the altitude` },
+  wind: { value: 'breeze', because: phrase`it is seldom calm outdoors`, replaceWith: phrase`choose the wind` },
+  hotMealsPerDay: {
+    value: 1,
+    because: phrase`one hot meal a day is usual`,
+    replaceWith: phrase`set the hot meals a day`,
+  },
 };
 
 /** Lowest temperature assumed by season, °C. */
 const LOW_BY_SEASON: Record<Season, number> = { spring: 0, summer: 5, autumn: 0, winter: -10 };
+
+/** Why a temperature is assumed. */
+const NO_LOW: Record<Season, string> = {
+  spring: phrase`no temperature is given for spring`,
+  summer: phrase`no temperature is given for summer`,
+  autumn: phrase`no temperature is given for autumn`,
+  winter: phrase`no temperature is given for winter`,
+};
 
 type Text = { readonly [K in keyof Trip]?: Given<Trip[K]> };
 
@@ -48,7 +65,12 @@ export function groundTrip(
     const said = (hints as Text)[name];
     const habit = usual[name];
     if (said !== undefined || habit === undefined) return said;
-    return { grounds: 'assumed', value: habit, because: 'it is your default', replaceWith: 'set it for this trip' };
+    return {
+      grounds: 'assumed',
+      value: habit,
+      because: phrase`it is your default`,
+      replaceWith: phrase`set it for this trip`,
+    };
   };
   const orDefault = <K extends keyof typeof DEFAULTS>(name: K): Given<Trip[K]> =>
     given(name) ?? { grounds: 'assumed', ...DEFAULTS[name] };
@@ -73,26 +95,36 @@ export function groundTrip(
 }
 
 function assumedWater(season: Season | undefined, lowC: number | undefined): Given<Trip['waterFrom']> {
-  const replaceWith = 'say where the water comes from: liquid, snow or either';
+  const replaceWith = phrase`say where the water comes from: liquid, snow or either`;
   if (season === 'winter')
-    return { grounds: 'assumed', value: 'either', because: 'in winter snow may be the only water', replaceWith };
+    return { grounds: 'assumed', value: 'either', because: phrase`in winter snow may be the only water`, replaceWith };
   if (lowC !== undefined && lowC <= -5)
-    return { grounds: 'assumed', value: 'either', because: 'in such cold snow may be the only water', replaceWith };
-  return { grounds: 'assumed', value: 'liquid', because: 'nothing speaks of snow', replaceWith };
+    return {
+      grounds: 'assumed',
+      value: 'either',
+      because: phrase`in such cold snow may be the only water`,
+      replaceWith,
+    };
+  return { grounds: 'assumed', value: 'liquid', because: phrase`nothing speaks of snow`, replaceWith };
 }
 
 function assumedLow(season: Season | undefined): Given<number> {
   return {
     grounds: 'assumed',
     value: LOW_BY_SEASON[season ?? 'summer'],
-    because: season === undefined ? 'neither temperature nor season is given' : `no temperature is given for ${season}`,
-    replaceWith: 'set the lowest temperature',
+    because: season === undefined ? phrase`neither temperature nor season is given` : NO_LOW[season],
+    replaceWith: phrase`set the lowest temperature`,
   };
 }
 
 function assumedPlace(kitHasStove: boolean): Given<Trip['cookAt']> {
   // A kit without any stove may still be cold food: a fire is assumed only for judging the pot, and is shown as a guess.
   return kitHasStove
-    ? { grounds: 'assumed', value: 'stove', because: 'there is a stove', replaceWith: 'say that they cook at a fire' }
-    : { grounds: 'assumed', value: 'fire', because: 'no stove is named', replaceWith: 'add the stove' };
+    ? {
+        grounds: 'assumed',
+        value: 'stove',
+        because: phrase`there is a stove`,
+        replaceWith: phrase`say that they cook at a fire`,
+      }
+    : { grounds: 'assumed', value: 'fire', because: phrase`no stove is named`, replaceWith: phrase`add the stove` };
 }

@@ -1,5 +1,6 @@
 import { MISSING, valueOf, type Given } from '../model/given.js';
 import type { Vessel } from '../model/kit.js';
+import { phrase } from '../model/phrase.js';
 import { volumeMl } from '../physics/vessel.js';
 
 /** What the outside dimensions of a vessel hold, mL: a frustum or a box; missing where a dimension is. */
@@ -14,14 +15,14 @@ export function outsideVolume(
     const [length, width] = box;
     return worked(
       volumeMl({ kind: 'box', lengthMm: length, widthMm: width, heightMm: height }),
-      `${length} × ${width} × ${height} mm outside`,
+      phrase`${length} × ${width} × ${height} mm outside`,
     );
   }
   if (rim === undefined) return MISSING;
   const base = valueOf(vessel.baseDiameterMm) ?? rim;
   return worked(
     volumeMl({ kind: 'round', rimMm: rim, baseMm: base, heightMm: height }),
-    `Ø ${rim}${base === rim ? '' : ` to ${base}`} × ${height} mm outside`,
+    base === rim ? phrase`Ø ${rim} × ${height} mm outside` : phrase`Ø ${rim} to ${base} × ${height} mm outside`,
   );
 }
 

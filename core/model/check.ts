@@ -18,6 +18,12 @@ export type Need = keyof Facts;
  */
 export type Messages = Readonly<Record<string, string>>;
 
+/** Evidence in the check's own words: the key of what was looked for, or of what was typed. */
+export interface WordedEvidence {
+  readonly message: string;
+  readonly found: 'typed' | 'absent';
+}
+
 /** What a check found of one pot, or of the kit. */
 export interface Verdict {
   readonly grade: Grade;
@@ -28,7 +34,7 @@ export interface Verdict {
   readonly figures: Figures;
   readonly sum?: readonly SumLine[];
   /** At least one. */
-  readonly evidence: readonly Evidence[];
+  readonly evidence: readonly (Evidence | WordedEvidence)[];
   /** Key of the smallest change that lifts the grade. */
   readonly fix?: string;
   /** For "Can't tell": what would settle it, and the key of the question. */

@@ -3,6 +3,7 @@ import { valueOf } from '../model/given.js';
 import type { FuelType } from '../model/item.js';
 import type { Kit, Vessel } from '../model/kit.js';
 import type { Assumption, Range } from '../model/finding.js';
+import { phrase } from '../model/phrase.js';
 import type { SourceId } from '../model/source.js';
 import type { GroundedTrip } from '../model/trip.js';
 import { burnerFor } from '../physics/burner.js';
@@ -51,9 +52,21 @@ export function heatUnder(kit: Kit, trip: GroundedTrip, pot: Vessel): Heat | nul
     assumptions: [
       ...(told !== undefined
         ? []
-        : [assumption('a gas stove', 'the list does not say what the stove burns', 'name the kind of stove')]),
+        : [
+            assumption(
+              phrase`a gas stove`,
+              phrase`the list does not say what the stove burns`,
+              phrase`name the kind of stove`,
+            ),
+          ]),
       ...(stated === undefined
-        ? [assumption('the power of the flame', 'no power is given: the range of its kind is taken', 'give the watts')]
+        ? [
+            assumption(
+              phrase`the power of the flame`,
+              phrase`no power is given: the range of its kind is taken`,
+              phrase`give the watts`,
+            ),
+          ]
         : []),
     ],
   };

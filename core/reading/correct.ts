@@ -10,6 +10,7 @@ import {
   type CorrectableField,
   type Item,
 } from '../model/item.js';
+import { phrase } from '../model/phrase.js';
 import type { Correction, Line, Reading } from '../model/reading.js';
 import type { InputProblem } from '../model/report.js';
 import { parseMeasure } from './quantities/index.js';
@@ -63,13 +64,13 @@ export function applyCorrections(text: string, reading: Reading, corrections: re
 /** Changes the items in place; gives what is wrong with a correction that cannot be used. */
 function apply(text: string, reading: Reading, items: Item[], correction: Correction): string | undefined {
   const line = reading.lines.filter(({ span }) => text.slice(...span) === correction.quote)[correction.occurrence];
-  if (line === undefined) return 'The line it belongs to is not in the text any more.';
-  if (!CORRECTABLE.includes(correction.field)) return `"${correction.field}" is nothing that can be corrected.`;
+  if (line === undefined) return phrase`The line it belongs to is not in the text any more.`;
+  if (!CORRECTABLE.includes(correction.field)) return phrase`"${correction.field}" is nothing that can be corrected.`;
   const own = items.flatMap((item, at) => (item.line === line.number ? [at] : []));
   const at = own[correction.item];
   if (at === undefined) {
     if (correction.field !== 'kind' || correction.item !== own.length)
-      return 'The line holds no such item; give its kind first.';
+      return phrase`The line holds no such item; give its kind first.`;
     const kind = ITEM_KINDS.find((known) => known === correction.value);
     if (kind === undefined) return notAmong(ITEM_KINDS);
     const after = items.findLastIndex((item) => item.line <= line.number);
@@ -77,7 +78,7 @@ function apply(text: string, reading: Reading, items: Item[], correction: Correc
     return undefined;
   }
   const item = items[at];
-  if (item === undefined) return 'The line holds no such item.';
+  if (item === undefined) return phrase`The line holds no such item.`;
   const changed = change(item, correction);
   if (typeof changed === 'string') return changed;
   items[at] = changed;
@@ -93,8 +94,8 @@ function change(item: Item, { field, value, vessel = 0 }: Correction): Item | st
     return changed;
   }
   if (field === 'carried') {
-    if (typeof value !== 'boolean') return 'Yes or no.';
-    if (!value) return { ...item, carried: false, notCarriedBecause: 'the person says so' };
+    if (typeof value !== 'boolean') return phrase`Yes or no.`;
+    if (!value) return { ...item, carried: false, notCarriedBecause: phrase`the person says so` };
     const changed = { ...item, carried: true };
     delete changed.notCarriedBecause;
     return changed;
@@ -103,7 +104,7 @@ function change(item: Item, { field, value, vessel = 0 }: Correction): Item | st
     const given = value === null ? MISSING : measure(value, 'volume');
     if (typeof given === 'string') return given;
     if (!Number.isInteger(vessel) || vessel < 0 || vessel > item.capacitiesMl.length)
-      return 'The set has no such vessel.';
+      return phrase`The set has no such vessel.`;
     const capacitiesMl = [...item.capacitiesMl];
     if (given.grounds === 'missing') capacitiesMl.splice(vessel, 1);
     else capacitiesMl[vessel] = given;
@@ -115,12 +116,12 @@ function change(item: Item, { field, value, vessel = 0 }: Correction): Item | st
 }
 
 function typed(value: string | number | boolean, rule: Rule): Given<unknown> | string {
-  if (rule === 'yes-no') return typeof value === 'boolean' ? stated(value) : 'Yes or no.';
+  if (rule === 'yes-no') return typeof value === 'boolean' ? stated(value) : phrase`Yes or no.`;
   if (rule === 'count') {
     const count = typeof value === 'string' ? Number(value.trim() || NaN) : value;
     return typeof count === 'number' && Number.isInteger(count) && count >= 0 && count <= 1000
       ? stated(count)
-      : 'A whole number from 0 to 1000.';
+      : phrase`A whole number from 0 to 1000.`;
   }
   if ('among' in rule)
     return typeof value === 'string' && rule.among.includes(value) ? stated(value) : notAmong(rule.among);
@@ -131,8 +132,8 @@ function measure(value: string | number | boolean, dimension: 'volume' | 'length
   const parsed =
     typeof value === 'number' ? { value } : typeof value === 'string' ? parseMeasure(value, dimension) : null;
   const example = { volume: '900 ml', length: '13 cm', mass: '110 g' }[dimension];
-  if (parsed === null || !Number.isFinite(parsed.value)) return `No figure with a unit, such as ${example}.`;
-  if (parsed.value <= 0) return 'More than nothing.';
+  if (parsed === null || !Number.isFinite(parsed.value)) return phrase`No figure with a unit, such as ${example}.`;
+  if (parsed.value <= 0) return phrase`More than nothing.`;
   const most = 'most' in parsed ? parsed.most : undefined;
   return most === undefined ? stated(parsed.value) : { grounds: 'stated', value: parsed.value, most, typed: true };
 }
@@ -142,7 +143,7 @@ function stated<T>(value: T): Given<T> {
 }
 
 function notAmong(words: readonly string[]): string {
-  return `One of: ${words.join(', ')}.`;
+  return phrase`One of: ${words.join(', ')}.`;
 }
 
 function newItem(kind: Item['kind'], line: Line): Item {

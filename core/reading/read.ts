@@ -1,3 +1,4 @@
+import { phrase } from '../model/phrase.js';
 import type { Line, Reading } from '../model/reading.js';
 import { rowsOf } from './formats/index.js';
 import { LONGEST_LINE, readable, splitLines } from './formats/lines.js';
@@ -56,7 +57,9 @@ export function readList(text: string, options: ReadOptions = {}): Reading {
 
 /** A line of a story: what is named in it is nobody's kit. */
 function told(line: Line): Line {
-  return line.use === 'blank' ? line : { ...line, use: 'not-cook-kit', because: 'it tells a story and lists nothing' };
+  return line.use === 'blank'
+    ? line
+    : { ...line, use: 'not-cook-kit', because: phrase`it tells a story and lists nothing` };
 }
 
 /** Where few lines have a bullet or cells, the lines without are the list. */
@@ -74,8 +77,8 @@ function notesOf(lines: readonly SourceLine[], reader: Reader): string[] {
   for (const row of reader.rows) count.set(row, (count.get(row) ?? 0) + 1);
   const most = Math.max(0, ...count.values());
   if (most >= FLATTENED && most * 2 > reader.items.length)
-    notes.push('The list came as one line; its things were told apart by their figures.');
+    notes.push(phrase`The list came as one line; its things were told apart by their figures.`);
   if (lines.some((line) => line.end - line.start > LONGEST_LINE))
-    notes.push('A line is longer than any list; only its beginning was read.');
+    notes.push(phrase`A line is longer than any list; only its beginning was read.`);
   return notes;
 }

@@ -1,6 +1,7 @@
 import type { AwayReason, SectionMeaning } from '../data/words/words.js';
 import { AWAY } from './items/away.js';
 import type { Item, ItemKind } from '../model/item.js';
+import { phrase } from '../model/phrase.js';
 import type { Line, LineUse } from '../model/reading.js';
 import { LONGEST_LINE } from './formats/lines.js';
 import type { Row, SourceLine } from './formats/rows.js';
@@ -115,18 +116,18 @@ export class Reader {
     this.lineBefore = this.line;
     this.line = row.line;
     if (row.type === 'columns') {
-      this.mark(row, 'not-cook-kit', 'the heads of columns');
+      this.mark(row, 'not-cook-kit', phrase`the heads of columns`);
       return;
     }
     if (isTotal(stretch)) {
-      this.mark(row, 'not-cook-kit', 'a total');
+      this.mark(row, 'not-cook-kit', phrase`a total`);
       return;
     }
     if (this.isHead(stretch, rows, index)) {
       const plain = row.type !== 'heading';
       this.sections.open(stretch, plain ? 10 + Math.min(row.level, 40) : row.level, plain);
       const told = readTrip(stretch, false, this.trip);
-      this.mark(row, told ? 'used' : 'not-cook-kit', told ? undefined : 'a heading');
+      this.mark(row, told ? 'used' : 'not-cook-kit', told ? undefined : phrase`a heading`);
       if (termsOf(stretch, 'totals').length > 0) return;
       if (stretch.measures.length === 0 && !stretch.tokens.some((token) => token.fold === '–' || token.fold === '-'))
         return;
@@ -255,7 +256,7 @@ export class Reader {
           stretch.tokens.length,
           [-1, -1],
         );
-        draft.kindBecause = 'its column of sorts says so';
+        draft.kindBecause = phrase`its column of sorts says so`;
         return draft;
       }
     }
@@ -367,10 +368,10 @@ export class Reader {
           number,
           span,
           use: 'not-understood',
-          because: `only its first ${LONGEST_LINE.toLocaleString('en').replace(',', ' ')} characters were read`,
+          because: phrase`only its first ${LONGEST_LINE.toLocaleString('en').replace(',', ' ')} characters were read`,
         };
       const known = used.has(number) ? ({ use: 'used' } as const) : this.uses.get(number);
-      return { number, span, ...(known ?? { use: 'not-cook-kit', because: 'nothing here names cook kit' }) };
+      return { number, span, ...(known ?? { use: 'not-cook-kit', because: phrase`nothing here names cook kit` }) };
     });
   }
 }

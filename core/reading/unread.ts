@@ -1,4 +1,5 @@
 import type { SectionMeaning } from '../data/words/words.js';
+import { phrase } from '../model/phrase.js';
 import type { LineUse } from '../model/reading.js';
 import { termsOf, type Stretch } from './items/stretch.js';
 import type { Role } from './text/lexicon.js';
@@ -16,13 +17,13 @@ export function unread(stretch: Stretch, section: SectionMeaning | undefined): {
         (measure) => measure.unit.dimension === 'volume' && (section !== undefined || stretch.tokens.length < SHORT),
       )
     )
-      return { use: 'not-understood', because: 'it gives a size, but names nothing that is known as cook kit' };
+      return { use: 'not-understood', because: phrase`it gives a size, but names nothing that is known as cook kit` };
     if (section !== undefined && termsOf(stretch, 'container').some((term) => term.value === 'can'))
-      return { use: 'not-understood', because: 'it does not say what the can holds' };
+      return { use: 'not-understood', because: phrase`it does not say what the can holds` };
   }
   return {
     use: 'not-cook-kit',
-    because: stretch.byRole.has('kind') ? 'cook kit is only mentioned' : 'nothing here names cook kit',
+    because: stretch.byRole.has('kind') ? phrase`cook kit is only mentioned` : phrase`nothing here names cook kit`,
   };
 }
 

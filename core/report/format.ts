@@ -1,10 +1,13 @@
+import type { Messages } from '../model/check.js';
 import type { Figure, FigureUnit, Figures, Range } from '../model/finding.js';
 import type { UnitSystem } from '../model/measure.js';
+import { ENGLISH, say, type Language } from './language.js';
 
-/** How a report is worded: units, and the locale of its numbers (a BCP 47 tag). */
+/** How a report is worded: units, the locale of its numbers (a BCP 47 tag), and the language of its words; English where left out. */
 export interface Wording {
   readonly units: UnitSystem;
   readonly locale: string;
+  readonly language?: Language;
 }
 
 const NBSP = '\u00a0';
@@ -93,7 +96,7 @@ export function formatNumber(figure: Figure, wording: Wording): string {
   const format = numberFormat(wording.locale, digits);
   const words = values.map((value) => format.format(value).replace('-', '−'));
   const unique = words.filter((word, i) => word !== words[i - 1]);
-  return unique.join(unique.some((word) => word.startsWith('−')) ? ' to ' : '–');
+  return unique.join(unique.some((word) => word.startsWith('−')) ? ` ${tell('to', wording)} ` : '–');
 }
 
 /** The number with its unit, held together by a no-break space. */
@@ -101,7 +104,23 @@ export function formatFigure(figure: Figure, wording: Wording): string {
   const { unit } = shown(figure, wording);
   const number = formatNumber(figure, wording);
   if (UNPRINTED.has(unit)) return number;
-  return CLOSE.has(unit) ? number + unit : number + NBSP + unit;
+  return CLOSE.has(unit) ? number + unit : number + NBSP + unitWord(unit, wording);
+}
+
+/** A unit as the language writes it. */
+export function unitWord(unit: string, { language = ENGLISH }: Pick<Wording, 'language'>): string {
+  return (language.units as Readonly<Record<string, string>>)[unit] ?? unit;
+}
+
+/** An English sentence in the language of the report. */
+export function tell(english: string, { language = ENGLISH, locale }: Pick<Wording, 'language' | 'locale'>): string {
+  return say(english, language, (value) => numberFormat(locale, 3).format(value));
+}
+
+/** The messages in the language of the report. */
+export function told(messages: Messages, wording: Wording): Messages {
+  if ((wording.language ?? ENGLISH) === ENGLISH) return messages;
+  return Object.fromEntries(Object.entries(messages).map(([key, english]) => [key, tell(english, wording)]));
 }
 
 /** Likely value of a figure. */
@@ -113,19 +132,18 @@ const PLACEHOLDER = /\{(\w+)(#)?(?::([^|{}]*)\|([^|{}]*))?\}/g;
 
 /**
  * Fills a sentence. `{name}` prints a figure with its unit or a word, `{name#}` the number alone, `{name:round|rounds}` the singular
- * or plural word by the figure. A word that is itself a key of `messages` prints that message. An unknown name is a programming error: TypeError.
+ * or plural word by the figure. A word that is itself a key of `messages` prints that message, filled; `name` is the person's own word and prints as it is.
+ * An unknown name is a programming error: TypeError.
  */
-export function fillTemplate(
-  template: string,
-  figures: Figures,
-  messages: Readonly<Record<string, string>>,
-  wording: Wording,
-): string {
+export function fillTemplate(template: string, figures: Figures, messages: Messages, wording: Wording): string {
   return template.replace(PLACEHOLDER, (_, name: string, bare?: string, one?: string, many?: string) => {
     const value = figures[name];
     if (value === undefined)
       throw new TypeError(`No figure "${name}" for the message "${template}": add it to the verdict's figures.`);
-    if (typeof value === 'string') return messages[value] ?? value;
+    if (typeof value === 'string') {
+      const message = name === 'name' ? undefined : messages[value];
+      return message === undefined ? value : fillTemplate(message, figures, messages, wording);
+    }
     if (one !== undefined && many !== undefined) {
       const high = typeof value.value === 'number' ? value.value : value.value.high;
       return pluralsOf(wording.locale).select(high) === 'one' ? one : many;

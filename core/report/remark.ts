@@ -1,15 +1,9 @@
 import type { Finding } from '../model/finding.js';
 import type { Report } from '../model/report.js';
 import type { Source } from '../model/source.js';
-
-/** The grades in words, as everywhere. */
-export const GRADE_WORDS: Readonly<Record<Finding['grade'], string>> = {
-  'can-hurt': 'Can hurt',
-  'falls-short': 'Falls short',
-  'costs-you': 'Costs you',
-  'cant-tell': 'Can’t tell',
-  'holds-up': 'Holds up',
-};
+import { fillTemplate, told } from './format.js';
+import { ENGLISH, type Language } from './language.js';
+import { REPORT_MESSAGES } from './messages.js';
 
 /** How one part of a remark is set. */
 interface Setting {
@@ -32,35 +26,51 @@ function escapeMarkdown(words: string): string {
   return words.replace(/[\\`*_{}[\]<>#|~]/g, '\\$&');
 }
 
+/** The words that stand around the findings, in a language. */
+type Say = (key: keyof typeof REPORT_MESSAGES, figures?: Readonly<Record<string, string>>) => string;
+
+function sayIn(language: Language): Say {
+  const wording = { units: 'metric', locale: 'en', language } as const;
+  const messages = told(REPORT_MESSAGES, wording);
+  return (key, figures = {}) => fillTemplate(messages[key]!, figures, {}, wording);
+}
+
 /**
  * The findings as a neutral remark, ready to send to whoever wrote the list: plain text or Markdown, with the lines quoted from `text`.
- * What holds up is named in one line.
+ * What holds up is named in one line. `language` is that of the report.
  */
-export function remark(report: Report, text: string, format: 'plain' | 'markdown' = 'plain'): string {
+export function remark(
+  report: Report,
+  text: string,
+  format: 'plain' | 'markdown' = 'plain',
+  language: Language = ENGLISH,
+): string {
   const set = SETTINGS[format];
+  const say = sayIn(language);
   const told = report.findings.filter((finding) => finding.grade !== 'holds-up');
   const holds = report.findings
     .filter((finding) => finding.grade === 'holds-up')
-    .map((finding) => finding.title.toLowerCase());
+    .map((finding) => language.inside(finding.title));
   const parts = [
     set.heading(report.summary.headline),
-    ...told.map((finding) => wordFinding(finding, report, text, set)),
+    ...told.map((finding) => wordFinding(finding, report, text, set, language)),
   ];
-  if (holds.length > 0) parts.push(`${GRADE_WORDS['holds-up']}: ${[...new Set(holds)].join(', ')}.`);
+  if (holds.length > 0) parts.push(`${language.grades['holds-up']}: ${[...new Set(holds)].join(', ')}.`);
   if (report.day)
     parts.push(
-      `${set.heading('A day with this kit')}\n${[report.day.perDay, ...(report.day.perTrip ? [report.day.perTrip] : [])].map(set.point).join('\n')}`,
+      `${set.heading(say('day'))}\n${[report.day.perDay, ...(report.day.perTrip ? [report.day.perTrip] : [])].map(set.point).join('\n')}`,
     );
   if (report.assumptions.length > 0) {
     parts.push(
-      `${set.heading('Assumed')}\n${report.assumptions.map((assumption) => set.point(`${assumption.what}: ${assumption.because}; ${assumption.replaceWith}.`)).join('\n')}`,
+      `${set.heading(say('assumed'))}\n${report.assumptions.map((assumption) => set.point(`${assumption.what}: ${assumption.because}; ${assumption.replaceWith}.`)).join('\n')}`,
     );
   }
-  parts.push('A second opinion. Local fire rules, land managers and licensed instruction come first.');
+  parts.push(say('foot'));
   return `${parts.join('\n\n')}\n`;
 }
 
-function wordFinding(finding: Finding, report: Report, text: string, set: Setting): string {
+function wordFinding(finding: Finding, report: Report, text: string, set: Setting, language: Language): string {
+  const say = sayIn(language);
   const quotes = finding.evidence
     .filter((evidence) => evidence.line !== undefined)
     .map((evidence) => {
@@ -72,14 +82,14 @@ function wordFinding(finding: Finding, report: Report, text: string, set: Settin
     .map((id) => report.sources.find((source) => source.id === id))
     .filter((source) => source?.grade === 'published');
   return [
-    set.heading(`${GRADE_WORDS[finding.grade]} (${finding.margin})`),
+    set.heading(`${language.grades[finding.grade]} (${finding.margin})`),
     finding.message,
     ...new Set(quotes),
     ...(finding.question ? [set.point(finding.question.text)] : []),
     ...(finding.fix ? [set.point(finding.fix)] : []),
-    ...finding.cautions.map((caution) => set.point(`Caution: ${caution}`)),
+    ...finding.cautions.map((caution) => set.point(say('caution', { words: caution }))),
     ...(published.length > 0
-      ? [set.point(`Published: ${published.map((source) => wordSource(source!)).join('; ')}.`)]
+      ? [set.point(say('published', { sources: published.map((source) => wordSource(source!)).join('; ') }))]
       : []),
   ].join('\n');
 }

@@ -3,6 +3,8 @@ import type { Check, Verdict } from '../model/check.js';
 import {
   GRADES,
   type Assumption,
+  type Figure,
+  type Figures,
   type Finding,
   type Grade,
   type SumLine,
@@ -13,31 +15,39 @@ import type { DayPlan } from '../model/plan.js';
 import type { Line } from '../model/reading.js';
 import type { WordedDay } from '../model/report.js';
 import type { Source } from '../model/source.js';
-import { fillTemplate, formatFigure, likely, type Wording } from './format.js';
+import { fillTemplate, formatFigure, likely, tell, told, type Wording } from './format.js';
+import { ENGLISH, retold } from './language.js';
+import { REPORT_MESSAGES } from './messages.js';
 
 type AnyCheck = Pick<Check, 'id' | 'title' | 'messages' | 'cites'>;
 
 /** Puts a verdict into words. A missing message is a programming error: TypeError. */
 export function wordVerdict(check: AnyCheck, verdict: Verdict, wording: Wording): Finding {
-  const say = (key: string) => fillTemplate(messageOf(check.messages, key), verdict.figures, check.messages, wording);
+  const messages = told(check.messages, wording);
+  const say = (key: string) => fillTemplate(messageOf(messages, key), verdict.figures, messages, wording);
   const { question } = verdict;
   return {
     check: check.id,
     grade: verdict.grade,
     key: verdict.message,
-    title: check.title,
+    title: tell(check.title, wording),
     message: say(verdict.message),
     margin: say(verdict.margin),
     figures: verdict.figures,
-    sum: wordSum(verdict.sum ?? [], check.messages, wording, say),
-    evidence: verdict.evidence,
+    sum: wordSum(verdict.sum ?? [], messages, wording, say),
+    evidence: verdict.evidence.map((one) => ('message' in one ? { quote: say(one.message), found: one.found } : one)),
     fix: verdict.fix === undefined ? null : say(verdict.fix),
     question: question === undefined ? null : { ...question, text: say(question.message) },
     cites: verdict.cites ?? check.cites,
-    assumptions: verdict.assumptions ?? [],
+    assumptions: inLanguage(verdict.assumptions ?? [], wording),
     cautions: (verdict.cautions ?? []).map(say),
     item: verdict.item ?? null,
   };
+}
+
+/** Reasons and cures that came with the values, in the language of the report. */
+export function inLanguage<T>(value: T, wording: Wording): T {
+  return (wording.language ?? ENGLISH) === ENGLISH ? value : retold(value, (english) => tell(english, wording));
 }
 
 function messageOf(messages: Messages, key: string): string {
@@ -78,10 +88,23 @@ export function countGrades(findings: readonly Finding[]): Record<Grade, number>
 }
 
 /** "12 lines used, 1 not cook kit, 1 not understood". */
-export function countLines(lines: readonly Line[]): string {
-  const count = (use: Line['use']) => lines.filter((line) => line.use === use).length;
-  const used = count('used');
-  return `${used} ${used === 1 ? 'line' : 'lines'} used, ${count('not-cook-kit')} not cook kit, ${count('not-understood')} not understood`;
+export function countLines(lines: readonly Line[], wording: Wording): string {
+  const count = (use: Line['use']) => countOf(lines.filter((line) => line.use === use).length);
+  return phraseOf('lines', wording, {
+    used: count('used'),
+    off: count('not-cook-kit'),
+    unknown: count('not-understood'),
+  });
+}
+
+function countOf(value: number): Figure {
+  return { value, unit: '' };
+}
+
+/** One of the report's own messages. */
+function phraseOf(key: keyof typeof REPORT_MESSAGES, wording: Wording, figures: Figures = {}): string {
+  const messages = told(REPORT_MESSAGES, wording);
+  return fillTemplate(messageOf(messages, key), figures, messages, wording);
 }
 
 /** Every assumption once, in the order met. */
@@ -95,48 +118,54 @@ export function gatherAssumptions(findings: readonly Finding[]): Assumption[] {
 }
 
 /** The bibliography of what the findings and the day cite, in order of first use. */
-export function gatherSources(findings: readonly Finding[], day: WordedDay | null): Source[] {
+export function gatherSources(findings: readonly Finding[], day: WordedDay | null, wording: Wording): Source[] {
   const sums = [...findings.map((finding) => finding.sum), ...(day?.tasks ?? []).map((task) => task.sum)].flat();
   const ids = [...findings.flatMap((finding) => finding.cites), ...sums.flatMap((line) => line.cites)];
-  return [...new Set(ids)].map(sourceById);
+  return [...new Set(ids)].map(sourceById).map((source) => ({
+    ...source,
+    // A publication keeps its own title; a practice is told in our words.
+    ...(source.grade === 'common-practice' ? { title: tell(source.title, wording) } : {}),
+    ...(source.note === undefined ? {} : { note: tell(source.note, wording) }),
+  }));
 }
 
 const HEADLINE_LENGTH = 90;
 
 /** One sentence of 90 characters or fewer, worst first. */
-export function headline(findings: readonly Finding[], people: number, days: number | null): string {
+export function headline(findings: readonly Finding[], people: number, days: number | null, wording: Wording): string {
   const wrong = findings.filter((finding) => finding.grade !== 'holds-up' && finding.grade !== 'cant-tell');
-  if (wrong.length > 0) return join(wrong.map((finding) => finding.message));
+  if (wrong.length > 0)
+    return join(
+      wrong.map((finding) => finding.message),
+      (wording.language ?? ENGLISH).inside,
+    );
   const open = findings.filter((finding) => finding.grade === 'cant-tell').length;
   const holds = findings.length - open;
-  if (open > 0)
-    return holds > 0
-      ? 'Nothing read here falls short; some answers are missing.'
-      : 'Too little is known to judge; a few answers would settle it.';
-  if (holds === 0) return 'Nothing here to judge yet.';
-  const trip = days === null ? '' : ` for ${days === 1 ? 'a day' : `${days} days`}`;
-  return `Nothing here falls short for ${people === 1 ? 'one person' : `${people} people`}${trip}.`;
+  if (open > 0) return phraseOf(holds > 0 ? 'some-open' : 'all-open', wording);
+  if (holds === 0) return phraseOf('empty', wording);
+  return phraseOf(days === null ? 'good' : 'good-for', wording, {
+    who: people === 1 ? 'onePerson' : 'manyPeople',
+    people: countOf(people),
+    ...(days === null ? {} : { long: days === 1 ? 'oneDay' : 'manyDays', days: countOf(days) }),
+  });
 }
 
 /** As many whole sentences as fit, joined by semicolons; the worst alone where it is longer than the line. */
-function join(sentences: readonly string[]): string {
+function join(sentences: readonly string[], inside: (sentence: string) => string): string {
   const bare = sentences.map((sentence) => sentence.replace(/\.$/, ''));
   let joined = bare[0] ?? '';
   for (const sentence of bare.slice(1)) {
-    const longer = `${joined}; ${lowerFirst(sentence)}`;
+    const longer = `${joined}; ${inside(sentence)}`;
     if (longer.length + 1 > HEADLINE_LENGTH) break;
     joined = longer;
   }
   return `${joined}.`;
 }
 
-function lowerFirst(sentence: string): string {
-  return /^[A-Z][a-z ]/.test(sentence) ? sentence.charAt(0).toLowerCase() + sentence.slice(1) : sentence;
-}
-
 /** The day in words; null where it could not be worked out. */
-export function wordDay(plan: DayPlan, messages: Messages, days: number | null, wording: Wording): WordedDay | null {
+export function wordDay(plan: DayPlan, english: Messages, days: number | null, wording: Wording): WordedDay | null {
   if (plan.perDay === null || plan.tasks.length === 0) return null;
+  const messages = told(english, wording);
   const words = (value: DayPlan['tasks'][number]['litres'], unit: 'L' | 'rounds' | 'loads' | 'min' | 'g') =>
     formatFigure({ value, unit }, wording);
   return {

@@ -69,7 +69,7 @@ export async function showDefaults(check: BrimwiseCheck): Promise<void> {
         </select></label
       >`;
     const asIs = (words: readonly string[]) => words.map((word) => [word, word] as const);
-    const languages = new Intl.DisplayNames('en', { type: 'language', languageDisplay: 'standard' });
+    const languages = new Intl.DisplayNames(message('language'), { type: 'language', languageDisplay: 'standard' });
     const units = { metric: message('unitsMetric'), us: message('unitsUs'), imperial: message('unitsImperial') };
     render(
       html`<h2>${message('defaults')}</h2>

@@ -84,6 +84,8 @@ describe('the conductor', () => {
   });
 });
 
+const METRIC = { units: 'metric', locale: 'en' } as const;
+
 describe('a headline', () => {
   it('is a sentence of 90 characters or fewer, worst first', () => {
     const { headline: words } = checkList(LIST).summary;
@@ -93,27 +95,29 @@ describe('a headline', () => {
 
   it('is quiet for a good kit and says when too little is known', () => {
     const of = (...grades: Finding['grade'][]) => grades.map((grade) => ({ grade, message: 'x' }) as Finding);
-    expect(headline(of('holds-up'), 2, 3)).toBe('Nothing here falls short for 2 people for 3 days.');
-    expect(headline(of('holds-up'), 1, 1)).toBe('Nothing here falls short for one person for a day.');
-    expect(headline(of('cant-tell'), 1, null)).toBe('Too little is known to judge; a few answers would settle it.');
-    expect(headline(of('cant-tell', 'holds-up'), 1, null)).toBe(
+    expect(headline(of('holds-up'), 2, 3, METRIC)).toBe('Nothing here falls short for 2 people for 3 days.');
+    expect(headline(of('holds-up'), 1, 1, METRIC)).toBe('Nothing here falls short for one person for a day.');
+    expect(headline(of('cant-tell'), 1, null, METRIC)).toBe(
+      'Too little is known to judge; a few answers would settle it.',
+    );
+    expect(headline(of('cant-tell', 'holds-up'), 1, null, METRIC)).toBe(
       'Nothing read here falls short; some answers are missing.',
     );
-    expect(headline([], 1, null)).toBe('Nothing here to judge yet.');
+    expect(headline([], 1, null, METRIC)).toBe('Nothing here to judge yet.');
   });
 
   it('joins what fits', () => {
     const said = (message: string) => ({ grade: 'costs-you', message }) as Finding;
-    expect(headline([said('No lid.'), said('The pot is small.')], 1, null)).toBe('No lid; the pot is small.');
-    expect(headline([said('No lid.'), said(`${'long '.repeat(20)}.`)], 1, null)).toBe('No lid.');
+    expect(headline([said('No lid.'), said('The pot is small.')], 1, null, METRIC)).toBe('No lid; the pot is small.');
+    expect(headline([said('No lid.'), said(`${'long '.repeat(20)}.`)], 1, null, METRIC)).toBe('No lid.');
   });
 });
 
 describe('every line', () => {
   it('is counted as used, not cook kit or not understood', () => {
     const { lines } = checkList(LIST).reading;
-    expect(countLines(lines)).toBe('4 lines used, 1 not cook kit, 0 not understood');
-    expect(countLines(lines.slice(0, 1))).toBe('1 line used, 0 not cook kit, 0 not understood');
+    expect(countLines(lines, METRIC)).toBe('4 lines used, 1 not cook kit, 0 not understood');
+    expect(countLines(lines.slice(0, 1), METRIC)).toBe('1 line used, 0 not cook kit, 0 not understood');
   });
 });
 

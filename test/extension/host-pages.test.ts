@@ -1,4 +1,4 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
@@ -113,6 +113,51 @@ describe.each([
   it('whose script is blocked keeps the writer’s words and the list', async () => {
     await open(CHECK, { policy: "script-src 'none'" });
     expect(await page.evaluate(() => document.body.innerText)).toMatch(/What I carried\.\s+Pot 1\.3 L/);
+  });
+
+  it('in another language shows no English on the way there, and moves nothing that English does not', async () => {
+    const watched = `<script>
+      window.seen = new Set();
+      window.shifts = 0;
+      if (PerformanceObserver.supportedEntryTypes.includes('layout-shift'))
+        new PerformanceObserver((list) => list.getEntries().forEach(({ value }) => (shifts += value))).observe({ type: 'layout-shift', buffered: true });
+      requestAnimationFrame(function look() {
+        const frame = document.querySelector('brimwise-check')?.shadowRoot?.querySelector('.bw');
+        if (document.querySelector('li')) seen.add(frame ? frame.lang : document.querySelector('li').checkVisibility() ? 'own' : 'nothing');
+        requestAnimationFrame(look);
+      });
+    </script><style>brimwise-check { display: block; min-block-size: 120rem }</style>`;
+    const lookedAt = async (lang: string) => {
+      await open(`${CHECK}<p>below</p>`, { html: `lang="${lang}"`, head: watched + SCRIPT });
+      await judged();
+      await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
+      return page.evaluate(() => {
+        const { seen, shifts } = window as unknown as { seen: Set<string>; shifts: number };
+        return { seen: [...seen].filter((what) => what !== 'own'), shifts };
+      });
+    };
+    const english = await lookedAt('en');
+    const austrian = await lookedAt('de-AT');
+    expect([english.seen, austrian.seen]).toEqual([['en'], ['de-AT']]);
+    expect(austrian.shifts).toBeLessThanOrEqual(english.shifts);
+    expect(complaints).toEqual([]);
+  });
+
+  it('whose words did not come speaks English', async () => {
+    const words = path.join(folder, 'words');
+    const aside = path.join(folder, 'aside');
+    renameSync(words, aside);
+    try {
+      await open(
+        '<brimwise-pot capacity="1.3 L"></brimwise-pot><brimwise-verdict capacity="1.3 L"></brimwise-verdict>',
+        { html: 'lang="de"' },
+      );
+      await judged();
+      expect(await page.$eval('>>> .bw', (frame) => frame.getAttribute('lang'))).toBe('en');
+      expect(complaints.filter((told) => told.includes('speaks English'))).toHaveLength(1);
+    } finally {
+      renameSync(aside, words);
+    }
   });
 
   it('that reverts every style leaves the inside as it is', async () => {

@@ -34,7 +34,11 @@ describe('the texts of the extension', () => {
   });
 
   it('fit where the stores show them', () => {
-    expect(english['name']!.message.length).toBeLessThanOrEqual(45);
-    expect(english['description']!.message.length).toBeLessThanOrEqual(132);
+    for (const locale of readdirSync(path.join(EXTENSION, '_locales'))) {
+      const { name, description, language } = textsOf(locale);
+      expect(name!.message.length, locale).toBeLessThanOrEqual(45);
+      expect(description!.message.length, locale).toBeLessThanOrEqual(132);
+      expect(language!.message).toBe(locale);
+    }
   });
 });

@@ -33,3 +33,17 @@ export async function expectAccessible(element: Element): Promise<void> {
   const { violations } = await axe.run(element);
   expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).to.deep.equal([]);
 }
+
+/** What the console is told while something is done. */
+export async function hints(act: () => Promise<unknown>): Promise<string[]> {
+  const told: string[] = [];
+  const page = globalThis.console;
+  const { warn } = page;
+  page.warn = (...words: unknown[]) => told.push(words.join(' '));
+  try {
+    await act();
+  } finally {
+    page.warn = warn;
+  }
+  return told.filter((words) => words.includes('brimwise'));
+}

@@ -4,7 +4,7 @@ import type { Report } from '../../core/index.js';
 import type { BrimwiseCheck, BrimwisePot, Draft } from '../../widget/index.js';
 import { attributeOf, settingsOn, SETTINGS, type SettingName } from '../../widget/settings.js';
 import { ATTRIBUTES } from '../../widget/surface.js';
-import { expectAccessible } from './fixture.js';
+import { expectAccessible, hints } from './fixture.js';
 import '../../widget/index.js';
 
 type Own = BrimwiseCheck | BrimwisePot;
@@ -15,20 +15,6 @@ async function from<T extends Own = BrimwiseCheck>(source: string): Promise<T> {
   const element = document.querySelector<T>('brimwise-check, brimwise-pot')!;
   await element.updateComplete;
   return element;
-}
-
-/** What the console is told while something is done. */
-async function hints(act: () => Promise<unknown>): Promise<string[]> {
-  const told: string[] = [];
-  const page = globalThis.console;
-  const { warn } = page;
-  page.warn = (...words: unknown[]) => told.push(words.join(' '));
-  try {
-    await act();
-  } finally {
-    page.warn = warn;
-  }
-  return told.filter((words) => words.includes('brimwise'));
 }
 
 const inside = (element: Own, selector: string) => [...element.shadowRoot!.querySelectorAll<HTMLElement>(selector)];

@@ -1,20 +1,21 @@
-import type {
-  CorrectableField,
-  FuelType,
-  GasMix,
-  GearRole,
-  Grade,
-  ItemKind,
-  Material,
-  MealStyle,
-  Season,
-  Snow,
-  StoveForm,
-  StoveType,
-  UnitSystem,
-  WaterFrom,
-  Wind,
-} from '../../core/index.js';
+import {
+  ENGLISH,
+  type CorrectableField,
+  type FuelType,
+  type GasMix,
+  type GearRole,
+  type Grade,
+  type ItemKind,
+  type Material,
+  type MealStyle,
+  type Season,
+  type Snow,
+  type StoveForm,
+  type StoveType,
+  type UnitSystem,
+  type WaterFrom,
+  type Wind,
+} from '../../core/english.js';
 
 const kinds: Readonly<Record<ItemKind, string>> = {
   pot: 'pot',
@@ -132,8 +133,15 @@ const tally: Readonly<Record<Grade, (count: number) => string>> = {
 
 const list = new Intl.ListFormat('en', { type: 'conjunction' });
 
-/** Every text of the interface. */
+/** Every text of the interface. Another language is a file of this shape, and a line in ../language.ts. */
 export const WORDS = {
+  /** The tag that numbers go by: that of the language, or of the page's region. */
+  locale: 'en',
+  /** What the core says, in this language. */
+  language: ENGLISH,
+  /** Words that join the figures of a margin: "402 of 473 to 591". */
+  joints: ['of', 'to'],
+
   name: 'Brimwise',
   region: 'Brimwise, a second opinion on a cook kit',
   entrances: { legend: 'What to judge', list: 'Kit list', pot: 'One pot' },
@@ -236,7 +244,7 @@ export const WORDS = {
     `${answers === 1 ? 'One answer' : `${answers} answers`} would settle ${checks === 1 ? 'one check' : `${checks} checks`}.`,
   untold: (checks: number) =>
     checks === 1 ? 'One check has no answer here.' : `${checks} checks have no answer here.`,
-  settles: (titles: readonly string[]) => `Settles: ${list.format(titles.map((title) => title.toLowerCase()))}.`,
+  settles: (titles: readonly string[]) => `Settles: ${list.format(titles.map(ENGLISH.inside))}.`,
   addLine: (kind: string) => `Add “${kind}” to the list`,
 
   day: 'A day with this kit',
@@ -324,6 +332,6 @@ export const WORDS = {
   unitsLegend: 'Units',
   units,
   foot: 'A second opinion. Local fire rules, land managers and licensed instruction come first. Worked out on this page; nothing is sent.',
-} as const;
+};
 
-export type Words = typeof WORDS;
+export type Words = Readonly<typeof WORDS>;

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { GRADE_WORDS, type Finding } from '../../core/english.js';
+import type { Finding } from '../../core/index.js';
 import type { Words } from '../messages/en.js';
 import { evidence } from './finding.js';
 import { heading } from './heading.js';
@@ -26,7 +26,7 @@ export function cantTell(findings: readonly Finding[], context: CantTellContext)
   const settled = asked.reduce((sum, group) => sum + group.findings.length, 0);
   return html`<article class="finding row" part="finding" tabindex="-1" data-grade="cant-tell">
     <div class="m">
-      <p class="grade">${GRADE_WORDS['cant-tell']}</p>
+      <p class="grade">${words.language.grades['cant-tell']}</p>
       <p class="fig">${words.checks(findings.length)}</p>
     </div>
     <div class="w">

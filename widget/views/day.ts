@@ -19,7 +19,7 @@ export function day({ day, units }: Report, level: number, words: Words): Templa
       <p>${day.perDay}</p>
       ${day.perTrip ? html`<p>${day.perTrip}</p>` : nothing}
       <p class="from">
-        ${words.boilsAt(formatFigure({ value: day.boilC, unit: '°C', places: 0 }, { units, locale: 'en' }))}
+        ${words.boilsAt(formatFigure({ value: day.boilC, unit: '°C', places: 0 }, { ...words, units }))}
       </p>
       <details class="why fold">
         <summary>${words.why}</summary>

@@ -26,12 +26,15 @@ interface Sheet {
   readonly stove: StoveFigures | null;
   readonly outline: Outline;
   readonly scale: Scale;
-  readonly units: UnitSystem;
   readonly words: Words['drawing'];
+  readonly wording: Wording;
   readonly base: (mm: number) => number;
   /** Where the words beside the wall begin. */
   readonly wordsAt: number;
 }
+
+/** How the figures in it are written. */
+type Wording = Parameters<typeof formatFigure>[1];
 
 /** Lowest label beside the wall, for what stands under it. */
 interface Labels {
@@ -53,14 +56,15 @@ export function drawing(
   pot: PotFigures,
   stove: StoveFigures | null,
   units: UnitSystem,
-  { drawing: words }: Words,
+  { drawing: words, ...all }: Words,
 ): TemplateResult | typeof nothing {
   const outline = outlineOf(pot);
   if (outline === null) return nothing;
   const scale = scaleOf(outline, stove, pot.bail === true ? bailRise(outline) : pot.lid === true ? 16 : 4);
   const base = (mm: number) => scale.y(scale.standMm + mm);
   const wordsAt = scale.x(Math.max(outline.rim, outline.base) / 2) + 14;
-  const sheet: Sheet = { pot, stove, outline, scale, units, words, base, wordsAt };
+  const wording = { units, locale: all.locale, language: all.language };
+  const sheet: Sheet = { pot, stove, outline, scale, words, wording, base, wordsAt };
   const labels = wallLabels(sheet);
   const gauge = gaugeOf(sheet);
   const height = Math.round(scale.y(0) + (gauge === nothing ? 28 : 66));
@@ -79,12 +83,16 @@ export function drawing(
 }
 
 /** The same pot, small and alone: its walls, its fill and its width. */
-export function sketch(pot: PotFigures, units: UnitSystem, { verdict: words }: Words): TemplateResult | typeof nothing {
+export function sketch(
+  pot: PotFigures,
+  units: UnitSystem,
+  { verdict: words, locale, language }: Words,
+): TemplateResult | typeof nothing {
   const outline = outlineOf(pot);
   if (outline === null) return nothing;
   const { scale, width, height } = sketchScale(outline);
   const base = (mm: number) => scale.y(mm);
-  const mm = (value: number) => show(value, 'mm', units);
+  const mm = (value: number) => show(value, 'mm', { units, locale, language });
   const [left, right, under] = [scale.x(-outline.rim / 2), scale.x(outline.rim / 2), base(0) + 14];
   return html`<figure class="mini" part="drawing">
     <svg
@@ -165,7 +173,7 @@ function burner(half: number, x: Scale['x'], foot: number, under: number, perMm:
 }
 
 /** The gauge under the ground: the burner as a bar, the pot's base over it, and hatched where the base of an open flame's pot ends best. */
-function gaugeOf({ outline, stove, scale, words, units, base }: Sheet): SVGTemplateResult | typeof nothing {
+function gaugeOf({ outline, stove, scale, words, wording, base }: Sheet): SVGTemplateResult | typeof nothing {
   if (stove === null || stove.burnerMm === null) return nothing;
   const { x } = scale;
   const y = scale.y(0) + 30;
@@ -181,10 +189,10 @@ function gaugeOf({ outline, stove, scale, words, units, base }: Sheet): SVGTempl
           : nothing
       }${line(x(side * half), y, x(side * flame), y, 'dim')}`,
   );
-  const fits = words.fits(between(least, most, units));
+  const fits = words.fits(between(least, most, wording));
   const room = x(Math.max(most / 2, half)) + 8;
   const beside = open && room + fits.length * 7.2 < WIDTH;
-  const on = words.on(number(outline.base, 'mm', units), show(stove.burnerMm, 'mm', units));
+  const on = words.on(number(outline.base, 'mm', wording), show(stove.burnerMm, 'mm', wording));
   const under = open && !beside ? `${on}, ${fits}` : on;
   // Words in the middle stay on the sheet.
   const middle = Math.max(x(0), under.length * 3.6 + 2);
@@ -228,7 +236,7 @@ function fillLine({
   scale: { x, perMm },
   base,
   words,
-  units,
+  wording,
 }: Sheet): SVGTemplateResult | typeof nothing {
   const { fillMm } = pot;
   if (fillMm === null) return nothing;
@@ -237,28 +245,28 @@ function fillLine({
   const y = base(fillMm);
   const mark = svg`${line(x(-wall) + 2, y, x(wall) - 2, y, 'fill')}${path(`M${n(x(-wall) + 20)} ${n(y - 1)}l-5.5 -9h11z`, 'level')}`;
   if (free * perMm <= 16)
-    return svg`${mark}${text(x(wall) - 12, y + 17, words.free(show(free, 'mm', units)), 'lbl', 'end')}`;
+    return svg`${mark}${text(x(wall) - 12, y + 17, words.free(show(free, 'mm', wording)), 'lbl', 'end')}`;
   const at = x(wall) - 18;
-  return svg`${mark}${dimension(at, base(outline.height) + 1, y - 1)}${text(at - 6, (base(outline.height) + y) / 2 + 4.5, show(free, 'mm', units), 'lbl', 'end')}`;
+  return svg`${mark}${dimension(at, base(outline.height) + 1, y - 1)}${text(at - 6, (base(outline.height) + y) / 2 + 4.5, show(free, 'mm', wording), 'lbl', 'end')}`;
 }
 
 /** What stands at which height, in one column beside the wall. Labels give way to each other; marks never move. */
-function wallLabels({ pot, outline, scale: { x }, base, words, units, wordsAt }: Sheet): Labels {
+function wallLabels({ pot, outline, scale: { x }, base, words, wording, wordsAt }: Sheet): Labels {
   const { capacityMl, fillMm, fillMl, needMl } = pot;
   const wall = (mm: number) => x(radiusAt(outline, mm)) + 4;
   const wanted = [];
   let bracket: SVGTemplateResult | typeof nothing = nothing;
   if (capacityMl !== null) {
-    const brim = words.brim(show(capacityMl, 'mL', units));
+    const brim = words.brim(show(capacityMl, 'mL', wording));
     wanted.push({ y: base(outline.height), from: wall(outline.height), words: brim, voice: 'lbl' });
     const [low, high] = needMl.map((ml) => heightOfShare(outline, ml / capacityMl)) as [number, number];
     const at = Math.max(wall(low), wall(high)) + 5;
     bracket = path(`M${n(at - 5)} ${n(base(high))}H${n(at)}V${n(base(low))}h-5`, 'dim');
-    const meal = words.meal(between(...needMl, units, 'mL'));
+    const meal = words.meal(between(...needMl, wording, 'mL'));
     wanted.push({ y: (base(low) + base(high)) / 2, from: at, words: meal, voice: 'q' });
   }
   if (fillMm !== null && fillMl !== null) {
-    wanted.push({ y: base(fillMm), from: wall(fillMm), words: words.fill(show(fillMl, 'mL', units)), voice: 'b' });
+    wanted.push({ y: base(fillMm), from: wall(fillMm), words: words.fill(show(fillMl, 'mL', wording)), voice: 'b' });
   }
   const at = spread(
     wanted.map(({ y }) => y),
@@ -273,7 +281,7 @@ function wallLabels({ pot, outline, scale: { x }, base, words, units, wordsAt }:
 
 /** How far it leans before it tips and before it spills, as rays from the edge it goes over: beside the pot, or under a wide one. */
 function leans(
-  { pot, stove, outline, scale, words, wordsAt }: Sheet,
+  { pot, stove, outline, scale, words, wording, wordsAt }: Sheet,
   lowest: number,
 ): SVGTemplateResult | typeof nothing {
   const { tipDeg, spillDeg, fillMm } = pot;
@@ -295,8 +303,8 @@ function leans(
     .filter((deg) => deg > first - 3 && deg <= last + 2)
     .map((deg) => line(...point(deg, length - 3), ...point(deg, length + 3), 'dim'));
   const rays = [
-    { deg: tipDeg, said: words.tips(degrees(tipDeg)), ray: 'ray', voice: 'b' },
-    { deg: spillDeg, said: words.spills(degrees(spillDeg)), ray: 'ray thin', voice: 'lbl' },
+    { deg: tipDeg, said: words.tips(degrees(tipDeg, wording)), ray: 'ray', voice: 'b' },
+    { deg: spillDeg, said: words.spills(degrees(spillDeg, wording)), ray: 'ray thin', voice: 'lbl' },
   ].sort((a, b) => a.deg - b.deg);
   const ends = rays.map(({ deg }) => point(deg, length + 5));
   const apart = spread(
@@ -317,9 +325,9 @@ function leans(
 }
 
 /** The ruler, zero at the base: the fill line is read off it; under it, how high the base stands. */
-function ruler({ pot, outline, scale, units, base, words }: Sheet): SVGTemplateResult {
+function ruler({ pot, outline, scale, wording, base, words }: Sheet): SVGTemplateResult {
   const { fillMm } = pot;
-  const marks = ticks(outline.height, units);
+  const marks = ticks(outline.height, wording.units);
   const top = base(marks.at(-1)?.mm ?? 0);
   const crowded = (marks[1]?.mm ?? 0) * scale.perMm < 2;
   const wall = scale.x(-radiusAt(outline, fillMm ?? 0)) - 3;
@@ -333,32 +341,32 @@ function ruler({ pot, outline, scale, units, base, words }: Sheet): SVGTemplateR
   const read =
     fillMm === null
       ? nothing
-      : svg`${line(RULER.end, base(fillMm), wall, base(fillMm), 'ext')}${text(RULER.end + 9, base(fillMm) + 4.5, number(fillMm, 'mm', units), 'b')}`;
+      : svg`${line(RULER.end, base(fillMm), wall, base(fillMm), 'ext')}${text(RULER.end + 9, base(fillMm) + 4.5, number(fillMm, 'mm', wording), 'b')}`;
   const stands =
     scale.standMm === 0
       ? nothing
-      : svg`${dimension(RULER.end + 2, base(0) + 1, scale.y(0))}${text(RULER.end - 4, (base(0) + scale.y(0)) / 2 + 8, number(scale.standMm, 'mm', units), 'q', 'end')}`;
-  return svg`<rect class="ruler" x=${RULER.x} y=${n(top)} width=${RULER.end - RULER.x} height=${n(base(0) - top)} />${parts}${read}${text(RULER.x, base(0) + 17, words.unit[units], 'q')}${stands}`;
+      : svg`${dimension(RULER.end + 2, base(0) + 1, scale.y(0))}${text(RULER.end - 4, (base(0) + scale.y(0)) / 2 + 8, number(scale.standMm, 'mm', wording), 'q', 'end')}`;
+  return svg`<rect class="ruler" x=${RULER.x} y=${n(top)} width=${RULER.end - RULER.x} height=${n(base(0) - top)} />${parts}${read}${text(RULER.x, base(0) + 17, words.unit[wording.units], 'q')}${stands}`;
 }
 
 /** All of the drawing's figures in words. */
-function described({ pot, stove, outline, units, words }: Sheet): string {
+function described({ pot, stove, outline, wording, words }: Sheet): string {
   const { capacityMl, fillMm, fillMl, needMl, tipDeg, spillDeg } = pot;
-  const mm = (value: number) => show(value, 'mm', units);
+  const mm = (value: number) => show(value, 'mm', wording);
   const burnerMm = stove?.burnerMm ?? null;
   return [
     words.shape(mm(outline.rim), mm(outline.height), outline.base === outline.rim ? null : mm(outline.base)),
     burnerMm === null ? '' : words.burner(mm(burnerMm)),
     stove?.heightMm ? words.stands(mm(stove.heightMm)) : '',
-    capacityMl === null ? '' : words.holds(show(capacityMl, 'mL', units), between(...needMl, units, 'mL')),
+    capacityMl === null ? '' : words.holds(show(capacityMl, 'mL', wording), between(...needMl, wording, 'mL')),
     fillMm === null || fillMl === null
       ? ''
-      : words.filled(mm(fillMm), show(fillMl, 'mL', units), mm(outline.height - fillMm)),
+      : words.filled(mm(fillMm), show(fillMl, 'mL', wording), mm(outline.height - fillMm)),
     tipDeg === null || spillDeg === null || tipEdgeMissing(stove)
       ? ''
-      : words.leans(degrees(tipDeg), degrees(spillDeg)),
+      : words.leans(degrees(tipDeg, wording), degrees(spillDeg, wording)),
     burnerMm !== null && OPEN_FLAMES.includes(stove?.type ?? null)
-      ? words.suits(between(...suitedBases(burnerMm), units))
+      ? words.suits(between(...suitedBases(burnerMm), wording))
       : '',
   ]
     .filter(Boolean)
@@ -369,24 +377,24 @@ function tipEdgeMissing(stove: StoveFigures | null): boolean {
   return stove === null || (stove.armSpanMm === null && stove.footMm === null);
 }
 
-function show(value: number, unit: FigureUnit, units: UnitSystem): string {
-  return formatFigure(rounded(value, unit), { units, locale: 'en' });
+function show(value: number, unit: FigureUnit, wording: Wording): string {
+  return formatFigure(rounded(value, unit), wording);
 }
 
-function number(value: number, unit: FigureUnit, units: UnitSystem): string {
-  return formatNumber(rounded(value, unit), { units, locale: 'en' });
+function number(value: number, unit: FigureUnit, wording: Wording): string {
+  return formatNumber(rounded(value, unit), wording);
 }
 
-function between(low: number, high: number, units: UnitSystem, unit: FigureUnit = 'mm'): string {
-  return formatFigure({ value: { low, likely: low, high }, unit, places: 0 }, { units, locale: 'en' });
+function between(low: number, high: number, wording: Wording, unit: FigureUnit = 'mm'): string {
+  return formatFigure({ value: { low, likely: low, high }, unit, places: 0 }, wording);
 }
 
 function rounded(value: number, unit: FigureUnit) {
   return { value, unit, places: 0 };
 }
 
-function degrees(value: number): string {
-  return formatFigure({ value, unit: '°', places: 0 }, { units: 'metric', locale: 'en' });
+function degrees(value: number, wording: Wording): string {
+  return formatFigure({ value, unit: '°', places: 0 }, wording);
 }
 
 function rad(deg: number): number {

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { GRADE_WORDS, type Evidence, type Finding, type Source } from '../../core/english.js';
+import type { Evidence, Finding, Source } from '../../core/index.js';
 import type { Words } from '../messages/en.js';
 import { heading } from './heading.js';
 import { citations } from './sources.js';
@@ -23,7 +23,7 @@ export function openFinding(finding: Finding, context: FindingContext): Template
     data-check=${finding.check}
     data-grade=${finding.grade}
   >
-    ${marginOf(finding)}
+    ${marginOf(finding, context.words)}
     <div class="w">${heading(context.level, 'say', finding.message)}${body(finding, context)}</div>
   </article>`;
 }
@@ -31,7 +31,7 @@ export function openFinding(finding: Finding, context: FindingContext): Template
 /** A finding without folds, questions and lines of a list: grade, figure, sentence and its cautions. */
 export function findingRow(finding: Finding, level: number, words: Words): TemplateResult {
   return html`<div class="finding row" part="finding" data-check=${finding.check} data-grade=${finding.grade}>
-    ${marginOf(finding)}
+    ${marginOf(finding, words)}
     <div class="w">${heading(level, 'say', finding.message)}${cautions(finding, words)}</div>
   </div>`;
 }
@@ -40,25 +40,25 @@ export function findingRow(finding: Finding, level: number, words: Words): Templ
 export function foldedFinding(finding: Finding, context: FindingContext): TemplateResult {
   return html`<details class="finding" part="finding" data-check=${finding.check} data-grade=${finding.grade}>
     <summary>
-      ${marginOf(finding)}
+      ${marginOf(finding, context.words)}
       <div class="w">${heading(context.level, 'say', finding.message)}</div>
     </summary>
     <div class="w">${body(finding, context)}</div>
   </details>`;
 }
 
-function marginOf(finding: Finding): TemplateResult {
+function marginOf(finding: Finding, words: Words): TemplateResult {
   return html`<div class="m">
-    <p class="grade">${GRADE_WORDS[finding.grade]}</p>
-    <p class="fig">${marginFigure(finding.margin)}</p>
+    <p class="grade">${words.language.grades[finding.grade]}</p>
+    <p class="fig">${marginFigure(finding.margin, words.joints)}</p>
   </div>`;
 }
 
 /** The figures that a margin begins with are large, the words after them small: "871 of 946–1182 mL, to the brim". */
-export function marginFigure(margin: string): TemplateResult | string {
+export function marginFigure(margin: string, joints: Words['joints']): TemplateResult | string {
   const parts = margin.split(' ');
   const isFigure = (part: string) => /^[\d−×.,–:()]/.test(part);
-  let end = parts.findIndex((part) => !isFigure(part) && part !== 'of' && part !== 'to');
+  let end = parts.findIndex((part) => !isFigure(part) && !joints.includes(part));
   if (end < 0) end = parts.length;
   while (end > 0 && !isFigure(parts[end - 1]!)) end--;
   if (end === 0) return margin;

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { GRADE_WORDS, type Finding } from '../../core/english.js';
+import type { Finding } from '../../core/index.js';
 import type { Words } from '../messages/en.js';
 import { heading } from './heading.js';
 
@@ -7,11 +7,11 @@ import { heading } from './heading.js';
 export function holdsUp(findings: readonly Finding[], level: number, words: Words): TemplateResult | typeof nothing {
   if (findings.length === 0) return nothing;
   const titles = [...new Set(findings.map(({ title }) => title))];
-  const names = titles.map((title, i) => (i === 0 ? title : title.charAt(0).toLowerCase() + title.slice(1))).join(', ');
+  const names = titles.map((title, i) => (i === 0 ? title : words.language.inside(title))).join(', ');
   return html`<details class="finding" part="finding" data-grade="holds-up">
     <summary>
       <div class="m">
-        <p class="grade">${GRADE_WORDS['holds-up']}</p>
+        <p class="grade">${words.language.grades['holds-up']}</p>
         <p class="fig">${words.checks(findings.length)}</p>
       </div>
       <div class="w">${heading(level, 'say', `${names}.`)}</div>
@@ -31,5 +31,5 @@ export function holdsUp(findings: readonly Finding[], level: number, words: Word
 
 function lines(evidence: Finding['evidence'], words: Words): string {
   const numbers = [...new Set(evidence.flatMap(({ line }) => (line === undefined ? [] : [line])))];
-  return numbers.length === 0 ? '' : ` (${numbers.map((line) => words.line(line).toLowerCase()).join(', ')})`;
+  return numbers.length === 0 ? '' : ` (${numbers.map((line) => words.language.inside(words.line(line))).join(', ')})`;
 }

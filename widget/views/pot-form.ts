@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import type { InputProblem, PotInput, StoveInput } from '../../core/index.js';
+import { unitWord, type InputProblem, type PotInput, type StoveInput } from '../../core/english.js';
 import type { Fields } from '../draft.js';
 import type { Words } from '../messages/en.js';
 import { heading } from './heading.js';
@@ -27,6 +27,7 @@ const OWN_UNIT = /[\p{L}"″′']/u;
 /** One pot and its stove as typed fields. What stays empty costs only the checks that need it. */
 export function potForm(model: PotFormModel, words: Words, onInput: OnPotInput): TemplateResult {
   const { potForm: form } = words;
+  const millilitres = unitWord('mL', words);
   const isLocked = (name: Name) => model.locked.has(name);
   /** Locked fields by the part they are of, as they are met below. */
   const set: Record<'pot' | 'stove', SetField[]> = { pot: [], stove: [] };
@@ -72,7 +73,7 @@ export function potForm(model: PotFormModel, words: Words, onInput: OnPotInput):
       <div class="w">
         <div class="strip three">
           ${measure('pot.diameter', form.diameter, 'mm')} ${measure('pot.baseDiameter', form.baseDiameter, 'mm')}
-          ${measure('pot.height', form.height, 'mm')} ${measure('pot.capacity', form.capacity, 'mL')}
+          ${measure('pot.height', form.height, 'mm')} ${measure('pot.capacity', form.capacity, millilitres)}
           ${measure('pot.mass', form.mass, 'g')} ${choice('pot.material', form.material, words.materials)}
         </div>
         <fieldset class="choice">

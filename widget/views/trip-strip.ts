@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import type { GroundedTrip, InputProblem, Reading, Trip } from '../../core/index.js';
+import { formatNumber, type GroundedTrip, type InputProblem, type Reading, type Trip } from '../../core/english.js';
 import type { Fields } from '../draft.js';
 import type { Words } from '../messages/en.js';
 import { heading } from './heading.js';
@@ -87,7 +87,7 @@ export function tripField(
           inputmode=${name === 'lowC' ? 'text' : 'decimal'}
           autocomplete="off"
           .value=${live(value === undefined ? '' : String(value))}
-          placeholder=${known === undefined ? '' : String(known).replace('-', '−')}
+          placeholder=${known === undefined ? '' : shown(known, words)}
           aria-invalid=${problem ? 'true' : nothing}
           aria-describedby=${problem ? error : nothing}
           @input=${(event: Event) => onTrip(name, (event.target as HTMLInputElement).value.trim() || undefined)}
@@ -136,8 +136,18 @@ function setFields({ typed, trip, locked }: TripModel, words: Words): readonly S
       const given = trip?.[name];
       const value = String(typed[name] ?? (given && given.grounds !== 'missing' ? given.value : ''));
       const unit = UNIT[name] !== undefined && value !== '' && !OWN_UNIT.test(value) ? `\u00a0${UNIT[name]}` : '';
-      return [words.tripFields[name], (optionsOf(name, words)?.[value] ?? value.replace('-', '−')) + unit];
+      return [
+        words.tripFields[name],
+        (optionsOf(name, words)?.[value] ?? shown(Number.isNaN(Number(value)) ? value : Number(value), words)) + unit,
+      ];
     });
+}
+
+/** A figure as it is written; what is typed as text stays as typed. */
+function shown(value: unknown, words: Words): string {
+  return typeof value === 'number'
+    ? formatNumber({ value, unit: '', places: 2 }, { ...words, units: 'metric' })
+    : String(value).replace('-', '−');
 }
 
 function sorted(fields: Fields): unknown {

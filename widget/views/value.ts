@@ -52,7 +52,7 @@ export function choicesOf(field: CorrectableField, words: Words): Readonly<Recor
 /** A value in words: figures with their unit, words of the trade, "no lid". */
 export function wordValue(field: CorrectableField, value: unknown, units: UnitSystem, words: Words): string {
   if (typeof value === 'boolean') return value ? words.fields[field] : words.no(words.fields[field]);
-  if (typeof value === 'number') return formatFigure({ value, unit: UNITS[field] ?? '' }, { units, locale: 'en' });
+  if (typeof value === 'number') return formatFigure({ value, unit: UNITS[field] ?? '' }, { ...words, units });
   return choicesOf(field, words)?.[String(value)] ?? String(value);
 }
 

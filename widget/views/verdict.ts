@@ -47,7 +47,7 @@ function rowsOf({ findings }: Report, rows: number): readonly Finding[] {
 function judgedPot(name: unknown, { pots, stove, units }: Report, words: Words): string {
   const pot = pots[0];
   const show = (value: number, unit: FigureUnit) =>
-    formatFigure({ value, unit, places: unit === 'mm' ? 0 : 2 }, { units, locale: 'en' });
+    formatFigure({ value, unit, places: unit === 'mm' ? 0 : 2 }, { ...words, units });
   const size = [pot?.rimMm, pot?.heightMm].flatMap((mm) => (typeof mm === 'number' ? [show(mm, 'mm')] : []));
   const parts = [
     pot?.capacityMl ? show(pot.capacityMl / 1000, 'L') : '',

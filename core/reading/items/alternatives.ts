@@ -1,3 +1,4 @@
+import { phrase } from '../../model/phrase.js';
 import type { Measure } from '../quantities/measures.js';
 import { assumed, spanOf, stated, type Draft } from './draft.js';
 import { termsOf, type Stretch } from './stretch.js';
@@ -56,8 +57,8 @@ export function furtherOf(stretch: Stretch, draft: Draft): Draft[] {
       const value = size.value * first.unit.factor;
       const guess = assumed(
         value,
-        'the unit is taken from the size before it',
-        'write the unit',
+        phrase`the unit is taken from the size before it`,
+        phrase`write the unit`,
         spanOf(stretch, size.at, size.at),
       );
       further.push({ ...draft, quantity, capacitiesMl: [guess], massG: { grounds: 'missing' } });

@@ -1,3 +1,4 @@
+import { phrase } from '../../model/phrase.js';
 import type { AwayReason } from '../../data/words/words.js';
 import type { Context } from './context.js';
 import type { Draft } from './draft.js';
@@ -5,12 +6,12 @@ import { termsOf, type Stretch } from './stretch.js';
 import { clauseOf, segmentOf } from './clauses.js';
 
 export const AWAY: Readonly<Record<AwayReason, string>> = {
-  left: 'it is said to stay behind',
-  wished: 'it is wished for, not owned',
-  replaced: 'it is said to be replaced or gone',
-  forbidden: 'it is said to be forbidden',
-  unneeded: 'it is said not to be needed',
-  compared: 'it is only compared with',
+  left: phrase`it is said to stay behind`,
+  wished: phrase`it is wished for, not owned`,
+  replaced: phrase`it is said to be replaced or gone`,
+  forbidden: phrase`it is said to be forbidden`,
+  unneeded: phrase`it is said not to be needed`,
+  compared: phrase`it is only compared with`,
 };
 
 /** Whether a thing that is named is in the kit. */
@@ -22,9 +23,9 @@ export function readCarried(stretch: Stretch, draft: Draft, context: Context): v
 }
 
 function reason(stretch: Stretch, draft: Draft, context: Context): string | undefined {
-  if (stretch.struck[draft.noun[0]] === true) return 'struck through';
-  if (draft.quantity.grounds === 'stated' && draft.quantity.value === 0) return 'its count is nought';
-  if (draft.thing?.denied === true) return 'the line says there is none';
+  if (stretch.struck[draft.noun[0]] === true) return phrase`struck through`;
+  if (draft.quantity.grounds === 'stated' && draft.quantity.value === 0) return phrase`its count is nought`;
+  if (draft.thing?.denied === true) return phrase`the line says there is none`;
   if (context.away !== undefined) return context.away;
   const place = { first: Math.max(0, draft.noun[0]), last: Math.max(0, draft.noun[1]) };
   const clause = clauseOf(stretch, place);

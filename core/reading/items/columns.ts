@@ -1,3 +1,4 @@
+import { phrase } from '../../model/phrase.js';
 import type { Span } from '../../model/span.js';
 import type { Cell, Row } from '../formats/rows.js';
 import { valueBefore } from '../quantities/scale.js';
@@ -144,8 +145,8 @@ export function applyFigures(drafts: readonly Draft[], figures: ColumnFigures): 
 
 function applyGuess([draft]: readonly Draft[], { quantity, mass }: ColumnFigures): void {
   if (draft === undefined || quantity === undefined || mass === undefined) return;
-  const because = 'figures run together by copying: the first digit is taken as the count';
-  const replaceWith = 'write the count and the mass apart';
+  const because = phrase`figures run together by copying: the first digit is taken as the count`;
+  const replaceWith = phrase`write the count and the mass apart`;
   draft.quantity = assumed(quantity.value, because, replaceWith, quantity.span);
   if (mass.value > 0) draft.massG = assumed(mass.value, because, replaceWith, mass.span);
 }

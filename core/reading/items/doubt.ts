@@ -1,4 +1,5 @@
 import type { Given } from '../../model/given.js';
+import { phrase } from '../../model/phrase.js';
 import type { Measure } from '../quantities/measures.js';
 import { assumed, type Draft } from './draft.js';
 import { inParentheses } from './clauses.js';
@@ -28,7 +29,10 @@ function doubtful(given: Given<number>, reason: Doubt | undefined): Given<number
   return assumed(given.value, reason.because, reason.replaceWith, given.span);
 }
 
-const QUERIED: Doubt = { because: 'the text itself puts a question mark to it', replaceWith: 'write it without "?"' };
+const QUERIED: Doubt = {
+  because: phrase`the text itself puts a question mark to it`,
+  replaceWith: phrase`write it without "?"`,
+};
 
 function capacityDoubt(stretch: Stretch, draft: Draft, given: Given<number>): Doubt | undefined {
   const measure = measureOf(stretch, given);
@@ -36,16 +40,19 @@ function capacityDoubt(stretch: Stretch, draft: Draft, given: Given<number>): Do
   if (isQueried(stretch, measure)) return QUERIED;
   if (measure.unit.id === 'pint' && measure.unsure === true)
     return {
-      because: 'a pint is 473 ml in the US and 568 ml in Britain; the text does not say which',
-      replaceWith: 'write the millilitres',
+      because: phrase`a pint is 473 ml in the US and 568 ml in Britain; the text does not say which`,
+      replaceWith: phrase`write the millilitres`,
     };
   if (measure.unit.id === 'cup' && draft.kind === 'kettle' && isOfDrink(stretch, draft))
     return {
-      because: 'a coffee maker’s cup may be 150 ml; it is taken as a measuring cup',
-      replaceWith: 'write the millilitres',
+      because: phrase`a coffee maker’s cup may be 150 ml; it is taken as a measuring cup`,
+      replaceWith: phrase`write the millilitres`,
     };
   if (draft.kind === 'pot' && given.value < LEAST_POT_ML)
-    return { because: 'smaller than any cook pot: a cup, or a slip of the unit', replaceWith: 'write the millilitres' };
+    return {
+      because: phrase`smaller than any cook pot: a cup, or a slip of the unit`,
+      replaceWith: phrase`write the millilitres`,
+    };
   return undefined;
 }
 
@@ -63,7 +70,10 @@ function massDoubt(stretch: Stretch, draft: Draft, given: Given<number>): Doubt 
     lid !== undefined &&
     stretch.measures.some((other) => other.unit.dimension === 'mass' && other.first === lid.last + 1);
   return weighed && draft.noun[1] >= 0 && inParentheses(stretch, draft.noun[1], measure.first)
-    ? { because: 'taken without the lid, whose mass stands beside it', replaceWith: 'write the mass of the pot alone' }
+    ? {
+        because: phrase`taken without the lid, whose mass stands beside it`,
+        replaceWith: phrase`write the mass of the pot alone`,
+      }
     : undefined;
 }
 
@@ -72,7 +82,10 @@ function fuelDoubt(stretch: Stretch, draft: Draft, given: Given<number>): Doubt 
   if (measure === undefined) return undefined;
   if (isQueried(stretch, measure)) return QUERIED;
   return measure.unit.dimension === 'ounce' && draft.fuelType.grounds === 'missing'
-    ? { because: 'ounces of an unnamed fuel are taken by mass', replaceWith: 'write the grams, or the millilitres' }
+    ? {
+        because: phrase`ounces of an unnamed fuel are taken by mass`,
+        replaceWith: phrase`write the grams, or the millilitres`,
+      }
     : undefined;
 }
 
@@ -87,8 +100,8 @@ function severalCans(stretch: Stretch, draft: Draft): void {
   draft.fuelMassG = { grounds: 'missing' };
   draft.massG = assumed(
     net.value,
-    'more than one can weighs; taken as several full cans together',
-    'write the grams of gas in each can and how many',
+    phrase`more than one can weighs; taken as several full cans together`,
+    phrase`write the grams of gas in each can and how many`,
     net.span,
   );
   draft.massBasis = 'line';

@@ -1,3 +1,4 @@
+import { phrase } from '../../model/phrase.js';
 import type { Context } from './context.js';
 import { readCarried } from './away.js';
 import { UNITS } from '../quantities/units.js';
@@ -47,9 +48,9 @@ export function draftsOf(stretch: Stretch, context: Context): Drafts {
     const span = headed ? context.kindSpan : spanOf(stretch, thing.term.first, thing.term.last);
     const noun = [thing.sorts[0]?.first ?? thing.term.first, thing.term.last] as const;
     const draft = draftOf(thing.kind, stretch.row.line, span, thing, from, Math.max(to, thing.term.last + 1), noun);
-    if (headed) draft.kindBecause = 'the heading names it';
+    if (headed) draft.kindBecause = phrase`the heading names it`;
     else if (areLooseTablets(stretch, thing.term, context))
-      draft.kindBecause = 'tablets that do not say of what are taken for fuel';
+      draft.kindBecause = phrase`tablets that do not say of what are taken for fuel`;
     drafts.push(draft);
   }
   return { drafts, parts, passing: passingOf(stretch, things, mains, context) };

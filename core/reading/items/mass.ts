@@ -1,3 +1,4 @@
+import { phrase } from '../../model/phrase.js';
 import type { Measure } from '../quantities/measures.js';
 import { UNITS, type Unit } from '../quantities/units.js';
 import { assumed, bareOf, isMissing, measuresOf, near, spanOf, stated, within, type Draft } from './draft.js';
@@ -135,8 +136,8 @@ function readBareNet(stretch: Stretch, draft: Draft): void {
     draft.taken.add(number.at);
     draft.fuelMassG = assumed(
       number.value,
-      'a bare number beside a gas can is taken as grams of gas',
-      `write the unit: ${number.value} g`,
+      phrase`a bare number beside a gas can is taken as grams of gas`,
+      phrase`write the unit: ${number.value} g`,
       spanOf(stretch, number.at, number.at),
     );
     return;

@@ -1,3 +1,4 @@
+import { phrase } from '../../model/phrase.js';
 import { assumed, near, spanOf, stated, within, type Draft } from './draft.js';
 import type { Token } from '../text/tokens.js';
 import type { Context } from './context.js';
@@ -25,8 +26,8 @@ export function readQuantity(stretch: Stretch, draft: Draft, context: Context): 
     draft.taken.add(parts.first);
     draft.quantity = assumed(
       1,
-      `a set of ${parts.value} parts; how many of them are pots is not said`,
-      'write the pots of the set one by one',
+      phrase`a set of ${parts.value} parts; how many of them are pots is not said`,
+      phrase`write the pots of the set one by one`,
       spanOf(stretch, parts.first, parts.last),
     );
     return;
@@ -40,11 +41,11 @@ export function readQuantity(stretch: Stretch, draft: Draft, context: Context): 
   }
   const [first, last] = draft.noun;
   if (draft.capacitiesMl.length > 1)
-    draft.quantity = assumed(draft.capacitiesMl.length, 'one for each size', 'write how many');
+    draft.quantity = assumed(draft.capacitiesMl.length, phrase`one for each size`, phrase`write how many`);
   else if (first < 0 || draft.thing === undefined)
-    draft.quantity = assumed(1, 'one line is taken as one piece', 'write how many');
+    draft.quantity = assumed(1, phrase`one line is taken as one piece`, phrase`write how many`);
   else if (draft.thing.term.many === undefined)
-    draft.quantity = assumed(1, 'no number is given', 'write how many', spanOf(stretch, first, last));
+    draft.quantity = assumed(1, phrase`no number is given`, phrase`write how many`, spanOf(stretch, first, last));
   else if (!draft.thing.many) draft.quantity = stated(1, spanOf(stretch, first, last));
   else if (oneEach(stretch, draft)) draft.quantity = stated(1, spanOf(stretch, first, last));
 }

@@ -1,3 +1,4 @@
+import { phrase } from '../../model/phrase.js';
 import type { Measure } from '../quantities/measures.js';
 import type { DimensionMeaning } from '../../data/words/words.js';
 import { assumed, bareOf, isMissing, measuresOf, spanOf, stated, type Draft } from './draft.js';
@@ -57,9 +58,9 @@ function readBareSizes(stretch: Stretch, draft: Draft): void {
     draft[field] = assumed(
       mm,
       number.value < 30
-        ? 'a small number without a unit is taken as centimetres'
-        : 'a number without a unit is taken as millimetres',
-      'write the unit',
+        ? phrase`a small number without a unit is taken as centimetres`
+        : phrase`a number without a unit is taken as millimetres`,
+      phrase`write the unit`,
       spanOf(stretch, number.at, number.at),
     );
   }
@@ -120,12 +121,12 @@ function readPair(
   const given = (value: number, [from, to]: readonly [number, number]) =>
     told || !(tall || heightFirst)
       ? stated(value, spanOf(stretch, from, to))
-      : assumed(value, UNTOLD, 'write which of the two is the diameter', spanOf(stretch, from, to));
+      : assumed(value, UNTOLD, phrase`write which of the two is the diameter`, spanOf(stretch, from, to));
   if (isMissing(draft.diameterMm)) draft.diameterMm = heightFirst ? given(y, b) : given(x, a);
   if (isMissing(draft.heightMm)) draft.heightMm = heightFirst ? given(x, a) : given(y, b);
 }
 
-const UNTOLD = 'the text does not say which is the diameter; the order nearer to the stated capacity, or Ø first';
+const UNTOLD = phrase`the text does not say which is the diameter; the order nearer to the stated capacity, or Ø first`;
 
 /** Which order comes nearer to the stated capacity; Ø first where none is stated or both are as good. */
 function nearerWith(draft: Draft, x: number, y: number): boolean {

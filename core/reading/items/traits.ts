@@ -1,4 +1,5 @@
 import type { FuelType, GasMix, GearRole, Material, StoveForm, StoveType } from '../../model/item.js';
+import { phrase } from '../../model/phrase.js';
 import type { Term } from '../text/terms.js';
 import type { Context } from './context.js';
 import { assumed, isMissing, spanOf, stated, within, type Draft } from './draft.js';
@@ -16,7 +17,7 @@ export function readFuelWords(stretch: Stretch, draft: Draft, context: Context):
       stretch.terms.some((term) => term.role === 'container' && term.first === best.first);
     if (best !== undefined && !weak) draft.stoveType = stated(best.value as StoveType, termSpan(stretch, best));
     else if (context.stoveType !== undefined)
-      draft.stoveType = assumed(context.stoveType, 'the heading says so', 'write what it burns');
+      draft.stoveType = assumed(context.stoveType, phrase`the heading says so`, phrase`write what it burns`);
     const form = nearest(within(stretch, draft, 'stoveForms'), draft);
     if (form !== undefined) draft.stoveForm = stated(form.value as StoveForm, termSpan(stretch, form));
     return;
@@ -27,10 +28,11 @@ export function readFuelWords(stretch: Stretch, draft: Draft, context: Context):
     draft.fuelType =
       draft.kindBecause === undefined
         ? stated(type.value as FuelType, termSpan(stretch, type))
-        : assumed(type.value as FuelType, draft.kindBecause, 'write what burns', termSpan(stretch, type));
-  else if (isCan(stretch, draft)) draft.fuelType = assumed('gas', 'cans and canisters hold gas', 'write what is in it');
+        : assumed(type.value as FuelType, draft.kindBecause, phrase`write what burns`, termSpan(stretch, type));
+  else if (isCan(stretch, draft))
+    draft.fuelType = assumed('gas', phrase`cans and canisters hold gas`, phrase`write what is in it`);
   else if (context.fuelType !== undefined)
-    draft.fuelType = assumed(context.fuelType, 'the heading says so', 'write what is in it');
+    draft.fuelType = assumed(context.fuelType, phrase`the heading says so`, phrase`write what is in it`);
   const mix = nearest(within(stretch, draft, 'gasMixes'), draft);
   if (mix !== undefined) draft.gasMix = stated(mix.value as GasMix, termSpan(stretch, mix));
 }
@@ -67,7 +69,7 @@ export function readTraits(stretch: Stretch, draft: Draft, parts: readonly Thing
   }
   draft.bail = traitOf(stretch, draft, 'bail') ?? draft.bail;
   if (isMissing(draft.bail) && isVessel(draft.kind) && isHung(stretch, draft))
-    draft.bail = assumed(true, 'a billy hangs by a bail', 'write "no bail" if it has none');
+    draft.bail = assumed(true, phrase`a billy hangs by a bail`, phrase`write "no bail" if it has none`);
   draft.handles = traitOf(stretch, draft, 'handles') ?? draft.handles;
 }
 

@@ -1,3 +1,4 @@
+import { phrase } from '../../model/phrase.js';
 import type { Context } from './context.js';
 import { draftOf, spanOf, stated, type Draft } from './draft.js';
 import { termsOf, type Stretch } from './stretch.js';
@@ -67,7 +68,7 @@ export function unnamedStove(stretch: Stretch, context: Context): Draft | undefi
     stretch.tokens.length,
     [-1, -1],
   );
-  draft.kindBecause = 'a thing with a hose, or that screws onto a can, is taken for a stove';
+  draft.kindBecause = phrase`a thing with a hose, or that screws onto a can, is taken for a stove`;
   return draft;
 }
 
@@ -79,6 +80,8 @@ function tells(stretch: Stretch, form: Term): boolean {
 }
 
 function because(set: boolean, metal: boolean): string {
-  if (set) return 'a set of these sizes is taken for pots';
-  return metal ? 'a metal thing of this size is taken for a pot' : 'a thing of this size with a lid is taken for a pot';
+  if (set) return phrase`a set of these sizes is taken for pots`;
+  return metal
+    ? phrase`a metal thing of this size is taken for a pot`
+    : phrase`a thing of this size with a lid is taken for a pot`;
 }

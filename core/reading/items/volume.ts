@@ -1,4 +1,5 @@
 import type { Given } from '../../model/given.js';
+import { phrase } from '../../model/phrase.js';
 import { FLUID_OUNCE_ML, IMPERIAL_FLUID_OUNCE_ML } from '../quantities/units.js';
 import type { Measure } from '../quantities/measures.js';
 import { assumed, bareOf, isMissing, measuresOf, near, spanOf, stated, within, type Draft } from './draft.js';
@@ -109,8 +110,8 @@ function keepCapacities(stretch: Stretch, draft: Draft, capacities: Given<number
   if (gas && first.grounds === 'stated')
     draft.fuelMassG = assumed(
       first.value,
-      'a gas can is sold by grams; the millilitres are taken as grams',
-      'write the grams: 230 g',
+      phrase`a gas can is sold by grams; the millilitres are taken as grams`,
+      phrase`write the grams: 230 g`,
       first.span,
     );
   else if (namesContainer(stretch, draft) || isBottled(stretch, draft)) draft.capacitiesMl = capacities;
@@ -238,7 +239,12 @@ function readBareVolume(stretch: Stretch, draft: Draft): void {
     if (number.number.whole && value >= 300 && value <= 6000) {
       draft.taken.add(number.at);
       draft.capacitiesMl = [
-        assumed(value, 'a bare number beside a vessel is taken as millilitres', `write the unit: ${value} ml`, span),
+        assumed(
+          value,
+          phrase`a bare number beside a vessel is taken as millilitres`,
+          phrase`write the unit: ${value} ml`,
+          span,
+        ),
       ];
       return;
     }
@@ -247,8 +253,8 @@ function readBareVolume(stretch: Stretch, draft: Draft): void {
       draft.capacitiesMl = [
         assumed(
           Math.round(value * 1000),
-          'a bare number beside a vessel is taken as litres',
-          `write the unit: ${value} l`,
+          phrase`a bare number beside a vessel is taken as litres`,
+          phrase`write the unit: ${value} l`,
           span,
         ),
       ];

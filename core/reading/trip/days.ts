@@ -1,4 +1,5 @@
 import type { Given } from '../../model/given.js';
+import { phrase } from '../../model/phrase.js';
 import type { Term } from '../text/terms.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
 import { assumed, spanOf, stated } from '../items/draft.js';
@@ -32,8 +33,8 @@ export function daysOf(stretch: Stretch): Given<number> | undefined {
     )
       return assumed(
         number.value + 1,
-        'one day more than nights',
-        'write the days',
+        phrase`one day more than nights`,
+        phrase`write the days`,
         spanOf(stretch, number.first, night.last),
       );
   }

@@ -1,4 +1,5 @@
 import type { Given } from '../../model/given.js';
+import { phrase } from '../../model/phrase.js';
 import type { Season } from '../../model/trip.js';
 import type { Term } from '../text/terms.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
@@ -26,7 +27,12 @@ export function seasonOf(stretch: Stretch): Given<Season> | undefined {
   const month = termsOf(stretch, 'month').find((term) => isTime(stretch, term, false)) ?? numberedMonth(stretch);
   if (month === undefined) return undefined;
   const value = SEASON_OF_MONTH[Number(month.value) - 1] ?? 'summer';
-  return assumed(value, 'the month, north of the equator', 'set the season', spanOf(stretch, month.first, month.last));
+  return assumed(
+    value,
+    phrase`the month, north of the equator`,
+    phrase`set the season`,
+    spanOf(stretch, month.first, month.last),
+  );
 }
 
 /** "11月": months by number. */
