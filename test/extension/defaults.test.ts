@@ -1,5 +1,5 @@
 import type { Page } from 'puppeteer-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
 import { forget, launchExtended, openPopup, waitForFindings, type Extended } from '../../scripts/chromium.mjs';
 
 describe('the defaults, set on the full page', () => {
@@ -81,5 +81,35 @@ describe('the defaults, set on the full page', () => {
     await page.reload();
     await page.waitForFunction(() => document.querySelector('#defaults h2'), { polling: 100 });
     expect(await page.$eval('#defaults [name="season"]', (field) => (field as HTMLSelectElement).value)).toBe('winter');
+  });
+});
+
+describe('the language of the browser', () => {
+  afterEach(() => vi.unstubAllEnvs());
+
+  it('is that of the extension’s pages and of the element in them, until a default says another', async () => {
+    // Chromium takes its language from here on Linux, and from the argument elsewhere.
+    vi.stubEnv('LANGUAGE', 'de');
+    const { browser, id } = await launchExtended(['--lang=de']);
+    try {
+      const page = await browser.newPage();
+      await page.goto(`chrome-extension://${id}/page/index.html`);
+      await page.waitForFunction(() => document.querySelector('#defaults h2'), { polling: 100 });
+      const spoken = () =>
+        page.evaluate(() => [
+          document.documentElement.lang,
+          document.querySelector('#defaults h2')!.textContent,
+          document.querySelector('brimwise-check')!.shadowRoot!.querySelector('.bw')!.getAttribute('lang'),
+        ]);
+      expect(await spoken()).toEqual(['de', 'Vorgaben', 'de']);
+      await page.select('#defaults [name="language"]', 'en-GB');
+      await page.waitForFunction(
+        () => document.querySelector('brimwise-check')!.shadowRoot!.querySelector('.bw[lang="en-GB"]'),
+        { polling: 100 },
+      );
+      expect(await spoken()).toEqual(['de', 'Vorgaben', 'en-GB']);
+    } finally {
+      await browser.close();
+    }
   });
 });
