@@ -104,7 +104,7 @@ export function formatFigure(figure: Figure, wording: Wording): string {
   const { unit } = shown(figure, wording);
   const number = formatNumber(figure, wording);
   if (UNPRINTED.has(unit)) return number;
-  return CLOSE.has(unit) ? number + unit : number + NBSP + unitWord(unit, wording);
+  return number + (CLOSE.has(unit) ? '' : NBSP) + unitWord(unit, wording);
 }
 
 /** A unit as the language writes it. */

@@ -5,12 +5,15 @@ export interface Language {
   readonly grades: Readonly<Record<Finding['grade'], string>>;
   /** English sentences, placeholders and all, with those of this language. A sentence that is missing stays English. */
   readonly sentences: Readonly<Record<string, string>>;
-  /** Units that are written otherwise than in English. */
+  /** Units that are written otherwise than in English; a per cent sign with the space before it. */
   readonly units: Readonly<
     Partial<Record<FigureUnit | 'fl oz' | 'qt' | 'pt' | 'in' | 'ft' | 'oz' | 'lb' | 'oz/h', string>>
   >;
   /** A sentence or a title as it stands within another: without the capital that only its place gave it. */
   readonly inside: (sentence: string) => string;
+  /** The marks between two parts of a line, with the spaces that the language sets about them. */
+  readonly colon: string;
+  readonly semicolon: string;
 }
 
 /** The language that the code is written in. */
@@ -26,6 +29,8 @@ export const ENGLISH: Language = {
   units: {},
   inside: (sentence) =>
     /^[A-Z][a-z ]/.test(sentence) ? sentence.charAt(0).toLowerCase() + sentence.slice(1) : sentence,
+  colon: ': ',
+  semicolon: '; ',
 };
 
 /** The sentence in a language; one that code has filled is found by its pattern. `number` writes a number as the language does. */

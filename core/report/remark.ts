@@ -47,6 +47,7 @@ export function remark(
 ): string {
   const set = SETTINGS[format];
   const say = sayIn(language);
+  const { colon, semicolon } = language;
   const told = report.findings.filter((finding) => finding.grade !== 'holds-up');
   const holds = report.findings
     .filter((finding) => finding.grade === 'holds-up')
@@ -55,14 +56,14 @@ export function remark(
     set.heading(report.summary.headline),
     ...told.map((finding) => wordFinding(finding, report, text, set, language)),
   ];
-  if (holds.length > 0) parts.push(`${language.grades['holds-up']}: ${[...new Set(holds)].join(', ')}.`);
+  if (holds.length > 0) parts.push(`${language.grades['holds-up']}${colon}${[...new Set(holds)].join(', ')}.`);
   if (report.day)
     parts.push(
       `${set.heading(say('day'))}\n${[report.day.perDay, ...(report.day.perTrip ? [report.day.perTrip] : [])].map(set.point).join('\n')}`,
     );
   if (report.assumptions.length > 0) {
     parts.push(
-      `${set.heading(say('assumed'))}\n${report.assumptions.map((assumption) => set.point(`${assumption.what}: ${assumption.because}; ${assumption.replaceWith}.`)).join('\n')}`,
+      `${set.heading(say('assumed'))}\n${report.assumptions.map((assumption) => set.point(`${assumption.what}${colon}${assumption.because}${semicolon}${assumption.replaceWith}.`)).join('\n')}`,
     );
   }
   parts.push(say('foot'));
@@ -75,7 +76,9 @@ function wordFinding(finding: Finding, report: Report, text: string, set: Settin
     .filter((evidence) => evidence.line !== undefined)
     .map((evidence) => {
       const line = report.reading.lines[evidence.line! - 1];
-      return set.quote(`${evidence.line}: ${(line ? text.slice(...line.span) : evidence.quote).trim().slice(0, 200)}`);
+      return set.quote(
+        `${evidence.line}${language.colon}${(line ? text.slice(...line.span) : evidence.quote).trim().slice(0, 200)}`,
+      );
     });
   // An open question rests on no publication yet.
   const published = (finding.grade === 'cant-tell' ? [] : finding.cites)
@@ -89,7 +92,11 @@ function wordFinding(finding: Finding, report: Report, text: string, set: Settin
     ...(finding.fix ? [set.point(finding.fix)] : []),
     ...finding.cautions.map((caution) => set.point(say('caution', { words: caution }))),
     ...(published.length > 0
-      ? [set.point(say('published', { sources: published.map((source) => wordSource(source!)).join('; ') }))]
+      ? [
+          set.point(
+            say('published', { sources: published.map((source) => wordSource(source!)).join(language.semicolon) }),
+          ),
+        ]
       : []),
   ].join('\n');
 }

@@ -16,7 +16,7 @@ import type { Line } from '../model/reading.js';
 import type { WordedDay } from '../model/report.js';
 import type { Source } from '../model/source.js';
 import { fillTemplate, formatFigure, likely, tell, told, type Wording } from './format.js';
-import { ENGLISH, retold } from './language.js';
+import { ENGLISH, retold, type Language } from './language.js';
 import { REPORT_MESSAGES } from './messages.js';
 
 type AnyCheck = Pick<Check, 'id' | 'title' | 'messages' | 'cites'>;
@@ -137,7 +137,7 @@ export function headline(findings: readonly Finding[], people: number, days: num
   if (wrong.length > 0)
     return join(
       wrong.map((finding) => finding.message),
-      (wording.language ?? ENGLISH).inside,
+      wording.language ?? ENGLISH,
     );
   const open = findings.filter((finding) => finding.grade === 'cant-tell').length;
   const holds = findings.length - open;
@@ -151,11 +151,11 @@ export function headline(findings: readonly Finding[], people: number, days: num
 }
 
 /** As many whole sentences as fit, joined by semicolons; the worst alone where it is longer than the line. */
-function join(sentences: readonly string[], inside: (sentence: string) => string): string {
+function join(sentences: readonly string[], { inside, semicolon }: Language): string {
   const bare = sentences.map((sentence) => sentence.replace(/\.$/, ''));
   let joined = bare[0] ?? '';
   for (const sentence of bare.slice(1)) {
-    const longer = `${joined}; ${inside(sentence)}`;
+    const longer = joined + semicolon + inside(sentence);
     if (longer.length + 1 > HEADLINE_LENGTH) break;
     joined = longer;
   }

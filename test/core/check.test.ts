@@ -1,5 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
-import { checkList, checkPot, CHECKS, GRADES, remark } from '../../core/index.js';
+import { checkList, checkPot, CHECKS, ENGLISH, GRADES, remark } from '../../core/index.js';
 import { reportJsonSchema, reportSchema } from '../../core/schema.js';
 import { SOURCES } from '../../core/data/sources/index.js';
 import { countLines, headline, orderFindings } from '../../core/report/word.js';
@@ -142,6 +142,17 @@ describe('the remark', () => {
     const words = remark(checkList(LIST), LIST);
     expect(words).toContain('  > 2: Pot 1.3 L, no lid, 210 g');
     expect(words).toContain('Local fire rules, land managers and licensed instruction come first.');
+  });
+
+  it('joins its parts by the marks of its language, and the headline too', () => {
+    const text = 'Pot 0.6 L, no lid\nspirit stove, spirit 50 ml\n4 people, 3 days';
+    const language = { ...ENGLISH, colon: ' : ', semicolon: ' ; ' };
+    const words = remark(checkList(text, {}, [], { language }), text, 'plain', language);
+    const [headline = ''] = words.split('\n');
+    expect(headline).toContain(' ; ');
+    expect(words).toContain('  > 1 : Pot 0.6 L, no lid');
+    expect(words).toContain('Holds up : ');
+    expect(words).toMatch(/^ {2}the wind : .+ ; choose the wind\.$/m);
   });
 
   it('keeps the person’s own marks out of the Markdown', () => {

@@ -1054,8 +1054,10 @@ export const french: Words = typeset<Words>({
       'holds-up': 'Convient',
     },
     sentences,
-    units: { 'mL/person': 'mL/pers.', in: 'po', ft: 'pi' },
+    units: { 'mL/person': 'mL/pers.', in: 'po', ft: 'pi', '%': ' %' },
     inside,
+    colon: ' : ',
+    semicolon: ' ; ',
   },
   joints: ['sur', 'à'],
 

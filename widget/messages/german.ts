@@ -1041,9 +1041,20 @@ export const german: Words = {
       'holds-up': 'Passt',
     },
     sentences,
-    units: { mL: 'ml', L: 'l', 'mL/person': 'ml/Person', 'g/mL': 'g/ml', 'g/L': 'g/l', in: 'Zoll', ft: 'Fuß' },
+    units: {
+      mL: 'ml',
+      L: 'l',
+      'mL/person': 'ml/Person',
+      'g/mL': 'g/ml',
+      'g/L': 'g/l',
+      in: 'Zoll',
+      ft: 'Fuß',
+      '%': '\u00a0%',
+    },
     inside: (sentence) =>
       SMALL_WITHIN.test(sentence) ? sentence.charAt(0).toLowerCase() + sentence.slice(1) : sentence,
+    colon: ': ',
+    semicolon: '; ',
   },
   joints: ['von', 'bis'],
 

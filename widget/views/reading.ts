@@ -140,14 +140,17 @@ function unread(line: Line, model: ReadingModel, words: Words, actions: ReadingA
   const anchor = newItemAnchor(draft.text, report.reading, line.number);
   const text = draft.text.slice(...line.span).trim();
   const odd = line.use === 'not-understood';
-  return html`<span class=${odd ? '' : 'off'}>${short(text)}${odd ? html`: ${words.notUnderstood}` : nothing}</span> ${
+  return html`<span class=${odd ? '' : 'off'}
+      >${short(text)}${odd ? html`${words.language.colon}${words.notUnderstood}` : nothing}</span
+    >
+    ${
       editing === keyOf(anchor)
         ? edit(anchor, '', words.whatIsIt(line.number), words, actions)
         : html`<button
             type="button"
             class="act in"
             data-value=${keyOf(anchor)}
-            aria-label="${odd ? words.sayWhat : words.itIs}: ${words.whatIsIt(line.number)}"
+            aria-label="${odd ? words.sayWhat : words.itIs}${words.language.colon}${words.whatIsIt(line.number)}"
             @click=${() => actions.onEdit(keyOf(anchor))}
           >
             ${odd ? words.sayWhat : words.itIs}

@@ -9,11 +9,12 @@ export function citations(sources: readonly Source[], words: Words): TemplateRes
   return html`<p class="from">
     ${
       published.length > 0
-        ? html`<b>${words.Published}</b> ${published.map((source) => wordSource(source)).join('; ')}. `
+        ? html`<b>${words.Published}</b>
+            ${published.map((source) => wordSource(source)).join(words.language.semicolon)}. `
         : nothing
     }${
       practice.length > 0
-        ? html`<b>${words.CommonPractice}</b> ${practice.map((source) => source.title).join('; ')}.`
+        ? html`<b>${words.CommonPractice}</b> ${practice.map((source) => source.title).join(words.language.semicolon)}.`
         : nothing
     }
   </p>`;

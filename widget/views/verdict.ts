@@ -56,7 +56,7 @@ function judgedPot(name: unknown, { pots, stove, units }: Report, words: Words):
     pot?.bail ? words.verdict.bail : '',
     stove?.type ? words.verdict.stove(words.stoveTypes[stove.type as keyof Words['stoveTypes']]) : '',
   ].filter(Boolean);
-  return `${typeof name === 'string' ? name : words.verdict.unnamed}: ${parts.join(', ')}`;
+  return `${typeof name === 'string' ? name : words.verdict.unnamed}${words.language.colon}${parts.join(', ')}`;
 }
 
 function terms({ trip, findings }: Report, shown: number, words: Words): string {

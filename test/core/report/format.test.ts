@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { figure } from '../../../core/model/check.js';
 import { fillTemplate, formatFigure, formatNumber } from '../../../core/report/format.js';
+import { ENGLISH } from '../../../core/report/language.js';
 
 const metric = { units: 'metric', locale: 'en' } as const;
 const nbsp = '\u00a0';
@@ -33,6 +34,13 @@ describe('a figure in words', () => {
     [figure(0.56826125, 'L'), 'imperial', `1${nbsp}pt`],
   ] as const)('%j in %s units', (value, units, words) => {
     expect(formatFigure(value, { units, locale: 'en' })).toBe(words);
+  });
+
+  it('takes its unit as the language writes it', () => {
+    const language = { ...ENGLISH, units: { mL: 'ml', '%': `${nbsp}%` } };
+    expect(formatFigure(figure(402, 'mL'), { ...metric, language })).toBe(`402${nbsp}ml`);
+    expect(formatFigure(figure(21.5, '%', 1), { ...metric, language })).toBe(`21.5${nbsp}%`);
+    expect(formatFigure(figure(21.5, '%', 1), metric)).toBe('21.5%');
   });
 
   it('takes the decimal mark of the locale', () => {
