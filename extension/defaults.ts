@@ -7,7 +7,7 @@ const KEY = 'defaults';
 const SYNCED_KEY = 'defaultsSynced';
 
 /** The languages that the elements speak, with the regions that settle US and imperial units. */
-export const LANGUAGES = ['en-US', 'en-GB', 'en', 'de', 'fr'] as const;
+export const LANGUAGES = ['en-US', 'en-GB', 'en', 'de', 'es', 'fr'] as const;
 
 const defaultsSchema = z.object({
   people: z.catch(z.string(), ''),
