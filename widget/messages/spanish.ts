@@ -511,9 +511,9 @@ const sentences: Readonly<Record<string, string>> = {
   // Filling the burner
   'Filling the burner': 'Llenar el quemador',
   'Young people fill a burner from {bottle} of alcohol: poured into an unseen flame it flashes back.':
-    'Jóvenes llenan un quemador con una botella de {bottle} de alcohol: si cae en una llama que no se ve, el fuego salta a la botella.',
+    'Jóvenes llenan un quemador de una botella con {bottle} de alcohol: si cae en una llama que no se ve, el fuego salta a la botella.',
   'The burner is filled from {bottle} of alcohol: poured into an unseen flame it flashes back.':
-    'El quemador se llena con una botella de {bottle} de alcohol: si cae en una llama que no se ve, el fuego salta a la botella.',
+    'El quemador se llena de una botella con {bottle} de alcohol: si cae en una llama que no se ve, el fuego salta a la botella.',
   'Young people fill an alcohol burner: poured into an unseen flame it flashes back.':
     'Jóvenes llenan un quemador de alcohol: si cae en una llama que no se ve, el fuego salta a la botella.',
   '{bottle} in one bottle': '{bottle} en una botella',
@@ -586,7 +586,7 @@ const sentences: Readonly<Record<string, string>> = {
     'Se sabe muy poco para juzgar; unas pocas respuestas lo resolverían.',
   'Nothing here to judge yet.': 'Aún no hay nada que juzgar.',
   'Nothing here falls short for {who}.': 'Nada aquí se queda corto para {who}.',
-  'Nothing here falls short for {who} for {long}.': 'Nada aquí se queda corto para {who} y {long}.',
+  'Nothing here falls short for {who} for {long}.': 'Nada aquí se queda corto para {who} durante {long}.',
   '{people#} people': '{people#} personas',
   'a day': 'un día',
   '{days#} days': '{days#} días',
@@ -1030,7 +1030,9 @@ export const spanish: Words = {
       'holds-up': 'Cumple',
     },
     sentences,
-    units: { mL: 'ml', L: 'l', 'mL/person': 'ml/persona', 'g/mL': 'g/ml', 'g/L': 'g/l' },
+    units: { mL: 'ml', L: 'l', 'mL/person': 'ml/persona', 'g/mL': 'g/ml', 'g/L': 'g/l', '%': '\u00a0%' },
+    colon: ': ',
+    semicolon: '; ',
     inside,
   },
   joints: ['de', 'a'],
