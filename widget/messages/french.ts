@@ -1087,7 +1087,7 @@ export const french: Words = typeset<Words>({
   assumed: 'supposé',
   setByPage: 'Fixé par cette page :',
 
-  list: 'Liste de matériel',
+  list: 'Liste',
   clear: 'Vider',
   clearLabel: 'Vider la liste',
   placeholder:
@@ -1259,7 +1259,7 @@ export const french: Words = typeset<Words>({
     meal: (volume) => `repas ${volume}`,
     fill: (volume) => `niveau ${volume}`,
     free: (length) => `${length} libres`,
-    on: (base, burner) => `popote ${base} sur brûleur ${burner}`,
+    on: (base, burner) => `fond ${base}, brûleur ${burner}`,
     fits: (lengths) => `convient ${lengths}`,
     tips: (angle) => `bascule ${angle}`,
     spills: (angle) => `déborde ${angle}`,
@@ -1278,8 +1278,8 @@ export const french: Words = typeset<Words>({
   verdict: {
     region: 'Brimwise, un verdict sur une popote',
     unnamed: 'Cette popote',
-    lid: 'à couvercle',
-    bail: 'à anse',
+    lid: 'avec couvercle',
+    bail: 'avec anse',
     stove: (type) => `réchaud à ${type}`,
     terms: (people, style, fromSnow, shown, answered, open) => {
       const one = people === 1;
