@@ -963,6 +963,7 @@ const sentences: Readonly<Record<string, string>> = {
   'a set of {0} parts; how many of them are pots is not said':
     'un lot de {0} pièces ; combien sont des popotes n’est pas dit',
   'write the pots of the set one by one': 'écrire les popotes du lot une à une',
+  'of these some are said to stay behind': 'une partie, dit-on, reste sur place',
   'one for each size': 'une par taille',
   'write how many': 'écrire combien',
   'one line is taken as one piece': 'une ligne compte pour une pièce',

@@ -970,6 +970,7 @@ const sentences: Readonly<Record<string, string>> = {
   'a set of {0} parts; how many of them are pots is not said':
     'ein Satz aus {0} Teilen; wie viele davon Töpfe sind, steht nirgends',
   'write the pots of the set one by one': 'die Töpfe des Satzes einzeln angeben',
+  'of these some are said to stay behind': 'von diesen bleiben einige zurück',
   'one for each size': 'eines je Größe',
   'write how many': 'angeben, wie viele',
   'one line is taken as one piece': 'eine Zeile gilt als ein Stück',

@@ -954,6 +954,7 @@ const sentences: Readonly<Record<string, string>> = {
   'write the unit: {0} g': 'escribir la unidad: {0} g',
   'a set of {0} parts; how many of them are pots is not said': 'un juego de {0} piezas; no se dice cuántas son ollas',
   'write the pots of the set one by one': 'escribir las ollas del juego una a una',
+  'of these some are said to stay behind': 'de estas, algunas se quedan, según el texto',
   'one for each size': 'una por tamaño',
   'write how many': 'escribir cuántas',
   'one line is taken as one piece': 'una línea se toma como una pieza',

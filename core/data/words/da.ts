@@ -8,17 +8,17 @@ export const da: Words = {
     'af, uden, hvad, noget, nogle, mig, os, efter, hvis, bliver, meget, kun, selv, sammen, hjem, og, med, til, ikke',
 
   kinds: {
-    pot: '~gryde, ~kasserolle, ~kogekar, ~grydesæt, ~kogesæt, ~kogegrej, ~kogekedel, feltgryde, ~bålgryde, ~stormgryde | ~gryder, ~kasseroller, ~kogekar, ~grydesæt',
-    mug: 'kop, ~krus, kåsa, kuksa, ~termokop, ~drikkekop, ~kaffekop, ~metalkop, ~bæger | kopper, ~kaffekopper, ~krus, ~bægre',
-    kettle: '~kedel, ~vandkedel, ~kaffekedel, ~tekedel, ~kaffekande, ~tekande | ~kedler, ~kaffekander',
-    pan: '~pande, ~stegepande, ~bålpande | ~pander, ~stegepander',
-    lid: 'låg, ~grydelåg, ~kedellåg, ~pandelåg | låg, ~grydelåg',
+    pot: '~gryde, ~kasserolle, ~kogekar, ~grydesæt, ~kogesæt, ~kogegrej, ~kogekedel, feltgryde, ~bålgryde, ~stormgryde, ~gryden, ~kasserollen | ~gryder, ~kasseroller, ~kogekar, ~grydesæt, ~gryderne',
+    mug: 'kop, ~krus, kåsa, kuksa, ~termokop, ~drikkekop, ~kaffekop, ~metalkop, ~bæger, koppen, ~kruset | kopper, ~kaffekopper, ~krus, ~bægre, kopperne',
+    kettle: '~kedel, ~vandkedel, ~kaffekedel, ~tekedel, ~kaffekande, ~tekande, ~kedlen | ~kedler, ~kaffekander',
+    pan: '~pande, ~stegepande, ~bålpande, ~panden | ~pander, ~stegepander',
+    lid: 'låg, ~grydelåg, ~kedellåg, ~pandelåg, låget, ~grydelåget | låg, ~grydelåg',
     stove:
-      '~brænder, ~primus, ~gasbrænder, ~kogeapparat, ~kogeblus, ~blus, ~gasblus, ~benzinbrænder, ~spritbrænder, ~stormkøkken, ~multibrænder, ~brændeovn lille, ~kvistbrænder, ~hobobrænder, ~gasprimus | ~brændere, ~primusser, ~kogeblus, ~gasblus',
+      '~brænder, ~primus, ~gasbrænder, ~kogeapparat, ~kogeblus, ~blus, ~gasblus, ~benzinbrænder, ~spritbrænder, ~stormkøkken, ~multibrænder, ~brændeovn lille, ~kvistbrænder, ~hobobrænder, ~gasprimus, ~brænderen, ~primussen | ~brændere, ~primusser, ~kogeblus, ~gasblus',
     fuel: '~brændstof, ~brændsel, ~gasdåse, ~gaspatron, ~gasbeholder, gas, primusgas, ~brændstofflaske, ~brændselsflaske, ~benzinflaske, ~spritflaske, ~gasflaske, ~grillkul, ~trækul | ~gasdåser, ~gaspatroner, ~gasbeholdere, ~gasflasker, ~brændstofflasker, ~brændselsflasker',
     windscreen: '~vindskærm, ~vindskjold, ~læskærm | ~vindskærme',
     bottle:
-      '~flaske, ~vandflaske, ~drikkeflaske, ~feltflaske, ~termoflaske, ~termokande, ~kande, ~vanddunk, ~dunk | ~flasker, ~vandflasker, ~drikkeflasker, ~termoflasker, ~kander, ~dunke',
+      '~flaske, ~vandflaske, ~drikkeflaske, ~feltflaske, ~termoflaske, ~termokande, ~kande, ~vanddunk, ~dunk, ~flasken, ~dunken | ~flasker, ~vandflasker, ~drikkeflasker, ~termoflasker, ~kander, ~dunke, ~flaskerne',
     bladder:
       '~vandpose, ~vandsæk, ~drikkeblære, ~drikkepose, ~foldedunk, ~foldeflaske, ~foldespand | ~vandposer, ~vandsække, ~drikkeblærer',
     bowl: '~skål, dyb tallerken, ~turskål, ~suppeskål | ~skåle, dybe tallerkener',

@@ -105,6 +105,7 @@ export const es: Words = {
     [0.5, 'medio, media'],
   ],
   article: 'un, una',
+  determiners: 'el, la, los, las, mi, este, esta',
   pieces: 'piezas, uds, ud, unidades, unidad, x',
   parts: 'piezas',
   flames: 'fuegos, quemadores',

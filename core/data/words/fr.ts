@@ -113,6 +113,7 @@ export const fr: Words = {
     [0.5, 'demi, un demi, une demi'],
   ],
   article: 'un, une',
+  determiners: 'le, la, les, l’, mon, ma, mes, ce, cette',
   pieces: 'pièces, pièce, pcs, unités, x, fois',
   parts: 'pièces',
   flames: 'feux, brûleurs',

@@ -107,6 +107,7 @@ export const it: Words = {
     [0.5, 'mezzo, mezza'],
   ],
   article: 'un, una, uno',
+  determiners: 'il, la, lo, i, gli, le, l’, questo, questa',
   pieces: 'pezzi, pz, pezzo, x',
   parts: 'pezzi',
   flames: 'fuochi, bruciatori',

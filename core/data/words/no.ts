@@ -8,17 +8,17 @@ export const no: Words = {
     'og, med, det, som, for, er, på, at, av, den, ikke, til, jeg, vi, uten, fra, hver, en, et, men, der, må, også, m',
 
   kinds: {
-    pot: '~kjele, ~gryte, ~kokekar, ~kokesett, ~kjelesett, ~gryter sett, ~kasserolle | ~kjeler, ~gryter, ~kokekar, ~kasseroller',
-    mug: '~kopp, ~krus, ~kåsa, ~kuksa, ~termokopp | ~kopper, ~kåser',
-    kettle: '~kaffekjele, ~svartkjel, ~vannkjele, ~tekanne, ~kaffekjel, ~kjel | ~kaffekjeler',
-    pan: '~stekepanne, ~panne, ~takke | ~stekepanner, ~panner',
-    lid: '~lokk, ~grytelokk | ~lokk',
+    pot: '~kjele, ~gryte, ~kokekar, ~kokesett, ~kjelesett, ~gryter sett, ~kasserolle, ~kjelen, ~gryten, ~gryta, ~kasserollen | ~kjeler, ~gryter, ~kokekar, ~kasseroller, ~kjelene, ~grytene',
+    mug: '~kopp, ~krus, ~kåsa, ~kuksa, ~termokopp, ~koppen, ~kruset | ~kopper, ~kåser, ~koppene',
+    kettle: '~kaffekjele, ~svartkjel, ~vannkjele, ~tekanne, ~kaffekjel, ~kjel, ~kaffekjelen | ~kaffekjeler',
+    pan: '~stekepanne, ~panne, ~takke, ~stekepannen, ~stekepanna | ~stekepanner, ~panner',
+    lid: '~lokk, ~grytelokk, ~lokket | ~lokk',
     stove:
-      '~brenner, ~primus, ~gassbrenner, ~kokeapparat, ~bensinbrenner, ~spritbrenner, ~stormkjøkken, ~multifuelbrenner, ~vedbrenner, ~gassprimus, ~kvistbrenner, ~bålpanne liten | ~brennere, ~primuser',
+      '~brenner, ~primus, ~gassbrenner, ~kokeapparat, ~bensinbrenner, ~spritbrenner, ~stormkjøkken, ~multifuelbrenner, ~vedbrenner, ~gassprimus, ~kvistbrenner, ~bålpanne liten, ~brenneren, ~primusen | ~brennere, ~primuser',
     fuel: '~drivstoff, ~brensel, ~gassboks, ~gassbeholder, gass, primusgass, ~drivstofflaske, ~brenselflaske, ~bensinflaske, ~spritflaske, ~gassflaske, ~grillkull, ~gasspatron | ~gassbokser, ~gassbeholdere, ~gassflasker, ~drivstofflasker, ~brenselflasker',
     windscreen: '~vindskjerm, ~vindskjold, ~vindskydd | ~vindskjermer',
     bottle:
-      '~flaske, ~vannflaske, ~drikkeflaske, ~termos, ~termosflaske, ~vannkanne, ~jerrykanne, ~kanne | ~flasker, ~vannflasker, ~termoser',
+      '~flaske, ~vannflaske, ~drikkeflaske, ~termos, ~termosflaske, ~vannkanne, ~jerrykanne, ~kanne, ~flasken, ~flaska, ~termosen, ~kannen | ~flasker, ~vannflasker, ~termoser, ~flaskene',
     bladder:
       '~vannpose, ~vannsekk, ~drikkeblære, ~drikkepose, ~vanndunk, ~foldedunk, ~brettbøtte | ~vannposer, ~vannsekker',
     bowl: '~bolle, ~skål, ~turskål, dyp tallerken, ~suppeskål | ~boller, ~skåler, dype tallerkener',

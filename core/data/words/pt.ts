@@ -105,6 +105,7 @@ export const pt: Words = {
     [0.5, 'meio, meia'],
   ],
   article: 'um, uma',
+  determiners: 'o, a, os, as, este, esta',
   pieces: 'uds, unid, unidades, unidade, un',
   parts: 'peças',
   flames: 'bocas',

@@ -8,17 +8,18 @@ export const sv: Words = {
     'och, med, det, som, för, är, på, att, av, den, ett, inte, till, jag, vi, utan, från, var, i, om, till, allt',
 
   kinds: {
-    pot: '~kastrull, ~gryta, ~kokkärl, ~kokkittel, ~snökastrull, ~grytset, ~kastrullset, ~kokset, ~kokgryta | ~kastruller, ~grytor, ~kokkärl',
-    mug: '~mugg, ~kopp, ~kåsa, ~termosmugg, ~bägare, guksi | ~muggar, ~koppar, ~kåsor',
-    kettle: '~kittel, ~kaffepanna, ~vattenkittel, ~tekanna, ~kaffekittel | ~kittlar, ~kaffepannor',
-    pan: '~stekpanna, ~panna, kolbulletjärn, ~stekjärn, ~stekhäll | ~stekpannor',
-    lid: '~lock, ~grytlock | ~lock',
+    pot: '~kastrull, ~gryta, ~kokkärl, ~kokkittel, ~snökastrull, ~grytset, ~kastrullset, ~kokset, ~kokgryta, ~kastrullen, ~grytan, ~kokkärlet | ~kastruller, ~grytor, ~kokkärl, ~kastrullerna, ~grytorna',
+    mug: '~mugg, ~kopp, ~kåsa, ~termosmugg, ~bägare, guksi, ~muggen, ~koppen, ~kåsan, ~bägaren | ~muggar, ~koppar, ~kåsor, ~muggarna, ~kopparna, ~kåsorna',
+    kettle:
+      '~kittel, ~kaffepanna, ~vattenkittel, ~tekanna, ~kaffekittel, ~kitteln, ~kaffepannan | ~kittlar, ~kaffepannor',
+    pan: '~stekpanna, ~panna, kolbulletjärn, ~stekjärn, ~stekhäll, ~stekpannan, ~pannan | ~stekpannor',
+    lid: '~lock, ~grytlock, ~locket | ~lock',
     stove:
-      '~kök, ~brännare, ~gaskök, ~stormkök, ~spritkök, ~bensinkök, ~vedkök, ~reservkök, ~primus, ~gasolkök, ~multifuelkök, ~friluftskök | ~brännare',
+      '~kök, ~brännare, ~gaskök, ~stormkök, ~spritkök, ~bensinkök, ~vedkök, ~reservkök, ~primus, ~gasolkök, ~multifuelkök, ~friluftskök, ~köket, ~brännaren | ~brännare',
     fuel: '~bränsle, ~bränsleflaska, gas, primusgas, ~gaspatron, ~gasbehållare, ~gasolflaska, ~gasolbehållare, ~gastub, ~bensinflaska, ~spritflaska, ~träkol, enlitersflaska | ~bränsleflaskor, ~gaspatroner, ~gasbehållare, ~gastuber, ~bensinflaskor, ~spritflaskor, enlitersflaskor',
     windscreen: '~vindskydd, ~vindskärm',
     bottle:
-      '~flaska, ~vattenflaska, ~termos, ~termosflaska, ~dunk, ~vattendunk, ~petflaska | ~flaskor, ~termosar, ~dunkar, ~vattenflaskor',
+      '~flaska, ~vattenflaska, ~termos, ~termosflaska, ~dunk, ~vattendunk, ~petflaska, ~flaskan, ~termosen, ~dunken | ~flaskor, ~termosar, ~dunkar, ~vattenflaskor, ~flaskorna, ~dunkarna',
     bladder:
       '~vattensäck, ~vattenpåse, ~vätskeblåsa, ~vattenblåsa, ~vikdunk, ~vattenbehållare, ~mjukflaska | ~vattensäckar, ~vattenpåsar',
     bowl: '~skål, djup tallrik, ~matskål, ~bunke | ~skålar, djupa tallrikar, djupa skålar',

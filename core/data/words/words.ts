@@ -167,7 +167,7 @@ export interface Words {
   /** Number words from 0: each entry `[value, forms]`. Articles that count (a, ein) stand under `article`. */
   readonly numbers: readonly (readonly [number, Forms])[];
   readonly article: Forms;
-  /** Words that a noun follows (the, my, this): after one of them "in" is no inch. */
+  /** Words that a noun follows (the, my, this): after one of them "in" is no inch, and "instead of the" speaks of the noun. */
   readonly determiners?: Forms;
   /** Counting words after a number: pcs, pieces, Stück. */
   readonly pieces: Forms;

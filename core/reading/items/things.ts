@@ -258,6 +258,7 @@ function isAside(stretch: Stretch, term: Term, things: readonly Thing[], context
   for (let at = term.first - 1; at >= Math.max(0, term.first - 4); at--) {
     if (stretch.tokens[at]?.fold === '=') return true;
     if ((stretch.breaks[at + 1] ?? 0) > 0 || stretch.tokens[at]?.type !== 'word') return false;
+    if (termsOf(stretch, 'away').some((away) => away.first <= at && away.last >= at)) return false;
     const content = termsOf(stretch, 'notKit').some((other) => other.first < at && other.last === at);
     if (content && term.role === 'fuelTypes') return false;
     const aside = stretch.terms.find((other) => other.role === 'asides' && other.last === at);

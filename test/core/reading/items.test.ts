@@ -305,6 +305,45 @@ describe('items', () => {
   });
 });
 
+describe('what stays behind', () => {
+  it.each([
+    ['- mug 400 ml instead of the pot', 'mug, -pot'],
+    ['- Tasse 400 ml au lieu de la popote', 'mug, -pot'],
+    ['Stove 90 g. pan left at home but kettle 1 l', 'stove, -pan, kettle'],
+    ['- Becher 400 ml statt Topf', 'mug, -pot'],
+    ['- Pot 1.5 l. Big pan left at home, stove 90 g', 'pot, -pan, stove'],
+    ['- stove 90 g, pan left at home', 'stove, -pan'],
+    ['- pan 24 cm, left at home, stove 90 g', '-pan, stove'],
+    ['- pan left at home and stove 90 g', '-pan, stove'],
+    ['- pot 1 l (left at home), mug 400 ml', '-pot, mug'],
+    ['- mug 400 ml, pot 1 l (left at home)', 'mug, -pot'],
+    ['- big pot (not needed), stove 90 g, kettle (left at home)', '-pot, stove, -kettle'],
+    ['Left the kettle at home. Pot 1.2 l, stove 80 g.', '-kettle, pot, stove'],
+    ['- Kocher 90 g, der große Topf bleibt zu Hause; Gas 230 g', 'stove, -pot, fuel'],
+    ['- réchaud 90 g, poêle laissée à la maison, gaz 230 g', 'stove, -pan, fuel'],
+    ['- hornillo 90 g, sartén se queda en casa, gas 230 g', 'stove, -pan, fuel'],
+    ['- kök 90 g, stekpannan lämnas hemma, gas 230 g', 'stove, -pan, fuel'],
+    ['- ストーブ 90g、フライパンは置いていく、クッカー 900ml', 'stove, -pan, pot'],
+    // One word for all of them.
+    ['- pot 1 l, mug, kettle: left at home', '-pot, -mug, -kettle'],
+    ['- pot 1 l and kettle left at home', '-pot, -kettle'],
+    ['- mug, bowl and pan left at home', '-mug, -bowl, -pan'],
+    ['- pot 1 l, mug, left at home', '-pot, -mug'],
+    ['- not taking: pot 1 l, mug', '-pot, -mug'],
+    ['- Pot 1 l. Left at home.', '-pot'],
+  ])('%s', (text, things) => {
+    const { items } = readList(text);
+    expect(items.map(({ kind, carried }) => (carried ? kind : `-${kind}`)).join(', ')).toBe(things);
+  });
+
+  it.each([
+    ['- mugs 2, one left at home', 'mug', '~1'],
+    ['- 3 mugs (one stays home)', 'mug', '~2'],
+  ])('leaves the rest: %s', (text, kind, n) => {
+    expect(read(text)).toEqual([{ kind, n }]);
+  });
+});
+
 describe('sets and sentences', () => {
   it.each([
     ['pot set (1.5 L, 2 L, 3 L)', [{ kind: 'pot', n: '~3', ml: [1500, 2000, 3000] }]],
