@@ -72,9 +72,12 @@ export function judge(
   return { draft, report, asRead: draft.corrections.length === 0 ? report.reading : readList(draft.text, options) };
 }
 
-/** What cannot be used of typed fields. */
-export function problemsOf(fields: Pick<Draft, 'trip' | 'pot' | 'stove'>): readonly InputProblem[] {
-  return checkTyped(fields, {}).problems;
+/** What cannot be used of typed fields, in the language that `options` ask for. */
+export function problemsOf(
+  fields: Pick<Draft, 'trip' | 'pot' | 'stove'>,
+  options: CheckOptions = {},
+): readonly InputProblem[] {
+  return checkTyped(fields, options).problems;
 }
 
 function checkTyped({ trip, pot, stove }: Pick<Draft, 'trip' | 'pot' | 'stove'>, options: CheckOptions): Report {

@@ -3,6 +3,7 @@ import { html, render, type TemplateResult } from 'lit';
 import { MEAL_STYLES, SEASONS, UNIT_SYSTEMS } from '../../core/index.js';
 import { problemsOf } from '../../widget/draft.js';
 import type { BrimwiseCheck } from '../../widget/index.js';
+import { learnWords, wordsFor } from '../../widget/language.js';
 import { message } from '../browser.js';
 import { areSynced, LANGUAGES, readDefaults, storeDefaults, tripPart, type Defaults } from '../defaults.js';
 import { byId, keep, reasonOf } from '../face.js';
@@ -10,6 +11,10 @@ import { byId, keep, reasonOf } from '../face.js';
 export async function showDefaults(check: BrimwiseCheck): Promise<void> {
   let defaults: Defaults;
   let synced: boolean;
+  // In the language of this page, whatever the element's default is.
+  await learnWords(message('language'));
+  const words = wordsFor(message('language'));
+  const { language, locale } = words;
   try {
     defaults = await readDefaults();
     synced = await areSynced();
@@ -36,7 +41,7 @@ export async function showDefaults(check: BrimwiseCheck): Promise<void> {
   }
 
   function show(): void {
-    const problems = problemsOf({ trip: tripPart(defaults), pot: {}, stove: {} });
+    const problems = problemsOf({ trip: tripPart(defaults), pot: {}, stove: {} }, { language, locale });
     const figure = (name: 'people' | 'days', label: string): TemplateResult => {
       const problem = problems.find(({ field }) => field === `trip.${name}`);
       return html`<label
@@ -68,7 +73,6 @@ export async function showDefaults(check: BrimwiseCheck): Promise<void> {
           ${options.map(([value, word]) => html`<option value=${value} .selected=${defaults[name] === value}>${word}</option>`)}
         </select></label
       >`;
-    const asIs = (words: readonly string[]) => words.map((word) => [word, word] as const);
     const languages = new Intl.DisplayNames(message('language'), { type: 'language', languageDisplay: 'standard' });
     const units = { metric: message('unitsMetric'), us: message('unitsUs'), imperial: message('unitsImperial') };
     render(
@@ -76,8 +80,16 @@ export async function showDefaults(check: BrimwiseCheck): Promise<void> {
         <p>${message('defaultsFor')}</p>
         <div class="fields">
           ${figure('people', message('defaultPeople'))} ${figure('days', message('defaultDays'))}
-          ${choice('mealStyle', message('defaultMeals'), asIs(MEAL_STYLES))}
-          ${choice('season', message('defaultSeason'), asIs(SEASONS))}
+          ${choice(
+            'mealStyle',
+            message('defaultMeals'),
+            MEAL_STYLES.map((style) => [style, words.mealStyles[style]]),
+          )}
+          ${choice(
+            'season',
+            message('defaultSeason'),
+            SEASONS.map((season) => [season, words.seasons[season]]),
+          )}
           ${choice(
             'units',
             message('defaultUnits'),

@@ -102,6 +102,16 @@ describe('the language of the browser', () => {
           document.querySelector('brimwise-check')!.shadowRoot!.querySelector('.bw')!.getAttribute('lang'),
         ]);
       expect(await spoken()).toEqual(['de', 'Vorgaben', 'de']);
+      const choices = await page.$$eval('#defaults select:not([name="language"]) option', (options) =>
+        options.map(({ textContent }) => textContent),
+      );
+      expect(choices).toEqual(expect.arrayContaining(['nur Wasser', 'Winter', 'metrisch']));
+      expect(choices).not.toContain('winter');
+      await page.type('#defaults [name="people"]', '900');
+      await page.waitForFunction(() => document.querySelector('#default-people-problem')!.textContent, {
+        polling: 100,
+      });
+      expect(await page.$eval('#default-people-problem', (told) => told.textContent)).toMatch(/^900: mehr, als /);
       await page.select('#defaults [name="language"]', 'en-GB');
       await page.waitForFunction(
         () => document.querySelector('brimwise-check')!.shadowRoot!.querySelector('.bw[lang="en-GB"]'),
