@@ -99,18 +99,24 @@ export default defineConfig(
     below('reading', 'kit', 'physics', 'plan', 'checks', 'input'),
     'The report words what it is given and works nothing out.',
   ),
-  wall('widget', ['**/core/*/**', '**/extension/**'], 'A face sees the report: import from core/english.js.'),
+  wall(
+    'widget',
+    ['**/core/*/**', '**/extension/**'],
+    'A face sees the report: import from core/figures.js, or types from core/index.js.',
+  ),
   {
     files: ['widget/**/*.ts'],
+    ignores: ['widget/judge.ts'],
     rules: {
       '@typescript-eslint/no-restricted-imports': [
         'error',
         {
           patterns: [
             {
-              group: ['**/core/index.js'],
+              group: ['**/core/index.js', '**/core/english.js', '**/judge.js'],
               allowTypeImports: true,
-              message: 'A page loads the languages that it needs: import from core/english.js.',
+              message:
+                'What reads and judges comes when there is something to judge: by judging.js. Figures and vocabularies are in core/figures.js.',
             },
           ],
         },

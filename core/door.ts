@@ -108,15 +108,10 @@ function isWinter(trip: GroundedTrip): boolean {
 }
 
 export { CHECKS } from './checks/index.js';
-export { fillTemplate, formatFigure, formatNumber, unitWord } from './report/format.js';
-export { ENGLISH, type Language } from './report/language.js';
-export { remark, wordSource } from './report/remark.js';
+export { remark } from './report/remark.js';
 export { parseMeasure } from './reading/quantities/index.js';
-export { GRADES } from './model/finding.js';
-export { FUEL_TYPES, ITEM_KINDS, MATERIALS, STOVE_FORMS, STOVE_TYPES } from './model/item.js';
-export { UNIT_SYSTEMS } from './model/measure.js';
-export { MEAL_STYLES, SEASONS, SNOWS, WATER_FROM, WINDS } from './model/trip.js';
-export { MISSING, valueOf } from './model/given.js';
+export type { Language } from './report/language.js';
+export * from './figures.js';
 export type { Check } from './model/check.js';
 export type * from './model/finding.js';
 export type * from './model/given.js';

@@ -2,7 +2,7 @@
  * node scripts/build.mjs [folder]: everything that is shipped, into dist/ or the folder given. The same sources give the same bytes.
  *
  *   core/              ESM for Node and browsers, with types
- *   widget/            the module, and beside it the words of other languages for when they are wanted; a classic script; a page for iframes
+ *   widget/            the module, and beside it, for when they are wanted, what judges and the words of other languages; a classic script; a page for iframes
  *   demo/              the page with the widget and a demo list
  *   chrome/ firefox/   the extension, unpacked and readable, and a zip of each
  */
@@ -60,7 +60,9 @@ export async function build(out = path.join(ROOT, 'dist'), { types = true } = {}
 
   cpSync(from('widget/demo'), to('demo'), { recursive: true });
   cpSync(to('widget/index.js'), to('demo/brimwise.js'));
-  cpSync(to('widget/words'), to('demo/words'), { recursive: true });
+  for (const beside of filesIn(to('widget')).filter((file) => /^(judge-|words\/)/.test(file))) {
+    cpSync(to('widget', beside), to('demo', beside));
+  }
 
   const { version } = readJson(from('package.json'));
   const manifest = readJson(from('manifest.json'));

@@ -107,12 +107,17 @@ export async function waitForFindings(page) {
 }
 
 /**
- * Waits until something in a page matches. It asks by the clock, for the same reason.
+ * Waits until something in a page, or in an element's shadow root, matches. It asks by the clock, for the same reason, and because no one is told
+ * of what changes in a shadow root.
  * @param {import('puppeteer-core').Page} page
  * @param {string} selector
  */
 export async function waitForMatch(page, selector) {
-  await page.waitForFunction((wanted) => document.querySelector(wanted) !== null, { polling: 100 }, selector);
+  const matches = (/** @type {string} */ wanted) => {
+    const shadows = [...document.querySelectorAll('*')].map(({ shadowRoot }) => shadowRoot);
+    return [document, ...shadows].some((root) => (root?.querySelector(wanted) ?? null) !== null);
+  };
+  await page.waitForFunction(matches, { polling: 100 }, selector);
 }
 
 /**

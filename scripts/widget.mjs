@@ -30,18 +30,34 @@ const shortStyles = (target) => ({
 });
 
 /**
+ * A module that is built by itself, under a name with its hash: a page that keeps an older file in its cache never joins it to a newer one.
+ * @param {string} module as it is imported
+ * @param {string} file as it was built
+ * @returns {import('esbuild').Plugin}
+ */
+const at = (module, file) => ({
+  name: 'at',
+  setup({ onResolve }) {
+    onResolve({ filter: /^\./ }, ({ path: asked }) =>
+      asked === module ? { path: `./${file}`, external: true } : undefined,
+    );
+  },
+});
+
+/**
  * @param {string} out the folder of the widget
  * @param {import('esbuild').BuildOptions} common
  */
 export async function buildWidget(out, common) {
   const options = { ...common, minify: true, plugins: [shortStyles(common.target)] };
   const outfile = (/** @type {string} */ name) => path.join(out, name);
+  const inParts = { ...options, outdir: out, splitting: true, chunkNames: 'words/[name]-[hash]' };
+  await bundle({ ...inParts, entryPoints: ['widget/judge.ts'], entryNames: '[name]-[hash]' });
+  const [judge = ''] = filesIn(out).filter((file) => file.startsWith('judge-'));
   await bundle({
-    ...options,
+    ...inParts,
     entryPoints: ['widget/index.ts'],
-    outdir: out,
-    splitting: true,
-    chunkNames: 'words/[name]-[hash]',
+    plugins: [...options.plugins, at('./judge.js', judge)],
   });
   await bundle({ ...options, entryPoints: ['widget/near.ts'], outfile: outfile('near.js'), external: ['./index.js'] });
   await bundle({ ...options, entryPoints: ['widget/index.ts'], outfile: outfile('classic.js'), format: 'iife' });
@@ -139,7 +155,12 @@ async function inOneFile(page, options) {
  * @type {readonly { readonly name: string, readonly files: RegExp, readonly purpose: string }[]}
  */
 const PURPOSES = [
-  { name: 'index.js', files: /^index\.js$/, purpose: 'the module, with everything but the words of other languages' },
+  { name: 'index.js', files: /^index\.js$/, purpose: 'the module: the elements, all that one types into and sees' },
+  {
+    name: 'judge-….js',
+    files: /^judge-/,
+    purpose: 'what reads and judges, with English words, once there is something to judge',
+  },
   { name: 'near.js', files: /^near\.js$/, purpose: 'loads the module once a widget is near the screen' },
   {
     name: 'words/de-….js',

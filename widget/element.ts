@@ -1,6 +1,7 @@
 import { html, LitElement, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import type { Report } from '../core/index.js';
-import type { Judged } from './draft.js';
+import { isAsked, type Judged } from './draft.js';
+import { loadJudge, judgeAtHand } from './judging.js';
 import { languageOf, learnWords, wordsFor } from './language.js';
 import { WORDS } from './messages/en.js';
 import { PageLook } from './page-look.js';
@@ -15,10 +16,7 @@ import {
   type SettingName,
   type SettingValues,
 } from './settings.js';
-import { drawingStyles } from './styles/drawing.css.js';
-import { layout } from './styles/layout.css.js';
-import { parts } from './styles/parts.css.js';
-import { tokens } from './styles/tokens.css.js';
+import { dress } from './styles/index.js';
 
 type WithSettings = Pick<typeof LitElement, keyof typeof LitElement> & (new () => LitElement & SettingValues);
 
@@ -32,12 +30,12 @@ export function settingProperties(element: ElementName): PropertyDeclarations {
 
 /** What the elements share: their settings, the report, and the language they speak. */
 export abstract class BrimwiseElement extends (LitElement as unknown as WithSettings) {
-  static override styles = [tokens, parts, drawingStyles, layout];
   static override properties: PropertyDeclarations = { judged: { state: true } };
 
   declare protected judged: Judged | null;
   protected settled: Settled = NOTHING_SET;
   protected words = WORDS;
+  #dressedForReports = false;
   #until = this.ownerDocument.createElement('slot');
   #look = new PageLook(this, () => this.settled.look);
   /** Whether the page around may have changed: its language, the list in the element. */
@@ -61,36 +59,49 @@ export abstract class BrimwiseElement extends (LitElement as unknown as WithSett
   }
 
   override willUpdate(changed: PropertyValues): void {
-    const known = settingsOn(this.tag).map(([name]) => name);
-    if (!this.#moved && !known.some((name) => changed.has(name))) return;
+    if (judgeAtHand() !== null && !this.#dressedForReports) this.#dress();
+    if (!this.#moved && !settingsOn(this.tag).some(([name]) => changed.has(name))) return;
     this.#moved = false;
     const before = this.settled;
-    const values: Partial<SettingValues> = Object.fromEntries(known.map((name: SettingName) => [name, this[name]]));
-    this.settled = settle(this.tag, values, this.lightList());
+    this.settled = this.settledNow();
     this.words = wordsFor(languageOf(this, this.settled.language));
     if (this.settled.unusable.length > 0 && this.settled.unusable.join() !== before.unusable.join()) this.#hint();
     this.settledChanged(before);
   }
 
-  /** Words that are not there yet are waited for, so that no one sees English give way to another language. */
+  /** What is not there yet is waited for: words, so that no one sees English give way to another language; and the first findings stand with all that is drawn first. */
   protected override scheduleUpdate(): void | Promise<unknown> {
     const { language } = this;
     const asked = typeof language === 'string' ? language : null;
     const coming = [
       learnWords(languageOf(this, asked)),
-      this.hasUpdated ? undefined : this.learnToRead?.(asked),
+      this.hasUpdated || !this.isAsked() ? undefined : this.readyToJudge(),
     ].filter((each) => each !== undefined);
     if (coming.length === 0) return super.scheduleUpdate();
     return Promise.all(coming).then(() => super.scheduleUpdate());
   }
 
-  /** Loads what it takes to read what stands in the element from the start; undefined where that is there. */
-  protected learnToRead?(asked: string | null): Promise<unknown> | undefined;
+  /** Whether anything stands in the element that can be judged. */
+  protected isAsked(): boolean {
+    return isAsked(this.settledNow().draft);
+  }
+
+  /** Loads what it takes to read and judge what stands in the element; undefined where that is there. */
+  protected readyToJudge(): Promise<unknown> | undefined {
+    return judgeAtHand() === null ? loadJudge() : undefined;
+  }
+
+  protected settledNow(): Settled {
+    const names = settingsOn(this.tag).map(([name]) => name);
+    const values: Partial<SettingValues> = Object.fromEntries(names.map((name: SettingName) => [name, this[name]]));
+    return settle(this.tag, values, this.lightList(), judgeAtHand()?.problemsOf ?? (() => []));
+  }
 
   /** What the writer put into the element stands until its words are there. */
   protected override createRenderRoot(): HTMLElement | DocumentFragment {
-    const root = this.#root();
+    const root = super.createRenderRoot();
     root.append(this.#until);
+    this.#dress();
     return root;
   }
 
@@ -98,27 +109,15 @@ export abstract class BrimwiseElement extends (LitElement as unknown as WithSett
     this.renderRoot.removeChild(this.#until);
   }
 
-  #root(): HTMLElement | DocumentFragment {
-    if (this.ownerDocument === document) return super.createRenderRoot();
-    const root = this.attachShadow({ mode: 'open' });
-    this.#dress(root);
-    return root;
-  }
-
   /** Called where another document has taken the element. */
   adoptedCallback(): void {
-    if (this.shadowRoot !== null) this.#dress(this.shadowRoot);
+    this.#dress();
   }
 
-  /** Style sheets belong to a document: one that takes the element needs its own. */
-  #dress(root: ShadowRoot): void {
-    const view = this.ownerDocument.defaultView;
-    if (view === null) return;
-    root.adoptedStyleSheets = BrimwiseElement.styles.map(({ cssText }) => {
-      const sheet = new view.CSSStyleSheet();
-      sheet.replaceSync(cssText);
-      return sheet;
-    });
+  #dress(): void {
+    if (this.shadowRoot === null) return;
+    dress(this.shadowRoot);
+    this.#dressedForReports = judgeAtHand() !== null;
   }
 
   /** Reads settings, list and language again before the next update. */

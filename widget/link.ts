@@ -1,4 +1,5 @@
-import { UNIT_SYSTEMS, type Correction } from '../core/english.js';
+import { UNIT_SYSTEMS } from '../core/figures.js';
+import type { Correction } from '../core/index.js';
 import { EMPTY_DRAFT, type Draft, type Fields } from './draft.js';
 
 /** The form of the state; a later form has another number. */

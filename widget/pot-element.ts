@@ -1,18 +1,9 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import {
-  languagesMissing,
-  learnLanguages,
-  remark,
-  type CorrectableField,
-  type Finding,
-  type Grade,
-  type InputProblem,
-  type Report,
-  type UnitSystem,
-} from '../core/english.js';
-import { EMPTY_DRAFT, judge, type Draft, type Fields, type Judged } from './draft.js';
+import type { CorrectableField, Finding, Grade, InputProblem, Report, UnitSystem } from '../core/index.js';
+import { EMPTY_DRAFT, isAsked, type Draft, type Fields, type Judged } from './draft.js';
 import { BrimwiseElement, settingProperties } from './element.js';
+import { loadJudge, judgeAtHand } from './judging.js';
 import { nearestLang } from './language.js';
 import type { Words } from './messages/en.js';
 import { POT_FIELD, STOVE_FIELD } from './pot-fields.js';
@@ -55,12 +46,15 @@ export class BrimwisePot extends BrimwiseElement {
     draft: { attribute: false },
     usual: { attribute: false },
     said: { state: true },
+    unjudged: { state: true },
     copied: { state: true },
   };
 
   declare draft: Draft;
   declare usual: Fields;
   declare private said: string;
+  /** The part that judges did not come. */
+  declare private unjudged: boolean;
   declare private copied: ActionsModel['copied'];
 
   #own: Draft | null = null;
@@ -74,6 +68,7 @@ export class BrimwisePot extends BrimwiseElement {
     this.draft = EMPTY_DRAFT;
     this.usual = {};
     this.said = '';
+    this.unjudged = false;
     this.copied = null;
   }
 
@@ -157,12 +152,18 @@ export class BrimwisePot extends BrimwiseElement {
 
   #check(byReader = false): void {
     clearTimeout(this.#checkTimer);
-    const missing = languagesMissing(typedText(this.draft), this.settled.language ?? nearestLang(this));
+    const judging = judgeAtHand();
+    if (judging === null && isAsked(this.draft)) {
+      void this.#checkLater(byReader);
+      return;
+    }
+    const missing = judging?.languagesMissing(typedText(this.draft), this.settled.language ?? nearestLang(this)) ?? [];
     if (missing.length > 0) {
       void this.#learn(missing).then(() => this.#check(byReader));
       return;
     }
-    this.judged = judge(this.draft, this.words, this.usual);
+    this.judged = judging?.judge(this.draft, this.words, this.usual) ?? null;
+    this.unjudged = false;
     if (byReader) this.#tell('brimwise-report', this.report);
     clearTimeout(this.#restTimer);
     this.#restTimer = window.setTimeout(() => {
@@ -170,14 +171,34 @@ export class BrimwisePot extends BrimwiseElement {
     }, REST_MS);
   }
 
-  /** The first findings stand with all that is drawn first, and move nothing. */
-  protected override learnToRead(asked: string | null): Promise<unknown> | undefined {
-    const missing = languagesMissing(this.lightList(), asked ?? nearestLang(this));
+  /** Checks once the part that judges is there; what it says of the settings counts from then on. */
+  async #checkLater(byReader: boolean): Promise<void> {
+    await loadJudge();
+    if (judgeAtHand() === null) {
+      this.unjudged = true;
+      return;
+    }
+    this.settleAnew();
+    await this.updateComplete;
+    this.#check(byReader);
+  }
+
+  protected override isAsked(): boolean {
+    return isAsked({ ...EMPTY_DRAFT, ...this.draft }) || super.isAsked();
+  }
+
+  protected override readyToJudge(): Promise<unknown> | undefined {
+    return super.readyToJudge()?.then(() => this.#readyToRead()) ?? this.#readyToRead();
+  }
+
+  #readyToRead(): Promise<unknown> | undefined {
+    const { draft, language } = this.settledNow();
+    const missing = judgeAtHand()?.languagesMissing(draft.text, language ?? nearestLang(this)) ?? [];
     return missing.length === 0 ? undefined : this.#learn(missing);
   }
 
   async #learn(tags: readonly string[]): Promise<void> {
-    const failed = await learnLanguages(tags);
+    const failed = (await judgeAtHand()?.learnLanguages(tags)) ?? [];
     // eslint-disable-next-line no-console -- a file that is missing is told where the writer looks
     if (failed.length > 0) console.warn(`<${this.tag}> reads on without its words of: ${failed.join(' ')}`);
   }
@@ -220,8 +241,9 @@ export class BrimwisePot extends BrimwiseElement {
   };
 
   #copy = async (format: 'plain' | 'markdown'): Promise<void> => {
-    if (this.judged === null) return;
-    const text = remark(this.judged.report, this.judged.draft.text, format, this.words.language);
+    const judging = judgeAtHand();
+    if (this.judged === null || judging === null) return;
+    const text = judging.remark(this.judged.report, this.judged.draft.text, format, this.words.language);
     try {
       await navigator.clipboard.writeText(text);
       this.copied = { done: true, text };
@@ -233,7 +255,7 @@ export class BrimwisePot extends BrimwiseElement {
   override render(): TemplateResult {
     return this.frame(
       this.words.region,
-      html`${this.page()}
+      html`${this.page()} ${this.unjudged ? html`<p class="note" role="alert">${this.words.unjudged}</p>` : nothing}
         <p class="vh" role="status">${this.said}</p>`,
     );
   }

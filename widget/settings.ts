@@ -8,9 +8,9 @@ import {
   UNIT_SYSTEMS,
   WATER_FROM,
   WINDS,
-  type UnitSystem,
-} from '../core/english.js';
-import { EMPTY_DRAFT, problemsOf, type Draft, type Fields } from './draft.js';
+} from '../core/figures.js';
+import type { InputProblem, UnitSystem } from '../core/index.js';
+import { EMPTY_DRAFT, type Draft, type Fields } from './draft.js';
 import { LANGUAGES } from './language.js';
 
 /** The elements, in the order of what they show. */
@@ -132,8 +132,16 @@ export const NOTHING_SET: Settled = {
   unusable: [],
 };
 
-/** Settles the values of an element's settings and the list that stands in it. It never throws. */
-export function settle(element: ElementName, values: Partial<SettingValues>, list: string): Settled {
+/**
+ * Settles the values of an element's settings and the list that stands in it. It never throws. What the figures that fill fields are worth
+ * is for the core to say: `problemsOf` tells what it cannot use.
+ */
+export function settle(
+  element: ElementName,
+  values: Partial<SettingValues>,
+  list: string,
+  problemsOf: (fields: Pick<Draft, 'trip' | 'pot' | 'stove'>) => readonly InputProblem[],
+): Settled {
   const known = settingsOn(element);
   const unusable: string[] = [];
   const usable: Partial<Record<SettingName, string>> = {};

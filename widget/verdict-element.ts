@@ -1,6 +1,7 @@
 import { html, type PropertyDeclarations, type TemplateResult } from 'lit';
-import { judge } from './draft.js';
 import { BrimwiseElement, settingProperties } from './element.js';
+import { isAsked } from './draft.js';
+import { loadJudge, judgeAtHand } from './judging.js';
 import type { ElementName } from './settings.js';
 import { verdict } from './views/verdict.js';
 
@@ -13,7 +14,13 @@ export class BrimwiseVerdict extends BrimwiseElement {
   }
 
   protected override settledChanged(): void {
-    this.judged = judge(this.settled.draft, this.words);
+    this.judged = judgeAtHand()?.judge(this.settled.draft, this.words) ?? null;
+    if (judgeAtHand() === null && isAsked(this.settled.draft)) void this.#judgeLater();
+  }
+
+  async #judgeLater(): Promise<void> {
+    await loadJudge();
+    if (judgeAtHand() !== null) this.settleAnew();
   }
 
   override render(): TemplateResult {

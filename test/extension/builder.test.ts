@@ -1,7 +1,7 @@
 import path from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { launchChromium } from '../../scripts/chromium.mjs';
+import { launchChromium, waitForMatch } from '../../scripts/chromium.mjs';
 import { ROOT } from '../../scripts/files.mjs';
 import { launchFirefox } from '../../scripts/firefox.mjs';
 import { serve } from '../../scripts/serve.mjs';
@@ -42,7 +42,7 @@ describe.each([
 
   async function open(hash = ''): Promise<void> {
     await page.goto(`${site.address}builder.html${hash}`);
-    await page.waitForSelector('>>> [part~="headline"]');
+    await waitForMatch(page, '[part~="headline"]');
   }
   /** Types into a field, over what stands there, and leaves it. */
   async function fill(selector: string, value: string): Promise<void> {
@@ -119,7 +119,7 @@ describe.each([
         [...document.querySelectorAll('pre')].find(({ textContent }) => textContent.includes('state='))?.textContent,
     );
     await page.goto((await link.jsonValue())!);
-    await page.waitForSelector('>>> [part~="headline"]');
+    await waitForMatch(page, '[part~="headline"]');
     expect(draft.text).toContain('Mug 300 ml');
     expect(await page.$eval('brimwise-check', (element) => element.draft)).toEqual(draft);
     expect(complaints).toEqual([]);

@@ -1,10 +1,10 @@
-import { cpSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { ROOT } from '../../scripts/files.mjs';
-import { launchChromium } from '../../scripts/chromium.mjs';
+import { launchChromium, waitForMatch } from '../../scripts/chromium.mjs';
 import { launchFirefox } from '../../scripts/firefox.mjs';
 import { serve } from '../../scripts/serve.mjs';
 import type { BrimwiseCheck } from '../../widget/index.js';
@@ -40,8 +40,8 @@ window.$ = window.$$ = window.name = window.status = 'taken';
 const folder = mkdtempSync(path.join(tmpdir(), 'brimwise-host-'));
 
 beforeAll(() => {
-  cpSync(path.join(ROOT, 'dist', 'widget', 'words'), path.join(folder, 'words'), { recursive: true });
-  const script = readFileSync(path.join(ROOT, 'dist', 'widget', 'index.js'), 'utf8');
+  cpSync(path.join(ROOT, 'dist', 'widget'), folder, { recursive: true });
+  const script = readFileSync(path.join(folder, 'index.js'), 'utf8');
   writeFileSync(path.join(folder, 'brimwise.js'), script);
   writeFileSync(path.join(folder, 'another.js'), script.replaceAll('A second opinion.', 'Another version.'));
   writeFileSync(path.join(folder, 'patches.js'), PATCHES);
@@ -82,7 +82,7 @@ describe.each([
     await page.goto(site.address);
   }
 
-  const judged = () => page.waitForSelector('>>> [data-check]');
+  const judged = () => waitForMatch(page, '[data-check]');
   /** Checks and grades of an element, which need no words. */
   const grades = (selector = 'brimwise-check') =>
     page.$eval(selector, (element) =>
@@ -157,6 +157,25 @@ describe.each([
       expect(complaints.filter((told) => told.includes('speaks English'))).toHaveLength(1);
     } finally {
       renameSync(aside, words);
+    }
+  });
+
+  it('that has lost what judges says so beside what is typed, and the writer’s words stand', async () => {
+    const judge = readdirSync(folder).find((file) => file.startsWith('judge-'))!;
+    const aside = path.join(folder, 'aside.js');
+    renameSync(path.join(folder, judge), aside);
+    try {
+      await open('<brimwise-check></brimwise-check><brimwise-verdict capacity="1.3 L">Our verdict.</brimwise-verdict>');
+      await waitForMatch(page, 'textarea');
+      const area = (await page.$('>>> textarea'))!;
+      await area.type('Pot 1.3 L');
+      await waitForMatch(page, '[role="alert"]');
+      expect(await page.$eval('>>> [role="alert"]', ({ textContent }) => textContent)).toContain('did not load');
+      expect(await area.evaluate((field) => field.value)).toBe('Pot 1.3 L');
+      expect(await page.evaluate(() => document.body.innerText)).toContain('Our verdict.');
+      expect(complaints.filter((told) => told.includes('Brimwise judges nothing'))).toHaveLength(1);
+    } finally {
+      renameSync(aside, path.join(folder, judge));
     }
   });
 

@@ -3,7 +3,7 @@ import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { ROOT } from '../../scripts/files.mjs';
 import { serve } from '../../scripts/serve.mjs';
-import { launchChromium } from '../../scripts/chromium.mjs';
+import { launchChromium, waitForMatch } from '../../scripts/chromium.mjs';
 import { launchFirefox } from '../../scripts/firefox.mjs';
 import { watch } from './watch.js';
 
@@ -28,7 +28,7 @@ describe.each([
   it('shows the findings of the demo list, with no message and no request but for its own files', async () => {
     const { complaints, requests } = watch(page);
     await page.goto(site.address);
-    await page.waitForSelector('>>> [data-check]');
+    await waitForMatch(page, '[data-check]');
     const list = await page.$eval('>>> textarea', (area) => area.value);
     expect(list.split('\n').length).toBeGreaterThan(3);
     expect(complaints).toEqual([]);

@@ -17,6 +17,8 @@ const STOPPED = [
   ['core/report/format.ts', '../physics/water.js'],
   ['widget/index.ts', '../core/physics/water.js'],
   ['widget/index.ts', '../core/index.js'],
+  ['widget/index.ts', '../core/english.js'],
+  ['widget/index.ts', './judge.js'],
   ['extension/menu.ts', '../core/reading/index.js'],
 ] as const;
 
@@ -24,7 +26,8 @@ const PASSED = [
   ['core/reading/index.ts', '../model/span.js'],
   ['core/checks/lid.ts', '../physics/water.js'],
   ['core/checks/index.ts', './lid.js'],
-  ['widget/index.ts', '../core/english.js'],
+  ['widget/index.ts', '../core/figures.js'],
+  ['widget/judge.ts', '../core/english.js'],
   ['extension/menu.ts', '../widget/index.js'],
 ] as const;
 

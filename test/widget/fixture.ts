@@ -1,10 +1,12 @@
 import { expect } from 'chai';
 import type * as Axe from 'axe-core';
 import 'axe-core';
-import { adoptStyles, render } from 'lit';
-import { drawingStyles } from '../../widget/styles/drawing.css.js';
-import { parts } from '../../widget/styles/parts.css.js';
-import { tokens } from '../../widget/styles/tokens.css.js';
+import { render } from 'lit';
+import { loadJudge } from '../../widget/judging.js';
+import { dress } from '../../widget/styles/index.js';
+
+// Tests of what is said need not wait for the part that says it; judging.test.ts waits.
+await loadJudge();
 
 const { axe } = globalThis as unknown as { axe: typeof Axe };
 
@@ -20,8 +22,8 @@ export function mount(template: unknown, parent: Node = document.body): HTMLElem
 export function mountStyled(template: unknown): HTMLElement {
   const host = document.createElement('div');
   const root = host.attachShadow({ mode: 'open' });
-  adoptStyles(root, [tokens, parts, drawingStyles]);
   document.body.append(host);
+  dress(root);
   const frame = document.createElement('div');
   frame.className = 'bw';
   root.append(frame);

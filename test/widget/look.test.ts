@@ -2,9 +2,11 @@ import { emulateMedia, executeServerCommand, setViewport } from '@web/test-runne
 import { expect } from 'chai';
 import type { BrimwiseCheck, BrimwisePot, BrimwiseVerdict } from '../../widget/index.js';
 import { CUSTOM_PROPERTIES, PARTS } from '../../widget/surface.js';
-import { tokens } from '../../widget/styles/tokens.css.js';
-import { parts } from '../../widget/styles/parts.css.js';
+import { around } from '../../widget/styles/around.css.js';
+import { findings } from '../../widget/styles/findings.css.js';
 import { layout } from '../../widget/styles/layout.css.js';
+import { page } from '../../widget/styles/page.css.js';
+import { tokens } from '../../widget/styles/tokens.css.js';
 import { expectAccessible } from './fixture.js';
 import '../../widget/index.js';
 
@@ -111,7 +113,7 @@ describe('the look', () => {
   });
 
   it('is set by a dozen custom properties, and by no others', () => {
-    const source = [tokens, parts, layout].map(({ cssText }) => cssText).join('');
+    const source = [tokens, page, findings, around, layout].join('');
     const used = new Set(source.match(/--brim-[a-z]+/g));
     expect([...used].sort()).to.deep.equal(Object.keys(CUSTOM_PROPERTIES).sort());
     expect(used.size).to.equal(12);

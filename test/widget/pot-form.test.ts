@@ -1,5 +1,6 @@
 import { expect } from 'chai';
-import { EMPTY_DRAFT, judge, type Fields } from '../../widget/draft.js';
+import { EMPTY_DRAFT, type Fields } from '../../widget/draft.js';
+import { judge } from '../../widget/judge.js';
 import { WORDS } from '../../widget/messages/en.js';
 import { potForm } from '../../widget/views/pot-form.js';
 import { expectAccessible, mountStyled } from './fixture.js';

@@ -1,21 +1,21 @@
-import {
-  ENGLISH,
-  type CorrectableField,
-  type FuelType,
-  type GasMix,
-  type GearRole,
-  type Grade,
-  type ItemKind,
-  type Material,
-  type MealStyle,
-  type Season,
-  type Snow,
-  type StoveForm,
-  type StoveType,
-  type UnitSystem,
-  type WaterFrom,
-  type Wind,
-} from '../../core/english.js';
+import { ENGLISH } from '../../core/figures.js';
+import type {
+  CorrectableField,
+  FuelType,
+  GasMix,
+  GearRole,
+  Grade,
+  ItemKind,
+  Material,
+  MealStyle,
+  Season,
+  Snow,
+  StoveForm,
+  StoveType,
+  UnitSystem,
+  WaterFrom,
+  Wind,
+} from '../../core/index.js';
 
 const kinds: Readonly<Record<ItemKind, string>> = {
   pot: 'pot',
@@ -322,6 +322,8 @@ export const WORDS = {
     sketch: (rim: string, height: string, fill: string | null) =>
       `The pot in section, to scale: ${rim} across and ${height} tall${fill === null ? '' : `, filled to ${fill}`}.`,
   },
+
+  unjudged: 'The part that reads and judges did not load. Copy what is typed, then load the page again.',
 
   copy: 'Copy as text',
   copyMarkdown: 'Copy as Markdown',

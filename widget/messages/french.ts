@@ -1299,6 +1299,8 @@ export const french: Words = typeset<Words>({
       `La popote en coupe, à l’échelle : large de ${rim} et haute de ${height}${fill === null ? '' : `, remplie jusqu’à ${fill}`}.`,
   },
 
+  unjudged: 'La partie qui lit et juge n’a pas été chargée. Copier ce qui est saisi, puis recharger la page.',
+
   copy: 'Copier en texte',
   copyMarkdown: 'Copier en Markdown',
   copied: 'Copié.',

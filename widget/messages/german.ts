@@ -1296,6 +1296,8 @@ export const german: Words = {
       `Der Topf im Schnitt, maßstäblich: ${rim} breit und ${height} hoch${fill === null ? '' : `, gefüllt bis ${fill}`}.`,
   },
 
+  unjudged: 'Der Teil, der liest und urteilt, kam nicht an. Das Getippte kopieren, dann die Seite neu laden.',
+
   copy: 'Als Text kopieren',
   copyMarkdown: 'Als Markdown kopieren',
   copied: 'Kopiert.',

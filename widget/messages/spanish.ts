@@ -1275,6 +1275,8 @@ export const spanish: Words = {
       `La olla en sección, a escala: ${rim} de ancho y ${height} de alto${fill === null ? '' : `, llena hasta ${fill}`}.`,
   },
 
+  unjudged: 'La parte que lee y juzga no se ha cargado. Copiar lo escrito y volver a cargar la página.',
+
   copy: 'Copiar como texto',
   copyMarkdown: 'Copiar como Markdown',
   copied: 'Copiado.',

@@ -1,7 +1,7 @@
-import { css } from 'lit';
+import { css } from './css.js';
 
 /** Drawings are drawings: stroke widths in px, never scaled with the drawing. */
-export const drawingStyles = css`
+export const drawing = css`
   .draw {
     display: block;
     inline-size: 100%;

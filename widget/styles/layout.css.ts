@@ -1,4 +1,4 @@
-import { css } from 'lit';
+import { css } from './css.js';
 
 /** How the parts stand by the width of their column, and in forced colours, motion and print. */
 export const layout = css`

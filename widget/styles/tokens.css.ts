@@ -1,4 +1,4 @@
-import { css } from 'lit';
+import { css } from './css.js';
 
 /**
  * Ink on paper. The first block is the public surface: properties named --brim-*, set on the element or any ancestor; all others follow from them.

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { formatFigure, type Report } from '../../core/english.js';
+import { formatFigure } from '../../core/figures.js';
+import type { Report } from '../../core/index.js';
 import type { Words } from '../messages/en.js';
 import { heading } from './heading.js';
 import { sumTable } from './sum.js';

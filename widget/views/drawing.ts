@@ -1,5 +1,6 @@
 import { html, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
-import { formatFigure, formatNumber, type FigureUnit, type PotFigures, type StoveFigures } from '../../core/english.js';
+import { formatFigure, formatNumber } from '../../core/figures.js';
+import type { FigureUnit, PotFigures, StoveFigures } from '../../core/index.js';
 import type { UnitSystem } from '../../core/index.js';
 import type { Words } from '../messages/en.js';
 import {

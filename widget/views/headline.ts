@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { GRADES, type Grade, type Report } from '../../core/english.js';
+import { GRADES } from '../../core/figures.js';
+import type { Grade, Report } from '../../core/index.js';
 import type { Words } from '../messages/en.js';
 import { heading } from './heading.js';
 

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { unitWord, type InputProblem, type PotInput, type StoveInput } from '../../core/english.js';
+import { unitWord } from '../../core/figures.js';
+import type { InputProblem, PotInput, StoveInput } from '../../core/index.js';
 import type { Fields } from '../draft.js';
 import type { Words } from '../messages/en.js';
 import { heading } from './heading.js';

@@ -1,14 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import {
-  valueOf,
-  type CorrectableField,
-  type Given,
-  type InputProblem,
-  type Item,
-  type Line,
-  type Reading,
-  type Report,
-} from '../../core/english.js';
+import { valueOf } from '../../core/figures.js';
+import type { CorrectableField, Given, InputProblem, Item, Line, Reading, Report } from '../../core/index.js';
 import { anchorOf, itemsOn, keyOf, newItemAnchor, type Anchor } from '../anchor.js';
 import type { Judged } from '../draft.js';
 import type { Words } from '../messages/en.js';

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { wordSource, type Assumption, type Source } from '../../core/english.js';
+import { wordSource } from '../../core/figures.js';
+import type { Assumption, Source } from '../../core/index.js';
 import type { Words } from '../messages/en.js';
 
 /** Sources told apart by grade, each grade by its name. */

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { formatNumber, type GroundedTrip, type InputProblem, type Reading, type Trip } from '../../core/english.js';
+import { formatNumber } from '../../core/figures.js';
+import type { GroundedTrip, InputProblem, Reading, Trip } from '../../core/index.js';
 import type { Fields } from '../draft.js';
 import type { Words } from '../messages/en.js';
 import { heading } from './heading.js';

@@ -1,11 +1,6 @@
 import { html, type TemplateResult } from 'lit';
-import {
-  formatFigure,
-  type CorrectableField,
-  type Correction,
-  type FigureUnit,
-  type UnitSystem,
-} from '../../core/english.js';
+import { formatFigure } from '../../core/figures.js';
+import type { CorrectableField, Correction, FigureUnit, UnitSystem } from '../../core/index.js';
 import type { Words } from '../messages/en.js';
 
 /** What a person may set a value to; undefined gives back what was read. */

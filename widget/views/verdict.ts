@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { formatFigure, valueOf, type Finding, type FigureUnit, type Report } from '../../core/english.js';
+import { formatFigure, valueOf } from '../../core/figures.js';
+import type { Finding, FigureUnit, Report } from '../../core/index.js';
 import type { Judged } from '../draft.js';
 import type { Words } from '../messages/en.js';
 import { sketch } from './drawing.js';

@@ -1,0 +1,83 @@
+/** The part of the widget that reads and judges: all of the core, and so by far the most of what is loaded. It comes by `judging.ts`, and only there. */
+import {
+  checkList,
+  checkPot,
+  languagesMissing,
+  learnLanguages,
+  parseMeasure,
+  readList,
+  remark,
+  type CheckOptions,
+  type InputProblem,
+  type Report,
+  type Trip,
+} from '../core/english.js';
+import { drawing } from './styles/drawing.css.js';
+import { findings } from './styles/findings.css.js';
+import { isAsked, type Draft, type Fields, type Judged } from './draft.js';
+
+/**
+ * The second opinion on a draft; null where nothing is typed yet. `locale` (BCP 47) settles US and imperial units where the list does not;
+ * `usual` is what to assume of the trip.
+ */
+export function judge(
+  draft: Draft,
+  { locale, language }: Pick<CheckOptions, 'locale' | 'language'> = {},
+  usual: Fields = {},
+): Judged | null {
+  const options = {
+    ...(locale === undefined ? {} : { locale }),
+    ...(language === undefined ? {} : { language }),
+    usual: tripOf(usual),
+    ...(draft.units === null ? {} : { units: draft.units }),
+  };
+  if (!isAsked(draft)) return null;
+  if (draft.entrance === 'pot') {
+    const report = checkTyped(draft, options);
+    return { draft, report, asRead: report.reading };
+  }
+  const report = checkList(draft.text, tripOf(draft.trip), draft.corrections, options);
+  return { draft, report, asRead: draft.corrections.length === 0 ? report.reading : readList(draft.text, options) };
+}
+
+/** What cannot be used of typed fields, in the language that `options` ask for. */
+export function problemsOf(
+  fields: Pick<Draft, 'trip' | 'pot' | 'stove'>,
+  options: CheckOptions = {},
+): readonly InputProblem[] {
+  return checkTyped(fields, options).problems;
+}
+
+function checkTyped({ trip, pot, stove }: Pick<Draft, 'trip' | 'pot' | 'stove'>, options: CheckOptions): Report {
+  return checkPot(
+    counted(pot, ['quantity']),
+    tripOf(trip),
+    Object.keys(stove).length === 0 ? undefined : counted(stove, ['armCount', 'powerW']),
+    options,
+  );
+}
+
+/** Figures of the trip are typed as text, with a comma or a true minus, or with a unit: "20 °F", "8000 ft". */
+function tripOf(fields: Fields): Partial<Trip> {
+  const trip: Record<string, unknown> = counted(fields, ['people', 'days', 'hotMealsPerDay', 'lowC', 'altitudeM']);
+  if (typeof trip['lowC'] === 'string') trip['lowC'] = parseMeasure(trip['lowC'], 'temperature')?.value ?? trip['lowC'];
+  if (typeof trip['altitudeM'] === 'string') {
+    const length = parseMeasure(trip['altitudeM'], 'length');
+    if (length) trip['altitudeM'] = length.value / 1000;
+  }
+  return trip;
+}
+
+/** The fields with those named as numbers, where they read as such; what does not stays as typed, to be told. */
+function counted(fields: Fields, names: readonly string[]): Record<string, string | number | boolean> {
+  return Object.fromEntries(
+    Object.entries(fields).map(([name, value]) => {
+      if (typeof value !== 'string' || !names.includes(name)) return [name, value];
+      const number = Number(value.trim().replace('−', '-').replace(',', '.'));
+      return [name, Number.isNaN(number) ? value : number];
+    }),
+  );
+}
+
+/** All that the elements need of this part, and the style sheets of what is seen of a report. */
+export const JUDGING = { judge, problemsOf, languagesMissing, learnLanguages, remark, styles: { findings, drawing } };
