@@ -32,7 +32,7 @@ export function readList(text: string, options: ReadOptions = {}): Reading {
   const rows = rowsOf(text, toRead, dictionary);
   const system = systemOf(beginning.tokens, dictionary, options.locale);
   const context = { decimal: dictionary.decimal, ...system.measures };
-  const read = (row: Row) => stretchOf(text, beginning, row, wordCells(row), dictionary, context);
+  const read = (row: Row) => stretchOf(text, beginning, row, wordCells(text, row), dictionary, context);
   const first = rows.slice(0, SAMPLE_ROWS).map(read);
   const reader = new Reader(text, lines, dictionary, usualMassUnit(first), plainLists(rows));
   const tale = new Tale();

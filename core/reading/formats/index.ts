@@ -71,7 +71,7 @@ export function rowsOf(text: string, lines: readonly SourceLine[], dictionary: D
       quoted: false,
     });
   }
-  return rows;
+  return withoutNumbering(text, rows);
 }
 
 interface Table {
@@ -87,6 +87,33 @@ export function withColumns(cells: readonly Cell[], columns: readonly (Column | 
     const column = columns[i];
     return column === undefined ? cell : { ...cell, column };
   });
+}
+
+/** From so many rows on, 1, 2, 3 and so on are hardly counts. */
+const NUMBERED = 4;
+
+/** A first column of 1, 2, 3 and so on numbers the rows of a table: it counts nothing. */
+function withoutNumbering(text: string, rows: Row[]): Row[] {
+  let run: number[] = [];
+  const flush = () => {
+    if (run.length >= NUMBERED)
+      for (const at of run) {
+        const { cells, ...row } = rows[at]!;
+        const [first, ...others] = cells;
+        rows[at] = { ...row, cells: [{ ...first!, column: { meaning: 'ignore', head: '' } }, ...others] };
+      }
+    run = [];
+  };
+  for (const [at, { cells, type }] of rows.entries()) {
+    const [first] = cells;
+    if (type === 'rule' || (cells.length > 1 && first?.end === first?.start)) continue;
+    const digits = first === undefined || cells.length < 2 ? 0 : first.end - first.start;
+    const number = digits > 0 && digits < 4 ? Number(text.slice(first!.start, first!.end)) : 0;
+    if (number !== run.length + 1) flush();
+    if (number === run.length + 1) run.push(at);
+  }
+  flush();
+  return rows;
 }
 
 interface Cut {

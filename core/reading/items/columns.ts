@@ -31,11 +31,12 @@ export interface ColumnFigures {
 const FIGURES = new Set(['quantity', 'each', 'total', 'mass', 'unit', 'fused']);
 
 /** The cells whose words tell of the thing. */
-export function wordCells(row: Row): Cell[] {
+export function wordCells(text: string, row: Row): Cell[] {
   return row.cells.filter(
     (cell) =>
       cell.end > cell.start &&
       !(
+        !isAmount(text, cell) &&
         cell.column !== undefined &&
         (FIGURES.has(cell.column.meaning) ||
           cell.column.meaning === 'ignore' ||
@@ -45,6 +46,17 @@ export function wordCells(row: Row): Cell[] {
   );
 }
 
+/** "200 ml" in the column of counts: an amount, which tells of the thing as words do. */
+function isAmount(text: string, cell: Cell): boolean {
+  if (cell.column?.meaning !== 'quantity' || cell.end - cell.start < LEAST_AMOUNT) return false;
+  const [number, unit] = tokenise(text, cell.start, cell.end, true);
+  const dimension = unitBySymbol(unit?.fold ?? '')?.dimension;
+  return number?.number !== undefined && (dimension === 'volume' || dimension === 'mass' || dimension === 'ounce');
+}
+
+/** A digit and a letter. */
+const LEAST_AMOUNT = 2;
+
 export function figuresOf(text: string, row: Row, dictionary: Dictionary, massUnit: Unit | undefined): ColumnFigures {
   const figures: { -readonly [K in keyof ColumnFigures]: ColumnFigures[K] } = {};
   const unitCell = row.cells.find((cell) => cell.column?.meaning === 'unit');
@@ -53,7 +65,7 @@ export function figuresOf(text: string, row: Row, dictionary: Dictionary, massUn
   for (const cell of row.cells) {
     const { column } = cell;
     if (column === undefined || cell.end <= cell.start) continue;
-    if (column.meaning === 'quantity') {
+    if (column.meaning === 'quantity' && !isAmount(text, cell)) {
       const tokens = tokenise(text, cell.start, cell.end, true);
       const terms = findTerms(tokens, dictionary);
       const at = tokens.findIndex((token) => token.number?.whole === true);

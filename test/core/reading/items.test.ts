@@ -305,6 +305,30 @@ describe('items', () => {
   });
 });
 
+describe('columns of numbers', () => {
+  it.each([
+    [
+      '| | What | g |\n|--|--|--|\n| 1 | Pot 0.9 l | 112 |\n| 2 | Lid | 21 |\n| 3 | Mug | 47 |\n| 4 | Stove | 90 |',
+      [1, 1, 1, 1],
+    ],
+    ['#\tItem\tQty\tg\n1\tPot 1 l\t1\t120\n2\tStove\t1\t90\n3\tMugs\t2\t60\n4\tSpoons\t2\t9', [1, 1, 2, 2]],
+    // Counts, not the numbers of the rows.
+    ['Qty\tItem\n1\tPot 1 l\n2\tMugs\n3\tSpoons', [1, 2, 3]],
+    ['1\tPot 1 l\n2\tMugs 0.3 l\n3\tSpoons', [1, 2, 3]],
+  ])('are the numbers of the rows or counts: %j', (text, counts) => {
+    expect(readList(text).items.map(({ quantity }) => valueOf(quantity))).toEqual(counts);
+  });
+
+  it.each([
+    ['Matériel;Qté;Poids (g)\nAlcool à brûler;200 ml;160\nPopote;1;110', { liquid: 200, g: 160 }],
+    ['Equipo | Cantidad | Peso\nGasolina blanca | 2 L |\nOlla 1 l | 1 |', { liquid: 2000 }],
+    ['Item,Amount,Notes\nGas,230 g,\nPot 1 l,1,', { n: 1, net: 230 }],
+    ['Gegenstand\tAnzahl\tGewicht\nSpiritus\t1 l\t\nTopf\t1\t90 g', { liquid: 1000 }],
+  ])('may hold amounts: %j', (text, fuel) => {
+    expect(read(text)[0]).toEqual({ n: '~1', ...fuel, kind: 'fuel' });
+  });
+});
+
 describe('what stays behind', () => {
   it.each([
     ['- mug 400 ml instead of the pot', 'mug, -pot'],
