@@ -1,6 +1,7 @@
 /** What popup, panel and page share: the element, its draft kept at every stroke, and a sentence where it cannot be kept. */
 // Every language at once: nothing is loaded later.
 import '../core/index.js';
+import { loadJudge } from '../widget/judging.js';
 import type { BrimwiseCheck, Draft } from '../widget/index.js';
 import { message, openPage } from './browser.js';
 import { onDefaults, readDefaults, tripPart, type Defaults } from './defaults.js';
@@ -12,7 +13,8 @@ export async function mount(): Promise<BrimwiseCheck> {
   document.documentElement.lang = message('language');
   const check = byTag('brimwise-check');
   try {
-    const defaults = await readDefaults();
+    // What judges lies beside this page: it is there before the first draft is.
+    const [defaults] = await Promise.all([readDefaults(), loadJudge()]);
     takeDefaults(defaults);
     check.draft = (await readDraft()) ?? { ...check.draft, units: defaults.units === '' ? null : defaults.units };
   } catch (error) {

@@ -86,6 +86,10 @@ export class BrimwisePot extends BrimwiseElement {
   /** The focus goes to the headline of the findings; to what one types in where there is none. */
   async focusResult(): Promise<void> {
     await this.updateComplete;
+    if (isAsked(this.draft)) {
+      await loadJudge();
+      await this.updateComplete;
+    }
     const headline = this.find('.headline');
     if (headline === null) return this.focus();
     headline.tabIndex = -1;
