@@ -151,7 +151,7 @@ async function inOneFile(page, options) {
 }
 
 /**
- * What the files are for, by the beginning of their names.
+ * What the files are for, by their names.
  * @type {readonly { readonly name: string, readonly files: RegExp, readonly purpose: string }[]}
  */
 const PURPOSES = [

@@ -28,6 +28,16 @@ export function settingProperties(element: ElementName): PropertyDeclarations {
   return Object.fromEntries(declared);
 }
 
+/** How high each element of the page stood before it was defined, in px. */
+const reserved = new WeakMap<Element, number>();
+
+/** Takes note of the height that a page reserves for elements which are not defined yet: what waits to be drawn keeps it, and nothing below moves. */
+export function keepHeights(names: readonly string[]): void {
+  for (const element of document.querySelectorAll<HTMLElement>(names.join())) {
+    reserved.set(element, element.offsetHeight);
+  }
+}
+
 /** What the elements share: their settings, the report, and the language they speak. */
 export abstract class BrimwiseElement extends (LitElement as unknown as WithSettings) {
   static override properties: PropertyDeclarations = { judged: { state: true } };
@@ -97,9 +107,11 @@ export abstract class BrimwiseElement extends (LitElement as unknown as WithSett
     return settle(this.tag, values, this.lightList(), judgeAtHand()?.problemsOf ?? (() => []));
   }
 
-  /** What the writer put into the element stands until its words are there. */
+  /** What the writer put into the element stands until all is there to draw it, in the height that the page reserves. */
   protected override createRenderRoot(): HTMLElement | DocumentFragment {
     const root = super.createRenderRoot();
+    this.#until.style.display = 'block';
+    this.#until.style.minBlockSize = `${reserved.get(this) ?? 0}px`;
     root.append(this.#until);
     this.#dress();
     return root;

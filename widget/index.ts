@@ -2,11 +2,13 @@
 import type { Report } from '../core/index.js';
 import { BrimwiseCheck } from './check-element.js';
 import type { Draft } from './draft.js';
+import { keepHeights } from './element.js';
 import { BrimwisePot } from './pot-element.js';
 import { BrimwiseVerdict } from './verdict-element.js';
 
 const CLASSES = { 'brimwise-check': BrimwiseCheck, 'brimwise-pot': BrimwisePot, 'brimwise-verdict': BrimwiseVerdict };
 
+keepHeights(Object.keys(CLASSES));
 for (const [name, element] of Object.entries(CLASSES)) {
   if (!customElements.get(name)) customElements.define(name, element);
 }

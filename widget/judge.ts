@@ -12,9 +12,9 @@ import {
   type Report,
   type Trip,
 } from '../core/english.js';
+import { isAsked, type Draft, type Fields, type Judged } from './draft.js';
 import { drawing } from './styles/drawing.css.js';
 import { findings } from './styles/findings.css.js';
-import { isAsked, type Draft, type Fields, type Judged } from './draft.js';
 
 /**
  * The second opinion on a draft; null where nothing is typed yet. `locale` (BCP 47) settles US and imperial units where the list does not;
@@ -27,7 +27,8 @@ export function judge(
 ): Judged | null {
   const options = {
     ...(locale === undefined ? {} : { locale }),
-    ...(language === undefined ? {} : { language }),
+    // The elements bring a copy of English of their own: left out, the core takes its own, and has nothing to look up.
+    ...(language === undefined || Object.keys(language.sentences).length === 0 ? {} : { language }),
     usual: tripOf(usual),
     ...(draft.units === null ? {} : { units: draft.units }),
   };

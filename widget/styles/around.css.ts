@@ -1,6 +1,6 @@
 import { css } from './css.js';
 
-/** What goes before the findings in the cascade and may mend them: the bench, folds, answers, right to left. */
+/** What comes after the findings in the cascade, for some of it mends them: the bench, folds, answers, right to left. */
 export const around = css`
   /* ---- One pot: form, drawing, findings, chart ------------------------------------------------------------------------------------------------------- */
   .strip.three {
