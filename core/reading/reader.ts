@@ -13,6 +13,7 @@ import { alternativeOf, furtherOf } from './items/alternatives.js';
 import { unnamedPot, unnamedStove } from './items/unnamed.js';
 import type { Context } from './items/context.js';
 import { draftsOf, fill, shareCount, shareMass } from './items/index.js';
+import { sharePerson } from './items/quantity.js';
 import type { Order } from './items/size.js';
 import { termsOf, type Stretch } from './items/stretch.js';
 import { usualMassUnit } from './usual-units.js';
@@ -164,6 +165,7 @@ export class Reader {
       applyFigures(drafts, figuresOf(this.text, row, this.dictionary, context.massUnit ?? this.massUnit));
     for (const draft of drafts) fill(stretch, draft, parts, context, this.order);
     shareCount(stretch, drafts);
+    sharePerson(stretch, drafts);
     if (row.cells.length === 1) shareMass(stretch, drafts);
     for (const draft of [...drafts]) {
       const other = alternativeOf(stretch, draft);

@@ -110,8 +110,8 @@ export const da: Words = {
   each: 'pr. stk, pr stk, stykket, hver, à',
   together: 'til sammen, tilsammen, i alt, begge, sammen',
   perPerson:
-    'pr. pers, pr pers, per pers, pr. person, pr person, per person, til hver, hver sin, hver sit, hver deltager, alle medbringer',
-  shared: 'fælles, delt',
+    'pr. pers, pr pers, per pers, pr. person, pr person, per person, til hver, hver sin, hver sit, hver deltager, alle medbringer, p.p., /person, /pers, pr. deltager, pr deltager, pr. mand, pr mand, hver, hver person, hver spejder, hver mand, hvert barn, hver især, alle:, personligt udstyr, personlig udrustning, eget udstyr, personligt:',
+  shared: 'fælles, delt, fælles udstyr, fællesudstyr',
   perGroup: 'pr, per, for hver',
 
   no: 'nej, ingen, intet, uden, ikke',

@@ -134,8 +134,9 @@ export const de: Words = {
   each: 'je, je stück, pro stück, à, á, jeweils, das stück, einzeln, stück',
   together: 'zusammen, gesamt, insgesamt, alle, beide zusammen, komplett, alles, für beide',
   perPerson:
-    'pro pers, je person, pro person, pro kopf, p.p., jede/r, jeder, jede, je eine, je einen, je ein, pro nase, für jeden, jeder bringt, jeder braucht, alle bringen, eigene, pro teilnehmer, einer pro person, für alle',
-  shared: 'gemeinsam, geteilt, gruppe, gruppenmaterial, gruppenausrüstung',
+    'pro pers, je person, pro person, pro kopf, p.p., jede/r, jeder, jede, je eine, je einen, je ein, pro nase, für jeden, jeder bringt, jeder braucht, alle bringen, eigene, pro teilnehmer, einer pro person, für alle, p. p., pp, /person, /pers, /p, /kopf, pro mann, pro kind, pro schüler, pro schülerin, pro tn, jede person, jeder teilnehmer, jede teilnehmerin, jedes kind, jeder pfadi, jeder schüler, jeder von uns, jede:r, alle:, persönliche ausrüstung, persönliches material, persönliche sachen, eigene ausrüstung, individuelle ausrüstung, persönlich:',
+  shared:
+    'gemeinsam, geteilt, gruppe, gruppenmaterial, gruppenausrüstung, gruppen~, gemeinschaftlich, gemeinschaftsmaterial',
   perGroup: 'pro, je, für je',
 
   no: 'kein, keine, keinen, keiner, ohne, nicht, nein, nie, o.',

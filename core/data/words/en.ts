@@ -151,8 +151,9 @@ export const en: Words = {
   each: 'each, ea, apiece, a piece, per piece, per one, @, per can, per bottle, per tablet',
   together: 'the pair, the lot, for both, both, all together, total, altogether, for all, in all, combined, all in',
   perPerson:
-    'per person, one each, two each, three each, each, each of us, each person, each person needs, per head, a head, pp, everyone, everyone brings, everyone needs, everybody, each student, each scout, per student, every scout brings, every scout, each one brings, each brings, individual, personal kit, for everyone, one per person, apiece',
-  shared: 'shared, group, group gear, communal, common',
+    'per person, one each, two each, three each, each, each of us, each person, each person needs, per head, a head, pp, everyone, everyone brings, everyone needs, everybody, each student, each scout, per student, every scout brings, every scout, each one brings, each brings, individual, personal kit, for everyone, one per person, apiece, p.p., p/p, /person, /pers, /pp, /p, /head, per pers, per pax, each scout, each child, each kid, each pupil, each cadet, each cub, each camper, each hiker, each paddler, each participant, each member, each adult, every person, every child, every pupil, every student, every participant, every member, per scout, per child, per kid, per pupil, per camper, per hiker, per paddler, per participant, personal gear, personal equipment, personal items, bring your own, bring their own, everyone’s own, personal:, individual:',
+  shared:
+    'shared, group, group gear, communal, common, shared gear, shared kit, group kit, group equipment, communal gear',
   perGroup: 'per, between, for every, one set per, one cook set per, to each, for each, among',
 
   no: 'no, without, none, not, never, w/o, minus a, lacks, nope, not any, no more, n/a, nobody',

@@ -124,8 +124,8 @@ export const fr: Words = {
   each: 'chacun, chacune, pièce, la pièce, l’unité, l’un, unitaire',
   together: 'le tout, en tout, ensemble, les deux, au total, total',
   perPerson:
-    'par personne, chacun, chacune, par tête, individuel, chaque participant, pour chacun, chaque élève, un par personne',
-  shared: 'partagé, partagée, commun, collectif, matériel collectif',
+    'par personne, chacun, chacune, par tête, individuel, chaque participant, pour chacun, chaque élève, un par personne, p.p., pp, /personne, /pers, /p, /tête, par pers, par enfant, par jeune, par participant, par scout, chaque personne, chaque enfant, chaque jeune, chaque scout, chaque membre, chacun de nous, tous:, matériel individuel, matériel personnel, matériel perso, équipement individuel, équipement personnel, affaires personnelles, perso:, individuel:',
+  shared: 'partagé, partagée, commun, collectif, matériel collectif, commune, collective, matériel commun',
   perGroup: 'par, pour, un pour',
 
   no: 'non, pas, sans, aucun, aucune, ni, jamais, pas de',

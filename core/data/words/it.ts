@@ -118,8 +118,8 @@ export const it: Words = {
   each: 'ciascuno, ciascuna, cadauno, l’uno, l’una, cad',
   together: 'in tutto, tutte e due, tutti e due, insieme, totale, complessivo, entrambe, entrambi',
   perPerson:
-    'a testa, per persona, ciascuno, ognuno, pro capite, per ciascuno, uno a testa, individuale, ogni partecipante',
-  shared: 'condiviso, condivisa, in comune, comune',
+    'a testa, per persona, ciascuno, ognuno, pro capite, per ciascuno, uno a testa, individuale, ogni partecipante, p.p., /persona, /pers, a persona, ogni persona, ogni ragazzo, ogni scout, ogni bambino, per partecipante, tutti:, materiale individuale, materiale personale, attrezzatura personale, attrezzatura individuale, equipaggiamento personale, personale:',
+  shared: 'condiviso, condivisa, in comune, comune, materiale comune, di gruppo, comuni',
   perGroup: 'per, ogni, ogni gruppo di',
 
   no: 'no, non, senza, nessuno, nessuna, niente',

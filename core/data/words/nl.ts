@@ -112,8 +112,8 @@ export const nl: Words = {
   each: 'per stuk, elk, à, á',
   together: 'samen, in totaal, totaal, alles samen, allebei, beide samen',
   perPerson:
-    'per pers, per persoon, ieder, iedereen, ieder kind zelf, elk kind, per kind, per hoofd, ieder zelf, elke deelnemer, p.p.',
-  shared: 'gedeeld, gezamenlijk, groepsmateriaal',
+    'per pers, per persoon, ieder, iedereen, ieder kind zelf, elk kind, per kind, per hoofd, ieder zelf, elke deelnemer, p.p., pp, p/p, /persoon, /pers, per man, per deelnemer, per scout, elke persoon, elke scout, iedere deelnemer, iedere scout, ieder van ons, allemaal:, persoonlijke uitrusting, persoonlijk materiaal, persoonlijke spullen, persoonlijk:',
+  shared: 'gedeeld, gezamenlijk, groepsmateriaal, gemeenschappelijk, groeps~',
   perGroup: 'per, per ploeg, voor elke',
 
   no: 'geen, niet, zonder, nee, nooit',

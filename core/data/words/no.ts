@@ -110,8 +110,8 @@ export const no: Words = {
   each: 'pr stk, per stk, pr. stk, stykket, hver, à',
   together: 'til sammen, totalt, alt i alt, begge, sammen',
   perPerson:
-    'per pers, pr pers, per person, pr person, til hver, hver sin, hver sitt, hver deltaker, alle tar med, hver',
-  shared: 'felles, delt',
+    'per pers, pr pers, per person, pr person, til hver, hver sin, hver sitt, hver deltaker, alle tar med, hver, p.p., /person, /pers, per deltaker, pr deltaker, per mann, pr mann, hver person, hver speider, hver mann, hvert barn, hver og en, alle:, personlig utstyr, eget utstyr, personlig:',
+  shared: 'felles, delt, fellesutstyr, felles utstyr',
   perGroup: 'per, pr',
 
   no: 'ingen, ikke, uten, nei, ikke noe',

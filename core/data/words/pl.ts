@@ -111,8 +111,9 @@ export const pl: Words = {
   set: 'zestaw, komplet',
   each: 'każdy, każda, za sztukę, po, na sztukę, jeden',
   together: 'razem, łącznie, w sumie, oba, obie',
-  perPerson: 'na osobę, na głowę, dla każdego, każdy ma, każdy uczestnik, po jednym, na każdego, każdy zabiera',
-  shared: 'wspólny, wspólna, wspólne, grupowy',
+  perPerson:
+    'na osobę, na głowę, dla każdego, każdy ma, każdy uczestnik, po jednym, na każdego, każdy zabiera, na os, /os, /osoba, /osobę, na uczestnika, każdy, każda, każda osoba, każdy harcerz, każde dziecko, każdy z nas, wszyscy:, sprzęt osobisty, sprzęt indywidualny, wyposażenie osobiste, ekwipunek osobisty, rzeczy osobiste, osobiste:, indywidualne:',
+  shared: 'wspólny, wspólna, wspólne, grupowy, wspólny sprzęt, sprzęt wspólny, grupowe',
   perGroup: 'na, po',
 
   no: 'nie, bez, brak, żaden, żadna, ani',

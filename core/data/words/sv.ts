@@ -111,8 +111,8 @@ export const sv: Words = {
   each: 'per styck, styck, á, à, var',
   together: 'tillsammans, totalt, allt i allt, ihop, båda',
   perPerson:
-    'per pers, per person, en var, ett var, var sin, var sitt, var och en, per deltagare, alla tar med, varje deltagare, två var, en var för sig',
-  shared: 'gemensam, gemensamt, delad, delat, gemensamma',
+    'per pers, per person, en var, ett var, var sin, var sitt, var och en, per deltagare, alla tar med, varje deltagare, två var, en var för sig, p.p., /person, /pers, per scout, per barn, per man, varje person, varje scout, varje barn, varsin, varsitt, alla:, personlig utrustning, egen utrustning, personliga saker, personligt:, personlig:',
+  shared: 'gemensam, gemensamt, delad, delat, gemensamma, gemensam utrustning',
   perGroup: 'per, på',
 
   no: 'ingen, inget, inga, inte, utan, nej, ej',

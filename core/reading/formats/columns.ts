@@ -23,6 +23,7 @@ export function columnOf(text: string, cell: Cell, dictionary: Dictionary): Colu
   const unit = unitIn(tokens, terms);
   const columns = terms.filter((term) => term.role === 'column');
   const first = tokens.findIndex((token) => token.type === 'word' || token.fold === '#');
+  if (isCountForEach(tokens, terms, first)) return { meaning: 'person', head };
   const lead = columns.find((term) => term.first === first);
   const covered = columns.filter((term) => term.value !== 'ignore' || term.first === first);
   if (lead === undefined) {
@@ -43,6 +44,24 @@ export function columnOf(text: string, cell: Cell, dictionary: Dictionary): Colu
   else if (massy && (meaning === 'quantity' || meaning === 'unit' || meaning === 'size' || meaning === 'item'))
     meaning = 'mass';
   return unit === undefined ? { meaning, head } : { meaning, unit, head };
+}
+
+/** "Per person", "Anzahl pro Person": what the column counts, each person brings. One word ("each", "jeder") may be of pieces, or an owner. */
+function isCountForEach(tokens: readonly Token[], terms: readonly Term[], first: number): boolean {
+  const person = terms.find(
+    (term) => term.role === 'perPerson' && (term.last > term.first || tokens[term.first]?.fold === 'pp'),
+  );
+  if (person === undefined || terms.some((term) => term.role === 'each' && term.first === person.first)) return false;
+  return (
+    person.first === first ||
+    terms.some((term) => term.role === 'column' && term.first === first && term.value === 'quantity')
+  );
+}
+
+/** Beside a column that counts for each person, "per group" and "shared" head the count of what all share. */
+function isCountForAll(text: string, cell: Cell, dictionary: Dictionary): boolean {
+  const terms = findTerms(tokenise(text, cell.start, cell.end, true), dictionary);
+  return terms.some((term) => term.role === 'shared' || term.role === 'perGroup');
 }
 
 /** The unit that a head names: "Weight (g)", "oz ea", "weight_kg". */
@@ -77,10 +96,26 @@ export function columnsOf(
   sure: boolean,
 ): (Column | undefined)[] | undefined {
   if (cells.length < 2) return undefined;
-  const columns = cells.map((cell) => columnOf(text, cell, dictionary));
+  const heads = cells.map((cell) => columnOf(text, cell, dictionary));
+  const columns = heads.some((head) => head?.meaning === 'person') ? withShared(text, cells, heads, dictionary) : heads;
   const named = columns.filter((column) => column !== undefined).length;
   const filled = cells.filter((cell) => cell.end > cell.start).length;
   return sure || (named >= 2 && named * 2 >= filled) ? columns : undefined;
+}
+
+function withShared(
+  text: string,
+  cells: readonly Cell[],
+  heads: readonly (Column | undefined)[],
+  dictionary: Dictionary,
+): (Column | undefined)[] {
+  return heads.map((head, i) => {
+    const cell = cells[i];
+    const open = head === undefined || head.meaning === 'category';
+    return open && cell !== undefined && isCountForAll(text, cell, dictionary)
+      ? { meaning: 'quantity', head: text.slice(cell.start, cell.end) }
+      : head;
+  });
 }
 
 /** Where no head names the column of the things: the first that no other meaning has taken. */

@@ -11,8 +11,8 @@ export interface SourceLine {
 
 /** What a column holds, and the unit its head gives. */
 export interface Column {
-  /** `fused`: count and mass, run together by copying. */
-  readonly meaning: ColumnMeaning | 'fused';
+  /** `fused`: count and mass, run together by copying. `person`: the count for each person. */
+  readonly meaning: ColumnMeaning | 'fused' | 'person';
   readonly unit?: Unit;
   /** Which of the tables side by side, or of the quantity columns. */
   readonly head: string;

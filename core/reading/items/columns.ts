@@ -28,7 +28,7 @@ export interface ColumnFigures {
 }
 
 /** Columns that are read here as figures; the others are read as words. */
-const FIGURES = new Set(['quantity', 'each', 'total', 'mass', 'unit', 'fused']);
+const FIGURES = new Set(['quantity', 'person', 'each', 'total', 'mass', 'unit', 'fused']);
 
 /** The cells whose words tell of the thing. */
 export function wordCells(text: string, row: Row): Cell[] {
@@ -37,6 +37,7 @@ export function wordCells(text: string, row: Row): Cell[] {
       cell.end > cell.start &&
       !(
         !isAmount(text, cell) &&
+        !namesThings(text, cell) &&
         cell.column !== undefined &&
         (FIGURES.has(cell.column.meaning) ||
           cell.column.meaning === 'ignore' ||
@@ -48,11 +49,25 @@ export function wordCells(text: string, row: Row): Cell[] {
 
 /** "200 ml" in the column of counts: an amount, which tells of the thing as words do. */
 function isAmount(text: string, cell: Cell): boolean {
-  if (cell.column?.meaning !== 'quantity' || cell.end - cell.start < LEAST_AMOUNT) return false;
+  if (
+    (cell.column?.meaning !== 'quantity' && cell.column?.meaning !== 'person') ||
+    cell.end - cell.start < LEAST_AMOUNT
+  )
+    return false;
   const [number, unit] = tokenise(text, cell.start, cell.end, true);
   const dimension = unitBySymbol(unit?.fold ?? '')?.dimension;
   return number?.number !== undefined && (dimension === 'volume' || dimension === 'mass' || dimension === 'ounce');
 }
+
+/** Under "Personal kit" may stand things as well as their counts; a tick or a "yes" is neither. */
+function namesThings(text: string, cell: Cell): boolean {
+  return (
+    cell.column?.meaning === 'person' &&
+    tokenise(text, cell.start, cell.end, true).some(({ type, fold }) => type === 'word' && fold.length > LONGEST_TICK)
+  );
+}
+
+const LONGEST_TICK = 3;
 
 /** A digit and a letter. */
 const LEAST_AMOUNT = 2;
@@ -65,19 +80,12 @@ export function figuresOf(text: string, row: Row, dictionary: Dictionary, massUn
   for (const cell of row.cells) {
     const { column } = cell;
     if (column === undefined || cell.end <= cell.start) continue;
-    if (column.meaning === 'quantity' && !isAmount(text, cell)) {
-      const tokens = tokenise(text, cell.start, cell.end, true);
-      const terms = findTerms(tokens, dictionary);
-      const at = tokens.findIndex((token) => token.number?.whole === true);
-      const token = tokens[at];
-      const word = terms.find((term) => term.role === 'number' && Number.isInteger(term.value));
-      if (figures.quantity === undefined && token?.number !== undefined)
-        figures.quantity = { value: token.number.value, span: [token.start, token.end] };
-      else if (figures.quantity === undefined && word !== undefined)
-        figures.quantity = {
-          value: Number(word.value),
-          span: [tokens[word.first]?.start ?? 0, tokens[word.last]?.end ?? 0],
-        };
+    if ((column.meaning === 'quantity' || column.meaning === 'person') && !namesThings(text, cell)) {
+      const person = column.meaning === 'person';
+      const count = isAmount(text, cell) ? undefined : countOf(text, cell, dictionary);
+      if (person && (count?.value === 0 || isDenial(text, cell, dictionary))) continue;
+      if (person) figures.perPerson = true;
+      if (count !== undefined && (person || figures.quantity === undefined)) figures.quantity = count;
     } else if (column.meaning === 'fused') {
       const digits = text.slice(cell.start, cell.end);
       figures.fused = true;
@@ -93,6 +101,25 @@ export function figuresOf(text: string, row: Row, dictionary: Dictionary, massUn
     }
   }
   return figures;
+}
+
+/** The count of a cell, in digits or in words. */
+function countOf(text: string, cell: Cell, dictionary: Dictionary): Figure | undefined {
+  const tokens = tokenise(text, cell.start, cell.end, true);
+  const digits = tokens.find((token) => token.number?.whole === true);
+  if (digits?.number !== undefined) return { value: digits.number.value, span: [digits.start, digits.end] };
+  const word = findTerms(tokens, dictionary).find((term) => term.role === 'number' && Number.isInteger(term.value));
+  if (word === undefined) return undefined;
+  return { value: Number(word.value), span: [tokens[word.first]?.start ?? 0, tokens[word.last]?.end ?? 0] };
+}
+
+/** "no", "–": nobody brings it. */
+function isDenial(text: string, cell: Cell, dictionary: Dictionary): boolean {
+  const tokens = tokenise(text, cell.start, cell.end, true);
+  return (
+    tokens.every((token) => token.fold === '-' || token.fold === '–') ||
+    findTerms(tokens, dictionary).some((term) => term.role === 'no')
+  );
 }
 
 /** The mass of a cell, g; undefined without a number or any unit. */
@@ -135,6 +162,7 @@ export function applyFigures(drafts: readonly Draft[], figures: ColumnFigures): 
   if (figures.fused === true) return applyGuess(drafts, figures);
   for (const draft of drafts)
     if (figures.quantity !== undefined) draft.quantity = stated(figures.quantity.value, figures.quantity.span);
+  if (figures.perPerson === true) for (const draft of drafts) draft.perPerson = true;
   const draft = drafts.find(({ kind }) => kind !== 'other-cook' && kind !== 'utensil') ?? drafts[0];
   if (draft === undefined || !isMissing(draft.massG)) return;
   const mass = figures.each ?? figures.mass ?? figures.total;

@@ -2,6 +2,9 @@ import { phrase } from '../../model/phrase.js';
 import { assumed, near, spanOf, stated, within, type Draft } from './draft.js';
 import type { Token } from '../text/tokens.js';
 import type { Context } from './context.js';
+import type { ItemKind } from '../../model/item.js';
+import type { Term } from '../text/terms.js';
+import { isRate, isShareOf } from './volume.js';
 import { termsOf, type Stretch } from './stretch.js';
 
 /** More pieces than this of one thing is a model, a size or a mass. */
@@ -17,8 +20,7 @@ interface Count {
 
 /** Reads how many there are, and whether for each person. */
 export function readQuantity(stretch: Stretch, draft: Draft, context: Context): void {
-  const person = perPersonIn(stretch, draft);
-  draft.perPerson = person || context.perPerson;
+  draft.perPerson ||= context.perPerson || perPersonIn(stretch, draft) || isLed(stretch, draft);
   const said = draft.quantity.grounds === 'stated' && draft.quantity.value === 1 ? piecesIn(stretch, draft) : undefined;
   if (draft.quantity.grounds !== 'missing' && said === undefined) return;
   const parts = partsOf(stretch, draft);
@@ -250,15 +252,70 @@ function isOther(previous: Token | undefined): boolean {
   return previous !== undefined && '$€£=ø#'.includes(previous.fold) && previous.fold !== '';
 }
 
-/** "one each", "per person", "je eine"; not "14 g each". */
+/** "one each", "per person", "je eine", "a mug each"; not "14 g each", nor a pot's "0.75 l per person". */
 function perPersonIn(stretch: Stretch, draft: Draft): boolean {
+  if (within(stretch, draft, 'people').some((term) => sharesOut(stretch, term))) return true;
   return within(stretch, draft, 'perPerson').some((term) => {
-    if (term.last > term.first) return true;
     const previous = term.first - 1;
-    if (stretch.measures.some((measure) => measure.last === previous)) return false;
-    const word = stretch.tokens[term.first]?.fold ?? '';
-    const alsoEach = termsOf(stretch, 'each').some((other) => other.first === term.first);
-    if (!alsoEach) return word.length > 1;
-    return numberAt(stretch, previous, true) !== undefined || numberAt(stretch, term.last + 1) !== undefined;
+    const measured = stretch.measures.find((measure) => measure.last === previous);
+    if (measured !== undefined && (isShareOf(draft, measured) || isRate(stretch, measured) || saysEach(stretch, term)))
+      return false;
+    if (term.last > term.first || stretch.tokens[term.first]?.fold === 'pp') return true;
+    if (measured !== undefined || isOfPieces(stretch, draft, term)) return false;
+    if (!saysEach(stretch, term)) return true;
+    return (
+      numberAt(stretch, previous, true) !== undefined ||
+      numberAt(stretch, term.last + 1) !== undefined ||
+      (previous === draft.noun[1] && endsPart(stretch, draft, term.last + 1))
+    );
   });
 }
+
+/** "1人1個", "1 person 1 mug": for one person so many. */
+export function sharesOut(stretch: Stretch, people: Term): boolean {
+  return stretch.tokens[people.first - 1]?.number?.value === 1 && stretch.tokens[people.last + 1]?.type === 'number';
+}
+
+/** "Jeder Topf", "Töpfe, jeder 1 L": each of the things, not of the people. */
+function isOfPieces(stretch: Stretch, draft: Draft, term: Term): boolean {
+  return term.last === draft.noun[0] - 1 || stretch.measures.some((measure) => measure.first === term.last + 1);
+}
+
+/** Words that may be of each piece as well as of each person. */
+function saysEach(stretch: Stretch, term: Term): boolean {
+  return termsOf(stretch, 'each').some((other) => other.first === term.first && other.last === term.last);
+}
+
+function endsPart(stretch: Stretch, draft: Draft, at: number): boolean {
+  return at >= draft.to || at >= stretch.tokens.length || (stretch.breaks[at] ?? 0) > 0;
+}
+
+/** "Each scout: mess kit, cup", "Par personne 1 quart, 1 cuillère": who opens a line brings all of it, up to the next sentence or what is shared. */
+function isLed(stretch: Stretch, draft: Draft): boolean {
+  const lead = termsOf(stretch, 'perPerson').find(
+    (term) =>
+      term.first === 0 &&
+      (term.last > term.first || [term.last, term.last + 1].some((at) => LEADS.has(stretch.tokens[at]?.fold ?? ''))),
+  );
+  if (lead === undefined || lead.first > draft.noun[0]) return false;
+  const at = Math.max(draft.noun[0], 0);
+  for (let i = lead.last + 1; i <= at; i++) if ((stretch.breaks[i] ?? 0) === 2) return false;
+  return !termsOf(stretch, 'shared').some((term) => term.first < at);
+}
+
+const LEADS: ReadonlySet<string> = new Set([':', '-', '–', '=']);
+
+/** "Plate, mug and spoon each": what stands after the last piece of ware is of those before it as well. */
+export function sharePerson(stretch: Stretch, drafts: readonly Draft[]): void {
+  for (let i = drafts.length - 2; i >= 0; i--) {
+    const draft = drafts[i];
+    const next = drafts[i + 1];
+    if (draft === undefined || next === undefined || !next.perPerson || !WARE.has(draft.kind) || !WARE.has(next.kind))
+      continue;
+    const joined = stretch.breaks.slice(draft.noun[1] + 1, next.noun[0] + 1).every((strength) => strength < 2);
+    if (joined) draft.perPerson = true;
+  }
+}
+
+/** What one eats and drinks from. */
+const WARE: ReadonlySet<ItemKind> = new Set(['mug', 'bowl', 'utensil', 'other-cook']);

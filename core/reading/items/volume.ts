@@ -59,7 +59,7 @@ export function readVolume(stretch: Stretch, draft: Draft): void {
   );
   const holds = isVessel(draft.kind) || draft.kind === 'fuel' || draft.kind === 'stove' || draft.kind === 'other-cook';
   if (!holds) return;
-  const own = volumes.filter((measure) => !isRate(stretch, measure));
+  const own = volumes.filter((measure) => !isRate(stretch, measure) && !isShare(stretch, draft, measure));
   const found: { given: Given<number>[]; measure: Measure }[] = [];
   for (const measure of own) {
     const given = givenOf(stretch, measure);
@@ -172,6 +172,20 @@ export function isRate(stretch: Stretch, measure: Measure): boolean {
       (stretch.breaks[term.first] ?? 0) < 2,
   );
   return after !== undefined || stretch.terms.some((term) => term.role === 'rate' && term.last === measure.first - 1);
+}
+
+/** "Pot, 0.75 l per person": how much room each needs is a rule for choosing the pot, not its size. */
+function isShare(stretch: Stretch, draft: Draft, measure: Measure): boolean {
+  return (
+    isShareOf(draft, measure) &&
+    termsOf(stretch, 'perPerson').some((term) => term.first === measure.last + 1) &&
+    !termsOf(stretch, 'each').some((term) => term.first === measure.last + 1)
+  );
+}
+
+/** Of a pot that all eat from, a volume for each person is a share; of a bottle or a mug it is the size of everybody's own. */
+export function isShareOf(draft: Draft, measure: Measure): boolean {
+  return (draft.kind === 'pot' || draft.kind === 'kettle') && measure.unit.dimension === 'volume';
 }
 
 /** "/day", "/person/day". */

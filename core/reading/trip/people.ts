@@ -1,12 +1,13 @@
 import type { Given } from '../../model/given.js';
 import type { Term } from '../text/terms.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
+import { sharesOut } from '../items/quantity.js';
 import { near, spanOf, stated } from '../items/draft.js';
 import { followed, hasRating, isDoubt, labelledCount, numbersIn, type Count } from './told.js';
 
 export function peopleOf(stretch: Stretch): Given<number> | undefined {
   const party = termsOf(stretch, 'party').find(
-    (term) => !hasRating(stretch, term.first) && !isDoubt(stretch, term.first),
+    (term) => !hasRating(stretch, term.first) && !isDoubt(stretch, term.first) && !isOfEach(stretch, term),
   );
   for (const number of numbersIn(stretch)) {
     if (number.value < 1 || number.value > 200 || (party !== undefined && party.first < number.first)) continue;
@@ -17,7 +18,13 @@ export function peopleOf(stretch: Stretch): Given<number> | undefined {
         (term.role === 'perGroup' && term.last === number.first - 1) ||
         ((term.role === 'perGroup' || term.role === 'perPerson') && term.first === number.last + 1),
     );
-    if (word !== undefined && !group && stretch.tokens[word.first]?.gap !== 2 && !isPart(stretch, number))
+    if (
+      word !== undefined &&
+      !group &&
+      !isOfEach(stretch, word) &&
+      stretch.tokens[word.first]?.gap !== 2 &&
+      !isPart(stretch, number)
+    )
       return together(stretch, number, word);
     const before = termsOf(stretch, 'peopleBefore').find((term) => term.last === number.first - 1);
     const next = stretch.tokens[number.last + 1];
@@ -32,6 +39,14 @@ export function peopleOf(stretch: Stretch): Given<number> | undefined {
   const labelled = labelledCount(stretch, 'people');
   if (labelled !== undefined) return stated(labelled.value, spanOf(stretch, labelled.first, labelled.last));
   return party === undefined ? undefined : stated(Number(party.value), spanOf(stretch, party.first, party.last));
+}
+
+/** "per person", "一人一個", "1人1個": no party, but who brings the thing. */
+function isOfEach(stretch: Stretch, term: Term): boolean {
+  return (
+    sharesOut(stretch, term) ||
+    termsOf(stretch, 'perPerson').some((other) => other.first <= term.first && other.last >= term.last)
+  );
 }
 
 /** "2 adults and 3 kids", "7 scouts + 2 leaders": people of several kinds make one party. */

@@ -50,7 +50,12 @@ function isTime(stretch: Stretch, term: Term, season: boolean): boolean {
   const conditional = stretch.terms.some((other) => other.role === 'if' && other.last === term.first - 1);
   if (
     conditional ||
-    stretch.terms.some((other) => other.role === 'gasMixes' && other.first <= term.first && other.last >= term.last)
+    stretch.terms.some(
+      (other) =>
+        (other.role === 'gasMixes' || other.role === 'perPerson') &&
+        other.first <= term.first &&
+        other.last >= term.last,
+    )
   )
     return false;
   const token = stretch.tokens[term.first];
