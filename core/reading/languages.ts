@@ -24,8 +24,10 @@ export function isUnderstood(text: string): boolean {
   return known >= words * UNDERSTOOD_SHARE;
 }
 
-/** Kana are Japanese, whatever word they stand in; each tells less than a word. */
-const KANA_SCORE = 0.2;
+/** Kana and kanji are Japanese, the only language here with either, whatever word they stand in; each tells less than a word. */
+const JAPANESE_SCORE = 0.2;
+const KANA = 0x3040;
+const LAST_KANJI = 0x9fff;
 
 /** A language with less than this share of the best one's score is not spoken here. */
 const LEAST_SHARE = 0.3;
@@ -47,7 +49,7 @@ export function languagesIn(
     const { languages, score } = tellingOf(fold);
     for (const language of languages) sums[language]! += score;
     const first = fold.charCodeAt(0);
-    if (first >= 0x3040 && first < 0x3100 && japanese >= 0) sums[japanese]! += KANA_SCORE;
+    if (first >= KANA && first <= LAST_KANJI && japanese >= 0) sums[japanese]! += JAPANESE_SCORE;
   }
   const scores = new Map(tags.map((tag, i) => [tag, sums[i] ?? 0]));
   const base = locale?.split('-')[0];

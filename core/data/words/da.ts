@@ -8,24 +8,25 @@ export const da: Words = {
     'af, uden, hvad, noget, nogle, mig, os, efter, hvis, bliver, meget, kun, selv, sammen, hjem, og, med, til, ikke',
 
   kinds: {
-    pot: '~gryde, ~kasserolle, ~kogekar, ~grydesæt, ~kogesæt, ~kogegrej, ~kogekedel, feltgryde, ~bålgryde, ~stormgryde, ~gryden, ~kasserollen | ~gryder, ~kasseroller, ~kogekar, ~grydesæt, ~gryderne',
-    mug: 'kop, ~krus, kåsa, kuksa, ~termokop, ~drikkekop, ~kaffekop, ~metalkop, ~bæger, koppen, ~kruset | kopper, ~kaffekopper, ~krus, ~bægre, kopperne',
-    kettle: '~kedel, ~vandkedel, ~kaffekedel, ~tekedel, ~kaffekande, ~tekande, ~kedlen | ~kedler, ~kaffekander',
+    pot: '~gryde, ~kasserolle, ~kogekar, ~grydesæt, ~kogesæt, ~kogegrej, ~kogekedel, feltgryde, ~bålgryde, ~stormgryde, ~gryden, ~kasserollen, ~kasserollesæt, ~kogekarsæt, ~kogekarret, ~kogesættet, dutch oven | ~gryder, ~kasseroller, ~kogekar, ~grydesæt, ~gryderne',
+    mug: 'kop, ~krus, kåsa, kuksa, ~termokop, ~drikkekop, ~kaffekop, ~metalkop, ~bæger, koppen, ~kruset, ~turkop, ~tekop, ~foldekop, ~plastikkop, ~plastkop, ~campingkop, ~termokrus, ~emaljekop | kopper, ~kaffekopper, ~krus, ~bægre, kopperne, ~turkopper, ~tekopper, ~foldekopper, ~plastikkopper, ~plastkopper, ~drikkekopper, ~metalkopper, ~termokopper, ~campingkopper, kåser, ~emaljekopper',
+    kettle:
+      '~kedel, ~vandkedel, ~kaffekedel, ~tekedel, ~kaffekande, ~tekande, ~kedlen, ~vandkoger | ~kedler, ~kaffekander, ~tekander, ~vandkedler',
     pan: '~pande, ~stegepande, ~bålpande, ~panden | ~pander, ~stegepander',
     lid: 'låg, ~grydelåg, ~kedellåg, ~pandelåg, låget, ~grydelåget | låg, ~grydelåg',
     stove:
-      '~brænder, ~primus, ~gasbrænder, ~kogeapparat, ~kogeblus, ~blus, ~gasblus, ~benzinbrænder, ~spritbrænder, ~stormkøkken, ~multibrænder, ~brændeovn lille, ~kvistbrænder, ~hobobrænder, ~gasprimus, ~brænderen, ~primussen | ~brændere, ~primusser, ~kogeblus, ~gasblus',
-    fuel: '~brændstof, ~brændsel, ~gasdåse, ~gaspatron, ~gasbeholder, gas, primusgas, ~brændstofflaske, ~brændselsflaske, ~benzinflaske, ~spritflaske, ~gasflaske, ~grillkul, ~trækul | ~gasdåser, ~gaspatroner, ~gasbeholdere, ~gasflasker, ~brændstofflasker, ~brændselsflasker',
-    windscreen: '~vindskærm, ~vindskjold, ~læskærm | ~vindskærme',
+      '~brænder, ~primus, ~gasbrænder, ~kogeapparat, ~kogeblus, ~blus, ~gasblus, ~benzinbrænder, ~spritbrænder, ~stormkøkken, ~multibrænder, ~brændeovn lille, ~kvistbrænder, ~hobobrænder, ~gasprimus, ~brænderen, ~primussen, ~spritkøkken, ~gaskomfur, ~gaskogeplade, ~kogeplade, ~hobo, ~kogeapparatet | ~brændere, ~primusser, ~kogeblus, ~gasblus, ~kogeapparater, ~gasbrændere, ~spritbrændere, ~stormkøkkener, ~kogeplader',
+    fuel: '~brændstof, ~brændsel, ~gasdåse, ~gaspatron, ~gasbeholder, gas, primusgas, ~brændstofflaske, ~brændselsflaske, ~benzinflaske, ~spritflaske, ~gasflaske, ~grillkul, ~trækul, ~gasdåsen, ~petroleumsflaske, ~propanflaske, ~brændstofbeholder | ~gasdåser, ~gaspatroner, ~gasbeholdere, ~gasflasker, ~brændstofflasker, ~brændselsflasker, ~benzinflasker, ~spritflasker, ~propanflasker',
+    windscreen: '~vindskærm, ~vindskjold, ~læskærm, ~vindskærmen, ~vindafskærmning, ~vindfang | ~vindskærme',
     bottle:
-      '~flaske, ~vandflaske, ~drikkeflaske, ~feltflaske, ~termoflaske, ~termokande, ~kande, ~vanddunk, ~dunk, ~flasken, ~dunken | ~flasker, ~vandflasker, ~drikkeflasker, ~termoflasker, ~kander, ~dunke, ~flaskerne',
+      '~flaske, ~vandflaske, ~drikkeflaske, ~feltflaske, ~termoflaske, ~termokande, ~kande, ~vanddunk, ~dunk, ~flasken, ~dunken, ~feltflasken, ~lommelærke, ~jerrycan, ~vandbeholder, ~vandkande | ~flasker, ~vandflasker, ~drikkeflasker, ~termoflasker, ~kander, ~dunke, ~flaskerne, ~vanddunke, ~feltflasker, ~termokander, ~jerrycans',
     bladder:
-      '~vandpose, ~vandsæk, ~drikkeblære, ~drikkepose, ~foldedunk, ~foldeflaske, ~foldespand | ~vandposer, ~vandsække, ~drikkeblærer',
+      '~vandpose, ~vandsæk, ~drikkeblære, ~drikkepose, ~foldedunk, ~foldeflaske, ~foldespand, foldbar dunk, sammenfoldelig dunk, ~drikkesystem, ~vandblære | ~vandposer, ~vandsække, ~drikkeblærer, ~drikkeposer, ~foldedunke, ~foldeflasker, ~vandblærer',
     bowl: '~skål, dyb tallerken, ~turskål, ~suppeskål | ~skåle, dybe tallerkener',
     utensil:
-      'ske, ~spiseske, ~teske, ~gaffel, ~bestik, ~turbestik, ~spork, øse, ~grydeske, ~paletkniv, ~spisepinde | ~skeer, ~gafler, ~grydeskeer',
+      'ske, ~spiseske, ~teske, ~gaffel, ~bestik, ~turbestik, ~spork, øse, ~grydeske, ~paletkniv, ~spisepinde, ~palet, ~piskeris, ~suppeske, ~bestiksæt, ~grillspyd, ~opøseske | ~skeer, ~gafler, ~grydeskeer, ~spiseskeer, ~teskeer, ~øseskeer, ~paletknive, ~suppeskeer',
     'other-cook':
-      '~grydetang, ~grydegreb, ~grydeholder, ~griber, ~tallerken, ~trefod, ~trebenet stativ, rist, ~grillrist, ~bålrist, ~kaffefilter, ~tændstikker, ~lighter, ~tændstål, ~ildstål, ~sølvpapir, ~stanniol, ~alufolie, ~brænderplade, ~brænderbræt, plade til brænderen, plade under brænderen, krydsfinerplade | ~tallerkener, ~lightere',
+      '~grydetang, ~grydegreb, ~grydeholder, ~griber, ~tallerken, ~trefod, ~trebenet stativ, rist, ~grillrist, ~bålrist, ~kaffefilter, ~tændstikker, ~lighter, ~tændstål, ~ildstål, ~sølvpapir, ~stanniol, ~alufolie, ~brænderplade, ~brænderbræt, plade til brænderen, plade under brænderen, krydsfinerplade, ~tændstik, ~tændstikæske, ~stempelkande, ~kaffebrygger, ~dørslag, ~stormkøkkenplade, ~perkolator, ~grydeklo, ~pandegreb, folie | ~tallerkener, ~lightere, ~tændstikæsker, ~grillriste',
   },
   containers: {
     rigid: '~flaske, ~kande, ~dunk | ~flasker, ~kander, ~dunke',
@@ -65,17 +66,18 @@ export const da: Words = {
     gas: 'gas, butan, propan, isobutan',
     alcohol: 'sprit, rødsprit, husholdningssprit, denatureret sprit, ethanol, bioethanol',
     wood: 'brænde, grillkul, trækul',
-    'liquid-fuel': 'benzin, renset benzin, petroleum, kemisk renset benzin',
+    'liquid-fuel':
+      'benzin, renset benzin, petroleum, kemisk renset benzin, blyfri benzin, rensebenzin, lampeolie til brænderen',
     'solid-fuel': 'tørsprit, tørsprittabletter, brændselstabletter',
   },
   gasMixes: { butane: 'butan', isobutane: 'isobutan', winter: 'vintergas, vinterblanding', propane: 'propan' },
   roles: {
-    gripper: '~grydetang, ~grydegreb, ~grydeholder, ~griber',
+    gripper: '~grydetang, ~grydegreb, ~grydeholder, ~griber, ~grydeklo, ~pandegreb',
     lighter: '~lighter, ~lightere, ~tændstål, ~ildstål',
-    matches: '~tændstikker',
+    matches: '~tændstikker, ~tændstik, ~tændstikæske, ~tændstikæsker',
     board: '~brænderplade, ~brænderbræt, plade til brænderen, plade under brænderen, krydsfinerplade',
     tripod: '~trefod, ~trebenet stativ',
-    foil: '~sølvpapir, ~stanniol, ~alufolie',
+    foil: '~sølvpapir, ~stanniol, ~alufolie, folie',
   },
   bail: 'hank, bøjle, bærebøjle, ophæng',
   handles: 'håndtag, skaft, sammenfoldelige håndtag, klapgreb',
@@ -128,7 +130,8 @@ export const da: Words = {
     wished: 'ønskeliste, ønsker mig, vil købe, mangler at købe',
     replaced: 'erstattet, solgt, gået i stykker, ødelagt, i stedet for, den gamle, tidligere, byttet',
     forbidden: 'forbudt, må ikke medbringes, ikke tilladt',
-    unneeded: 'unødvendig, unødvendigt, ikke nødvendig, ikke nødvendigt, behøves ikke, overflødig',
+    unneeded:
+      'unødvendig, unødvendigt, ikke nødvendig, ikke nødvendigt, behøves ikke, overflødig, bruges ikke, bliver ikke brugt, ikke i brug, bruges ikke længere, bruger jeg ikke, bruges aldrig, ikke brugt',
     compared: 'sammenlignet med, i forhold til, kontra',
   },
   optional: 'valgfri, valgfrit, måske, eventuelt, evt',

@@ -8,24 +8,24 @@ export const de: Words = {
     'und, mit, der, die, das, ein, eine, für, ohne, ist, nicht, oder, auf, wir, im, zum, zu, dem, den, von, je, aus, bei, pro, stück, m.',
 
   kinds: {
-    pot: '~topf, ~töpfchen, ~kochgeschirr, ~geschirrset, kochset, topfset, kochtopfset, ~pott, kasserolle, ~kasserole, ~feldgeschirr, alu geschirr, geschirr bw, essgeschirr, ~dreibeintopf, ~feuertopf, ~bräter, ~kochkessel, ~hängekessel, gulaschkessel, hordenkessel, ~feldflaschenbecher, kochbecher, ~sturmkocherset, kochsystemtopf | ~töpfe, ~töpfen, kochsets, topfsets, gulaschkessel',
-    mug: '~becher, ~tasse, kaffeebecher, thermobecher, haferl, trinkbecher, kuksa, faltbecher | ~tassen, ~bechern',
+    pot: '~topf, ~töpfchen, ~kochgeschirr, ~geschirrset, kochset, topfset, kochtopfset, ~pott, kasserolle, ~kasserole, ~feldgeschirr, alu geschirr, geschirr bw, essgeschirr, ~dreibeintopf, ~feuertopf, ~bräter, ~kochkessel, ~hängekessel, gulaschkessel, hordenkessel, ~feldflaschenbecher, kochbecher, ~sturmkocherset, kochsystemtopf, ~töpfli, kochgeschirrset, dutch oven, ~reindl, ~topfsatz, campinggeschirr, feldkochgeschirr, ~milchtopf | ~töpfe, ~töpfen, kochsets, topfsets, gulaschkessel, dutch ovens',
+    mug: '~becher, ~tasse, kaffeebecher, thermobecher, haferl, trinkbecher, kuksa, faltbecher, ~häferl, ~humpen, ~becherl, ~becherchen | ~tassen, ~bechern',
     kettle: '~wasserkessel, ~teekessel, ~kessel, ~teekanne, ~kaffeekanne, ~wasserkocher, ~flötenkessel, ~kaffeekessel',
     pan: '~pfanne, ~pfännchen, pfanne/deckel, ~bratpfanne, pfannendeckel, deckelpfanne | ~pfannen',
     lid: '~deckel, ~topfdeckel',
     stove:
-      '~kocher, ~brenner, ~hobo, ~kochsystem, ~sturmkocher, holzvergaser, hobokocher, kochstelle, ~feuerstelle tragbar, ~gasherd, ~kartuschenkocher, hobo ofen, holzöfchen, ~raketenofen, campingherd | ~kochern, ~brennern',
-    fuel: '~kartusche, ~gaskartusche, ~schraubkartusche, ~stechkartusche, ~ventilkartusche, ~gasflasche, gas, ~brennstoff, ~brennstoffflasche, ~spiritusflasche, ~benzinflasche, ~petroleumflasche, ~tankflasche, ~gasdose, brennstoffvorrat, ~kraftstoffflasche, ~brennspiritusflasche, ~holzkohle, ~grillkohle, brennmaterial | ~kartuschen, ~gaskartuschen, ~gasflaschen, ~brennstoffflaschen, ~benzinflaschen, ~spiritusflaschen, ~gasdosen',
-    windscreen: '~windschutz, ~windschirm, ~windschild, ~windfang',
+      '~kocher, ~brenner, ~hobo, ~kochsystem, ~sturmkocher, holzvergaser, hobokocher, kochstelle, ~feuerstelle tragbar, ~gasherd, ~kartuschenkocher, hobo ofen, holzöfchen, ~raketenofen, campingherd, ~gaskocherl, 2 flammherd, ~kochplatte, ~hoboöfchen | ~kochern, ~brennern, ~kochplatten, ~gasherde',
+    fuel: '~kartusche, ~gaskartusche, ~schraubkartusche, ~stechkartusche, ~ventilkartusche, ~gasflasche, gas, ~brennstoff, ~brennstoffflasche, ~spiritusflasche, ~benzinflasche, ~petroleumflasche, ~tankflasche, ~gasdose, brennstoffvorrat, ~kraftstoffflasche, ~brennspiritusflasche, ~holzkohle, ~grillkohle, brennmaterial, ~gasbüchse, ~gasfläschchen, ~gaspatrone | ~kartuschen, ~gaskartuschen, ~gasflaschen, ~brennstoffflaschen, ~benzinflaschen, ~spiritusflaschen, ~gasdosen, ~gasbüchsen, ~gaspatronen, ~brennstoffvorräte',
+    windscreen: '~windschutz, ~windschirm, ~windschild, ~windfang, ~windabweiser, ~windschott',
     bottle:
-      '~flasche, ~trinkflasche, ~feldflasche, ~wasserflasche, ~thermosflasche, ~thermoskanne, ~isolierkanne, ~isolierflasche, thermos, ~weithalsflasche, ~wasserkanister, ~petflasche, pet flasche, ~isokanne, ~trinkkanister, ~kanister | ~flaschen, ~trinkflaschen, ~feldflaschen, ~wasserflaschen, ~thermoskannen, ~thermosflaschen',
+      '~flasche, ~trinkflasche, ~feldflasche, ~wasserflasche, ~thermosflasche, ~thermoskanne, ~isolierkanne, ~isolierflasche, thermos, ~weithalsflasche, ~wasserkanister, ~petflasche, pet flasche, ~isokanne, ~trinkkanister, ~kanister, ~isokannen, ~wasserkanne | ~flaschen, ~trinkflaschen, ~feldflaschen, ~wasserflaschen, ~thermoskannen, ~thermosflaschen, ~wasserkannen',
     bladder:
       '~wassersack, ~wasserbeutel, ~trinkblase, ~trinksystem, ~faltkanister, ~faltflasche, ~wasserblase, ~trinkbeutel, ~falteimer, ~weichflasche, ~softflasche, ~wassertank | ~wassersäcke, ~wasserbeutel, ~trinkblasen, ~faltflaschen, ~softflaschen',
     bowl: '~schüssel, ~schale, ~napf, ~essnapf, teller tief, tiefer teller, suppenteller, müslischale | ~schüsseln, ~schalen, ~näpfe, tiefe teller, teller (tief)',
     utensil:
-      '~löffel, ~göffel, ~gabel, ~besteck, ~kochlöffel, ~kelle, ~schöpfkelle, ~pfannenwender, ~schneebesen, essstäbchen, ~schöpflöffel, ~grillzange, spork | ~löffeln, ~gabeln',
+      '~löffel, ~göffel, ~gabel, ~besteck, ~kochlöffel, ~kelle, ~schöpfkelle, ~pfannenwender, ~schneebesen, essstäbchen, ~schöpflöffel, ~grillzange, spork, ~schöpfer, ~suppenkelle, ~küchenzange, ~schaumlöffel | ~löffeln, ~gabeln',
     'other-cook':
-      '~zahnputzbecher, ~zahnbecher, ~topfzange, ~topfgreifer, ~topfgriff, ~topfheber, ~greifzange, ~pfannengriff, ~topfhalter, griffzange, zange, ~hebezange, ~kocherbrett, ~kocherunterlage, ~bodenplatte, ~kartuschenständer, ~kartuschenfuß, ~dreibein, ~dreifuß, ~teller, ~espressokanne, ~espressokocher, ~kaffeefilter, ~kaffeepresse, ~messbecher, ~topfständer, ~topfauflage, ~kocherständer, ~grillrost, ~rost, ~grill, ~topfhülle, ~isolierhülle, ~kochhaken, ~hängevorrichtung, ~sieb, ~teesieb, ~feuerzeug, ~streichhölzer, ~zündhölzer, ~feuerstahl, feuerstarter, ~alufolie, ~wärmetauscher, ~feuerschale, unterlage für kocher, unterlage für den kocher, unterlage für die kocher, brett für den kocher, brett für kocher, ~sperrholzbrett, ~sperrholzplatte, ~kocherplatte | ~feuerzeuge, ~topfgreifern',
+      '~zahnputzbecher, ~zahnbecher, ~topfzange, ~topfgreifer, ~topfgriff, ~topfheber, ~greifzange, ~pfannengriff, ~topfhalter, griffzange, zange, ~hebezange, ~kocherbrett, ~kocherunterlage, ~bodenplatte, ~kartuschenständer, ~kartuschenfuß, ~dreibein, ~dreifuß, ~teller, ~espressokanne, ~espressokocher, ~kaffeefilter, ~kaffeepresse, ~messbecher, ~topfständer, ~topfauflage, ~kocherständer, ~grillrost, ~rost, ~grill, ~topfhülle, ~isolierhülle, ~kochhaken, ~hängevorrichtung, ~sieb, ~teesieb, ~feuerzeug, ~streichhölzer, ~zündhölzer, ~feuerstahl, feuerstarter, ~alufolie, ~wärmetauscher, ~feuerschale, unterlage für kocher, unterlage für den kocher, unterlage für die kocher, brett für den kocher, brett für kocher, ~sperrholzbrett, ~sperrholzplatte, ~kocherplatte, ~espressokännchen, mokkakanne, ~streichholz, ~zündholz, ~zündhölzli, ~kochunterlage, ~mokkakocher, frenchpress, french press | ~feuerzeuge, ~topfgreifern, ~grillroste',
   },
   containers: {
     rigid: '~flasche, ~fläschchen, ~kanister, ~behälter, ~gefäß | ~flaschen, ~kanistern, ~behältern',
@@ -57,10 +57,10 @@ export const de: Words = {
   },
   stoveTypes: {
     gas: 'gas, gas~, kartusche, kartuschen, kartuschen~, ~kartusche, propan, butan, schraubkartusche',
-    alcohol: 'spiritus, spiritus~, alkohol, alkohol~, brennspiritus, ethanol, sturm~',
+    alcohol: 'spiritus, spiritus~, alkohol, alkohol~, brennspiritus, ethanol, sturm~, brennsprit',
     wood: 'holz, holz~, hobo, hobo~, holzvergaser, ~hobo, reisig, zweige, raketen~',
     'liquid-fuel':
-      'benzin, benzin~, petroleum, petroleum~, multifuel, multifuel~, mehrstoff~, mehrstoff, flüssigbrennstoff, diesel, reinbenzin, ~benzin',
+      'benzin, benzin~, petroleum, petroleum~, multifuel, multifuel~, mehrstoff~, mehrstoff, flüssigbrennstoff, diesel, reinbenzin, ~benzin, petrol',
     'solid-fuel': 'trockenbrennstoff, trockenspiritus, festbrennstoff, tabletten, tabletten~, hexamin',
     integrated: 'kochsystem, gaskochsystem, integriert, komplettsystem',
   },
@@ -71,12 +71,12 @@ export const de: Words = {
   },
   fuelTypes: {
     gas: 'gas, propan, butan, isobutan, campinggas, flüssiggas, schraubgas',
-    alcohol: 'spiritus, brennspiritus, alkohol, bioethanol, ethanol',
+    alcohol: 'spiritus, brennspiritus, alkohol, bioethanol, ethanol, brennsprit',
     wood: 'brennholz, holzkohle, grillkohle, briketts, pellets',
     'liquid-fuel':
-      'benzin, reinbenzin, waschbenzin, petroleum, kerosin, diesel, brennstoff flüssig, katalytbenzin, kocherbenzin',
+      'benzin, reinbenzin, waschbenzin, petroleum, kerosin, diesel, brennstoff flüssig, katalytbenzin, kocherbenzin, weißbenzin, testbenzin, petrol',
     'solid-fuel':
-      'trockenbrennstoff, trockenspiritus, brennstofftabletten, brenntabletten, trockenbrennstofftabletten, festbrennstoff, brennpaste, hexamin, hexamintabletten, brennwürfel',
+      'trockenbrennstoff, trockenspiritus, brennstofftabletten, brenntabletten, trockenbrennstofftabletten, festbrennstoff, brennpaste, hexamin, hexamintabletten, brennwürfel, brennstoffwürfel, trockenspiritustabletten, festbrennstofftabletten',
   },
   tablets: 'tabletten',
   gasMixes: {
@@ -89,7 +89,7 @@ export const de: Words = {
     gripper:
       '~topfzange, ~topfgreifer, ~topfgriff, ~topfheber, ~greifzange, ~pfannengriff, ~topfhalter, griffzange, zange, ~hebezange',
     lighter: '~feuerzeug, ~feuerzeuge, ~feuerstahl, feuerstarter',
-    matches: '~streichhölzer, ~zündhölzer',
+    matches: '~streichhölzer, ~zündhölzer, ~streichholz, ~zündholz, ~zündhölzli',
     board:
       '~kocherbrett, ~kocherunterlage, ~bodenplatte, unterlage für kocher, unterlage für den kocher, unterlage für die kocher, brett für den kocher, brett für kocher, ~sperrholzbrett, ~sperrholzplatte, ~kocherplatte',
     tripod: '~dreibein, ~kochhaken, ~hängevorrichtung',
@@ -126,7 +126,7 @@ export const de: Words = {
   determiners: 'der, die, das, dem, den, einem, einer, einen, meinem, meiner, diesem, dieser',
   pieces: 'stück, stk, stk., st., st, mal, x, exemplare, satz',
   parts: 'teilig, teilige, teiliges, teiliger',
-  flames: 'flammig, flammiger, flammige, flammigen, flammiges',
+  flames: 'flammig, flammiger, flammige, flammigen, flammiges, flammen, flamme',
   countLabels: 'anzahl, menge, stückzahl',
   pair: 'paar, doppelt',
   packOf: 'packung, packungen, pack, schachtel, schachteln, päckchen, set mit, satz',
@@ -155,7 +155,7 @@ export const de: Words = {
       'ersetzt, ersetzt durch, verkauft, kaputt, früher, vorher, alter kram, ausgemustert, zurückgeschickt, statt, anstatt, anstelle, verschenkt, defekt, nicht mehr',
     forbidden: 'verboten, bitte nicht mitbringen, nicht mitbringen, nicht erlaubt, untersagt',
     unneeded:
-      'unnötig, überflüssig, brauche ich nicht, brauchen wir nicht, verworfen, diskutiert und verworfen, nicht nötig gewesen, weggelassen, sparen wir uns, nein, verzichte',
+      'unnötig, überflüssig, brauche ich nicht, brauchen wir nicht, verworfen, diskutiert und verworfen, nicht nötig gewesen, weggelassen, sparen wir uns, nein, verzichte, wird nicht benutzt, nicht benutzt, wird nicht verwendet, nicht verwendet, wird nicht gebraucht, nicht gebraucht, benutze ich nicht, nutze ich nicht',
     compared: 'im vergleich, verglichen mit, zum vergleich, alternative, alternativ, wäre',
   },
   optional:

@@ -9,24 +9,25 @@ export const es: Words = {
   headFirst: true,
 
   kinds: {
-    pot: 'olla, cazo, cacerola, perol, marmita, puchero, pote, gaveta, marmita militar, juego de ollas, set de cocina, cazuela | ollas, cazos, cacerolas, peroles, marmitas, cazuelas',
-    mug: 'taza, vaso, pocillo, jarrillo, tazón, taza metálica | tazas, vasos, pocillos',
-    kettle: 'tetera, hervidor, pava, caldero de té | teteras',
-    pan: 'sartén, plancha | sartenes',
+    pot: 'olla, cazo, cacerola, perol, marmita, puchero, pote, gaveta, marmita militar, juego de ollas, set de cocina, cazuela, ollita, cacillo, caldero, perola, gamella, dutch oven, juego de cocina, kit de ollas, kit de cocina, set de ollas, cazuelita, cacito, paila | ollas, cazos, cacerolas, peroles, marmitas, cazuelas, ollitas, pucheros, potes, calderos, perolas, gamellas, juegos de ollas, cacitos',
+    mug: 'taza, vaso, pocillo, jarrillo, tazón, taza metálica, jarro, tacita, cubilete, vaso plegable, vaso térmico | tazas, vasos, pocillos, jarros, tacitas, tazones, vasos plegables, jarrillos, cubiletes',
+    kettle: 'tetera, hervidor, pava, caldero de té | teteras, hervidores, pavas',
+    pan: 'sartén, plancha, sartencita, paellera, parrilla sartén | sartenes, planchas, paelleras',
     lid: 'tapa, tapadera | tapas, tapaderas',
     stove:
-      'hornillo, camping gas, cocinilla, infiernillo, quemador, hornillo de gas, hornillo de alcohol, hornillo gasolina, estufa de leña portátil, cocina de gas, fogón, hornilla | hornillos, cocinillas, quemadores',
-    fuel: 'bombona, cartucho de gas, cartucho, bombona de gas, gas, combustible, botella de gasolina, botella combustible, botella gasolina, botella de alcohol, botella de combustible, carbón | bombonas, cartuchos, cartuchos de gas',
-    windscreen: 'paravientos, cortavientos del hornillo, paraviento',
+      'hornillo, camping gas, cocinilla, infiernillo, quemador, hornillo de gas, hornillo de alcohol, hornillo gasolina, estufa de leña portátil, cocina de gas, fogón, hornilla, cocina de gasolina, cocina a gas, cocina de alcohol, cocina a gasolina, cocina multicombustible, cocina de camping, cocina portátil, cocina de campamento, cocina de dos fuegos, anafe, reverbero, estufa de gas, estufa de alcohol, estufa de gasolina, estufa de camping, estufa portátil, hornillo de leña, quemador de alcohol, quemador de gas | hornillos, cocinillas, quemadores, anafes, hornillas, fogones, infiernillos, cocinas de gas, cocinas de gasolina',
+    fuel: 'bombona, cartucho de gas, cartucho, bombona de gas, gas, combustible, botella de gasolina, botella combustible, botella gasolina, botella de alcohol, botella de combustible, carbón, tanque de gas, garrafa de gas, cilindro de gas, balón de gas, bala de gas, lata de gas, botella de gas, carga de gas, recambio de gas, recarga de gas, bombona gas, cartucho gas, bote de gas, bencinera | bombonas, cartuchos, cartuchos de gas, bombonas de gas, latas de gas, botellas de gas, balones de gas, cargas de gas, recambios de gas, botellas de combustible, botellas de gasolina, tanques de gas, cartuchos gas, botes de gas',
+    windscreen:
+      'paravientos, cortavientos del hornillo, paraviento, para viento, cortaviento del hornillo, cortavientos para hornillo, pantalla cortavientos, protector de viento, pantalla contra el viento, pantalla de viento, cortavientos, cortaviento, corta viento, corta vientos | para vientos',
     bottle:
-      'botella, cantimplora, termo, bidón, garrafa, botella de agua, petaca | botellas, cantimploras, termos, bidones, garrafas',
+      'botella, cantimplora, termo, bidón, garrafa, botella de agua, petaca, jerrican, jerrycan, bidón de agua, garrafa de agua, caramañola, botellín, termo de agua | botellas, cantimploras, termos, bidones, garrafas, jerricans, jerrycans, bidones de agua, garrafas de agua, botellas de agua, caramañolas, botellines, petacas',
     bladder:
-      'bolsa de agua, bolsa plegable, camelbag, bolsa de hidratación, bidón plegable, bolsa hidratación, cantimplora plegable, botella plegable, cubo plegable | bolsas de agua',
-    bowl: 'cuenco, plato hondo, bol, escudilla, tazón hondo | cuencos, platos hondos, boles',
+      'bolsa de agua, bolsa plegable, camelbag, bolsa de hidratación, bidón plegable, bolsa hidratación, cantimplora plegable, botella plegable, cubo plegable, cantimplora blanda, botella blanda, depósito plegable, garrafa plegable, saco de agua | bolsas de agua, bolsas de hidratación, bolsas plegables, cubos plegables, botellas plegables, bidones plegables, cantimploras plegables',
+    bowl: 'cuenco, plato hondo, bol, escudilla, tazón hondo, plato sopero, ensaladera, bowl | cuencos, platos hondos, boles, platos soperos, bowls, escudillas, ensaladeras',
     utensil:
-      'cuchara, tenedor, cubiertos, cucharón, espátula, spork, cuchara tenedor, palillos | cucharas, tenedores, cucharones',
+      'cuchara, tenedor, cubiertos, cucharón, espátula, spork, cuchara tenedor, palillos, cucharilla, cucharita, cubierto, espumadera, cuchara de palo, cuchara de madera, cuchara sopera, juego de cubiertos | cucharas, tenedores, cucharones, cucharillas, cucharitas, espátulas, espumaderas, cucharas soperas, sporks',
     'other-cook':
-      'pinza, pinzas para olla, asidero, agarrador, plato, trípode, soporte, parrilla, cafetera, cafetera italiana, filtro de café, vaso medidor, mechero, cerillas, pedernal, papel de aluminio, colador, tabla para el hornillo, base para el hornillo, tabla para hornillo, base para hornillo | platos, mecheros',
+      'pinza, pinzas para olla, asidero, agarrador, plato, trípode, soporte, parrilla, cafetera, cafetera italiana, filtro de café, vaso medidor, mechero, cerillas, pedernal, papel de aluminio, colador, tabla para el hornillo, base para el hornillo, tabla para hornillo, base para hornillo, encendedor, fósforos, fósforo, cerilla, cerillos, papel aluminio, papel albal, agarraollas, cogeollas, pinza de olla, tenaza, tenazas para olla, rejilla, trébede, manopla, prensa francesa, moka, tabla de hornillo, chispero | platos, mecheros, encendedores, trípodes, parrillas, rejillas, trébedes, manoplas, cafeteras, asideros',
   },
   containers: {
     rigid: 'botella, frasco, bidón, botellín | botellas, frascos, bidones',
@@ -34,7 +35,7 @@ export const es: Words = {
     can: 'bombona, cartucho | bombonas, cartuchos',
   },
   notKit:
-    'pan, bote, bote de pastillas, lata de, latas de, olla de lentejas, taza de café, tazas de, vaso de agua, vasos de, vaso de vino, botella de vino, botella de aceite, abrelatas, abrebotellas, linterna de gas, lámpara de gas, bolsa de basura, bolsa de aseo, bolsa estanca, bolsa de dormir, bolsa de caca, saco de dormir, pantalón, pantalones, pantalla, panel solar, pinzas de depilar, pinzas de la ropa, pinzas de cejas, cafetería, estropajo, filtro de agua, gasolina para el coche, alcohol de 96, alcohol de curar, alcohol desinfectante, gel hidroalcohólico, tapones, cartucho de tinta, crema, tapa del objetivo, tapa de libro, plancha de ropa, bolsa de agua caliente',
+    'pan, bote, bote de pastillas, lata de, latas de, olla de lentejas, taza de café, tazas de, vaso de agua, vasos de, vaso de vino, botella de vino, botella de aceite, abrelatas, abrebotellas, linterna de gas, lámpara de gas, bolsa de basura, bolsa de aseo, bolsa estanca, bolsa de dormir, bolsa de caca, saco de dormir, pantalón, pantalones, pantalla, panel solar, pinzas de depilar, pinzas de la ropa, pinzas de cejas, cafetería, estropajo, filtro de agua, gasolina para el coche, alcohol de 96, alcohol de curar, alcohol desinfectante, gel hidroalcohólico, tapones, cartucho de tinta, crema, tapa del objetivo, tapa de libro, plancha de ropa, bolsa de agua caliente, pinzas de tender, pinza de la ropa, pinzas para la ropa, pinzas para cejas, pinza de depilar, kit de cocina de juguete, tabla de planchar, manoplas de esquí, manoplas de plumas, pasta de dientes, balón de fútbol, balón de playa, balón de oxígeno, jarro de cerveza',
   tails: '',
   heads: 'funda de, funda para, bolsa para, kit de reparación de, repuesto de, estropajo para',
   asides: 'para, en, de, del, sobre, a, al, dentro de, como, por, con el, según, hasta, cabe en, entre',
@@ -57,17 +58,21 @@ export const es: Words = {
     gas: 'gas, de gas, de rosca, butano, propano, cartucho',
     alcohol: 'alcohol, de alcohol',
     wood: 'leña, de leña, madera, ramas',
-    'liquid-fuel': 'gasolina, multicombustible, queroseno, bencina',
+    'liquid-fuel':
+      'gasolina, multicombustible, queroseno, bencina, kerosene, kerosén, querosén, nafta, combustible líquido',
     'solid-fuel': 'pastillas combustibles, combustible sólido, hexamina, pastillas de combustible',
     integrated: 'integrado, todo en uno, sistema integrado',
   },
   stoveForms: { upright: 'de rosca, sobre la bombona', remote: 'con manguera, manguera, a distancia, con tubo' },
+  jackets: 'cortavientos, cortaviento, corta viento, corta vientos',
   fuelTypes: {
     gas: 'gas, butano, propano, isobutano',
     alcohol: 'alcohol de quemar, alcohol, etanol',
-    wood: 'leña, carbón',
-    'liquid-fuel': 'gasolina, gasolina blanca, queroseno, bencina',
-    'solid-fuel': 'pastillas de combustible, combustible sólido, hexamina, pastillas combustibles',
+    wood: 'leña, carbón, leña seca, carbón vegetal',
+    'liquid-fuel':
+      'gasolina, gasolina blanca, queroseno, bencina, bencina blanca, kerosene, kerosén, querosén, nafta, gasolina sin plomo, parafina líquida',
+    'solid-fuel':
+      'pastillas de combustible, combustible sólido, hexamina, pastillas combustibles, alcohol sólido, pastillas de alcohol, tabletas de combustible, pastillas de hexamina',
   },
   gasMixes: {
     butane: 'butano',
@@ -76,12 +81,13 @@ export const es: Words = {
     propane: 'propano',
   },
   roles: {
-    gripper: 'pinza, pinzas para olla, asidero, agarrador',
-    lighter: 'mechero, mecheros, pedernal',
-    matches: 'cerillas',
-    board: 'tabla para el hornillo, base para el hornillo, tabla para hornillo, base para hornillo',
-    tripod: 'trípode',
-    foil: 'papel de aluminio',
+    gripper:
+      'pinza, pinzas para olla, asidero, agarrador, agarraollas, cogeollas, pinza de olla, tenaza, tenazas para olla, manopla, manoplas, asideros',
+    lighter: 'mechero, mecheros, pedernal, encendedor, encendedores, chispero',
+    matches: 'cerillas, fósforos, fósforo, cerilla, cerillos',
+    board: 'tabla para el hornillo, base para el hornillo, tabla para hornillo, base para hornillo, tabla de hornillo',
+    tripod: 'trípode, trípodes',
+    foil: 'papel de aluminio, papel aluminio, papel albal',
   },
   bail: 'asa de alambre, asa abatible',
   handles: 'asa, asas, mango, mangos',
@@ -123,7 +129,7 @@ export const es: Words = {
   no: 'no, sin, ni, ningún, ninguna, nada de',
   yes: 'sí, incluida, incluido',
   missing: 'falta, perdida, perdido',
-  with: 'con, más, +, incluye, incluido',
+  with: 'con, más, +, incluye, incluido, c/',
   and: 'y, e, más, +',
   or: 'o, u',
   to: 'a',
@@ -134,7 +140,8 @@ export const es: Words = {
     wished: 'lista de deseos, me gustaría, por comprar, comprar algún día',
     replaced: 'sustituido, sustituida, vendido, vendida, roto, rota, antes, antiguo, antigua, en vez de, en lugar de',
     forbidden: 'prohibido, prohibida, prohibidos, no traer',
-    unneeded: 'no hace falta, innecesario, sobra, no necesito',
+    unneeded:
+      'no hace falta, innecesario, sobra, no necesito, no se usa, no se utiliza, no lo uso, no la uso, no usado, no usada',
     compared: 'comparado con, en comparación, frente a',
   },
   optional: 'opcional, quizá, quizás, tal vez',

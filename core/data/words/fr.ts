@@ -9,24 +9,25 @@ export const fr: Words = {
   headFirst: true,
 
   kinds: {
-    pot: 'popote, casserole, gamelle, marmite, faitout, cocotte, chaudron, poêlon, bouilleur, quart casserole, tasse popote, set de cuisson, batterie de cuisine, kit popote, fait tout | popotes, casseroles, gamelles, marmites, faitouts, cocottes',
-    mug: 'mug, tasse, gobelet, quart, timbale, bol tasse, kuksa | mugs, tasses, gobelets, quarts, timbales',
+    pot: 'popote, casserole, gamelle, marmite, faitout, cocotte, chaudron, poêlon, bouilleur, quart casserole, tasse popote, set de cuisson, batterie de cuisine, kit popote, fait tout, popotte, dutch oven, tasse casserole, set popote, ensemble popote, kit gamelle, caquelon | popotes, casseroles, gamelles, marmites, faitouts, cocottes, popottes, chaudrons, bouilleurs, batteries de cuisine, sets de cuisson, dutch ovens',
+    mug: 'mug, tasse, gobelet, quart, timbale, bol tasse, kuksa, chope, verre pliable, verre en plastique, verre plastique, godet, ecocup | mugs, tasses, gobelets, quarts, timbales, chopes, verres pliables, verres en plastique, godets, ecocups',
     kettle: 'bouilloire, cafetière à feu, théière | bouilloires, théières',
-    pan: 'poêle, poêle à frire, sauteuse, crêpière | poêles',
+    pan: 'poêle, poêle à frire, sauteuse, crêpière, poêle pliante, plancha, galettière | poêles, sauteuses, crêpières, planchas',
     lid: 'couvercle | couvercles',
     stove:
-      'réchaud, brûleur, réchaud à gaz, réchaud à alcool, réchaud à bois, brûleur à alcool, cuisinière, feu gaz, bruleur, réchaud bois, réchaud gaz | réchauds, brûleurs',
-    fuel: 'cartouche de gaz, bouteille de gaz, gaz, combustible, essence réchaud, bouteille de combustible, fiole d’alcool, bouteille d’alcool, flacon d’alcool, cartouche, recharge de gaz, bonbonne de gaz, charbon de bois | cartouches de gaz, cartouches, bouteilles de gaz, recharges de gaz',
-    windscreen: 'pare vent, paravent, coupe vent réchaud, écran anti vent | pare vents',
+      'réchaud, brûleur, réchaud à gaz, réchaud à alcool, réchaud à bois, brûleur à alcool, cuisinière, feu gaz, bruleur, réchaud bois, réchaud gaz, feu à gaz, bec gaz, réchaud multicombustible, réchaud essence, plaque de cuisson, gazinière | réchauds, brûleurs, bruleurs, réchauds à gaz, réchauds à alcool, brûleurs à alcool',
+    fuel: 'cartouche de gaz, bouteille de gaz, gaz, combustible, essence réchaud, bouteille de combustible, fiole d’alcool, bouteille d’alcool, flacon d’alcool, cartouche, recharge de gaz, bonbonne de gaz, charbon de bois, bouteille d’essence, bouteille essence, bouteille à essence, bouteille combustible, cartouche gaz, recharge gaz, bouteille gaz, bombonne de gaz, bouteille alcool, flacon alcool | cartouches de gaz, cartouches, bouteilles de gaz, recharges de gaz, bonbonnes de gaz, bouteilles de combustible, bouteilles d’essence, bouteilles d’alcool, cartouches gaz, recharges gaz',
+    windscreen:
+      'pare vent, paravent, coupe vent réchaud, écran anti vent, écran pare vent, écran coupe vent, pare flamme, paravent réchaud, coupe vent | pare vents, paravents',
     bottle:
-      'bouteille, gourde, bidon, thermos, flasque, bouteille isotherme, jerrican, jerrycan, bouteille d’eau, fiole | bouteilles, gourdes, bidons, thermos, bouteilles d’eau',
+      'bouteille, gourde, bidon, thermos, flasque, bouteille isotherme, jerrican, jerrycan, bouteille d’eau, fiole | bouteilles, gourdes, bidons, thermos, bouteilles d’eau, jerricans, jerrycans, fioles, flasques, bouteilles isothermes',
     bladder:
-      'poche à eau, poche souple, vache à eau, outre, gourde souple, bouteille souple, flasque souple, réservoir souple, sac à eau, seau pliant, poche d’hydratation, bidon pliant | poches à eau, poches souples, gourdes souples',
-    bowl: 'bol, écuelle, assiette creuse, saladier, jatte | bols, écuelles, assiettes creuses',
+      'poche à eau, poche souple, vache à eau, outre, gourde souple, bouteille souple, flasque souple, réservoir souple, sac à eau, seau pliant, poche d’hydratation, bidon pliant, camelbag, jerrican pliable, jerrycan pliable, jerrican souple, jerrycan souple, bidon souple | poches à eau, poches souples, gourdes souples, vaches à eau, outres, flasques souples, bouteilles souples, sacs à eau, seaux pliants, poches d’hydratation, jerricans pliables, bidons pliables',
+    bowl: 'bol, écuelle, assiette creuse, saladier, jatte | bols, écuelles, assiettes creuses, saladiers, jattes',
     utensil:
-      'cuillère, cuiller, fourchette, couverts, spork, louche, spatule, baguettes, couvert | cuillères, fourchettes, louches',
+      'cuillère, cuiller, fourchette, couverts, spork, louche, spatule, baguettes, couvert, écumoire, fouet, cuillère en bois, cuillère à soupe, petite cuillère, kit couverts | cuillères, fourchettes, louches, spatules, cuillers, petites cuillères, cuillères à soupe, cuillères en bois, sporks',
     'other-cook':
-      'pince, pince casserole, pince à casserole, pince popote, manique, poignée amovible, support, trépied, support de casserole, assiette, filtre à café, cafetière, cafetière italienne, verre doseur, grille, gril, crémaillère, housse isotherme popote, cozy, planche pour réchaud, pied pour cartouche, briquet, allumettes, firesteel, pierre à feu, papier alu, papier aluminium, feuille d’alu, moka, plaque de réchaud, passoire, planchette pour réchaud, planchette pour le réchaud, planche pour le réchaud, plaque pour le réchaud | assiettes, briquets, maniques',
+      'pince, pince casserole, pince à casserole, pince popote, manique, poignée amovible, support, trépied, support de casserole, assiette, filtre à café, cafetière, cafetière italienne, verre doseur, grille, gril, crémaillère, housse isotherme popote, cozy, planche pour réchaud, pied pour cartouche, briquet, allumettes, firesteel, pierre à feu, papier alu, papier aluminium, feuille d’alu, moka, plaque de réchaud, passoire, planchette pour réchaud, planchette pour le réchaud, planche pour le réchaud, plaque pour le réchaud, allumette, essoreuse, moka italienne, cafetière à piston, poignée de popote, poignée de casserole, poignée de gamelle, dessous de plat, allume gaz, égouttoir, grille de cuisson, grille de barbecue | assiettes, briquets, maniques, pinces casserole, trépieds, passoires, grilles, cafetières',
   },
   containers: {
     rigid: 'bouteille, flacon, bidon, fiole, flasque | bouteilles, flacons, bidons, fioles',
@@ -34,7 +35,7 @@ export const fr: Words = {
     can: 'cartouche, bonbonne, recharge | cartouches, bonbonnes, recharges',
   },
   notKit:
-    'cache objectif, couvercle d’objectif, petit pot, pot de confiture, pot de miel, pot de, potage, potable, pastilles potables, quart d’heure, un quart d’heure, bon quart d’heure, bonbonne d’air, poêle à bois, pantalon, pantalons, panneau, panneau solaire, gants, casquette, lampe à gaz, lanterne à gaz, tasse de café, tasse de thé, tasses de, tasse d’eau, bol de soupe, bol de riz, bouteille de vin, bouteille de bière, boîte de, ouvre boîte, ouvre bouteille, décapsuleur, liquide vaisselle, éponge, brosse à casserole, bouillotte, gourde filtrante, filtre, gel hydroalcoolique, essence pour la voiture, essence voiture, alcool à 70, alcool à désinfecter, cartouche d’encre, sac de couchage, sac à dos, sac poubelle, sac étanche, sac à nourriture, sac à viande, poche poubelle, poche ventrale, poche avant, pince à épiler, pince à linge, pinces à linge, pince multifonction, pince à tiques, grille pain, fond de sac, casserole de bricolage, couverture, couverture de survie, coupe vent, pare vent de voiture, support de téléphone, support vélo, bidon d’essence, assiette de la selle',
+    'cache objectif, couvercle d’objectif, petit pot, pot de confiture, pot de miel, pot de, potage, potable, pastilles potables, quart d’heure, un quart d’heure, bon quart d’heure, bonbonne d’air, poêle à bois, pantalon, pantalons, panneau, panneau solaire, gants, casquette, lampe à gaz, lanterne à gaz, tasse de café, tasse de thé, tasses de, tasse d’eau, bol de soupe, bol de riz, bouteille de vin, bouteille de bière, boîte de, ouvre boîte, ouvre bouteille, décapsuleur, liquide vaisselle, éponge, brosse à casserole, bouillotte, gourde filtrante, filtre, gel hydroalcoolique, essence pour la voiture, essence voiture, alcool à 70, alcool à désinfecter, cartouche d’encre, sac de couchage, sac à dos, sac poubelle, sac étanche, sac à nourriture, sac à viande, poche poubelle, poche ventrale, poche avant, pince à épiler, pince à linge, pinces à linge, pince multifonction, pince à tiques, grille pain, fond de sac, casserole de bricolage, couverture, couverture de survie, veste coupe vent, pare vent de voiture, support de téléphone, support vélo, bidon d’essence, assiette de la selle',
   tails: '',
   heads:
     'housse de, sac à, sac de, étui de, étui pour, kit de réparation pour, pour nettoyer la, brosse à, sacoche pour, pochette de, anse de, joint de, filtre pour',
@@ -67,12 +68,15 @@ export const fr: Words = {
     upright: 'à visser, sur la cartouche, petit modèle à visser',
     remote: 'déporté, avec tuyau, tuyau, à tuyau, flexible',
   },
+  jackets: 'coupe vent',
   fuelTypes: {
     gas: 'gaz, butane, propane, isobutane',
-    alcohol: 'alcool à brûler, alcool, éthanol, bioéthanol',
+    alcohol: 'alcool à brûler, alcool, éthanol, bioéthanol, alcool dénaturé, alcool ménager',
     wood: 'bois, charbon de bois',
-    'liquid-fuel': 'essence, essence c, essence blanche, pétrole, kérosène',
-    'solid-fuel': 'tablettes de combustible, tablettes, combustible solide, pastilles combustibles, hexamine',
+    'liquid-fuel':
+      'essence, essence c, essence blanche, pétrole, kérosène, essence sans plomb, essence f, white spirit',
+    'solid-fuel':
+      'tablettes de combustible, tablettes, combustible solide, pastilles combustibles, hexamine, alcool solidifié, cubes combustibles, pastilles de combustible, comprimés combustibles',
   },
   tablets: 'tablettes',
   gasMixes: {
@@ -82,9 +86,10 @@ export const fr: Words = {
     propane: 'propane',
   },
   roles: {
-    gripper: 'pince, pince casserole, pince à casserole, pince popote, manique, maniques, poignée amovible',
-    lighter: 'briquet, briquets, firesteel, pierre à feu',
-    matches: 'allumettes',
+    gripper:
+      'pince, pince casserole, pince à casserole, pince popote, manique, maniques, poignée amovible, poignée de popote, poignée de casserole, poignée de gamelle, pinces casserole',
+    lighter: 'briquet, briquets, firesteel, pierre à feu, allume gaz',
+    matches: 'allumettes, allumette',
     board:
       'planche pour réchaud, plaque de réchaud, planchette pour réchaud, planchette pour le réchaud, planche pour le réchaud, plaque pour le réchaud',
     tripod: 'trépied, crémaillère',
@@ -143,7 +148,8 @@ export const fr: Words = {
     replaced:
       'remplacé, remplacée, remplace, vendu, vendue, cassé, cassée, avant, ancien, ancienne, au lieu de, à la place de',
     forbidden: 'interdit, interdits, interdite, ne pas apporter, ne pas emporter',
-    unneeded: 'inutile, pas besoin, suffisent, suffit, superflu, on s’en passe',
+    unneeded:
+      'inutile, pas besoin, suffisent, suffit, superflu, on s’en passe, non utilisé, non utilisée, pas utilisé, pas utilisée, ne sert pas, ne sert plus, ne servira pas',
     compared: 'comparé à, en comparaison, contre, par rapport à',
   },
   optional: 'optionnel, facultatif, éventuellement, peut être, en option',

@@ -9,24 +9,25 @@ export const it: Words = {
   headFirst: true,
 
   kinds: {
-    pot: 'pentola, pentolino, gavetta, pentolone, casseruola, marmitta, paiolo, gamella, set pentole, tegame fondo | pentole, pentolini, gavette, casseruole, gamelle',
-    mug: 'tazza, bicchiere, gamellino, tazzone, tazza pentola, bicchiere pieghevole, kuksa | tazze, bicchieri',
-    kettle: 'bollitore, teiera | bollitori, teiere',
-    pan: 'padella, padellino, tegamino, piastra | padelle, padellini',
+    pot: 'pentola, pentolino, gavetta, pentolone, casseruola, marmitta, paiolo, gamella, set pentole, tegame fondo, gavettino, pentolina, pignatta, calderotto, set di pentole, set da cucina, batteria di pentole, batteria da cucina, kit pentole, dutch oven | pentole, pentolini, gavette, casseruole, gamelle, pentoloni, gavettini, pentoline, pignatte, calderotti, paioli, marmitte',
+    mug: 'tazza, bicchiere, gamellino, tazzone, tazza pentola, bicchiere pieghevole, kuksa, boccale, tazzina, tazza termica, tazza pieghevole | tazze, bicchieri, boccali, tazzine, tazzoni, gamellini, bicchieri pieghevoli, tazze termiche',
+    kettle: 'bollitore, teiera, bricco | bollitori, teiere, bricchi',
+    pan: 'padella, padellino, tegamino, piastra, tegame, bistecchiera, padellina, piastra di ghisa | padelle, padellini, tegami, tegamini, piastre, padelline, bistecchiere',
     lid: 'coperchio | coperchi',
     stove:
-      'fornello, fornellino, bruciatore, fornelletto, fornello a gas, fornello ad alcool, stufetta a legna | fornelli, fornellini, bruciatori',
-    fuel: 'bombola, bomboletta, cartuccia, cartuccia di gas, bombola di gas, gas, combustibile, carbonella, bottiglia per l’alcool, bottiglietta per l’alcool, bottiglia di benzina, bottiglia carburante, bottiglia per carburante, bottiglia del combustibile | bombole, bombolette, cartucce',
-    windscreen: 'paravento, paravento per fornello, antivento | paraventi',
+      'fornello, fornellino, bruciatore, fornelletto, fornello a gas, fornello ad alcool, stufetta a legna, spiritiera, fornello a benzina, fornello multicombustibile, cucina da campo, cucina da campeggio, cucina a gas, stufa pirolitica, pirolitica, fornello a legna, stufa a legna pieghevole | fornelli, fornellini, bruciatori, spiritiere, fornelletti, fornelli a gas',
+    fuel: 'bombola, bomboletta, cartuccia, cartuccia di gas, bombola di gas, gas, combustibile, carbonella, bottiglia per l’alcool, bottiglietta per l’alcool, bottiglia di benzina, bottiglia carburante, bottiglia per carburante, bottiglia del combustibile, bomboletta gas, bomboletta di gas, bomboletta del gas, bombola gas, bombola del gas, ricarica gas, ricarica di gas, cartuccia gas, bottiglia benzina, bottiglia alcool, flacone di alcool, flacone per alcool | bombole, bombolette, cartucce, bombolette gas, bombolette di gas, bombole di gas, bombole gas, cartucce gas, cartucce di gas, ricariche gas, ricariche di gas, bottiglie di benzina, bottiglie carburante',
+    windscreen:
+      'paravento, paravento per fornello, antivento, parafiamma, para vento, frangivento, schermo antivento, schermo paravento, pannello antivento, proteggi fiamma | paraventi, parafiamme',
     bottle:
-      'bottiglia, borraccia, thermos, termos, bottiglietta, tanica, fiaschetta | bottiglie, borracce, bottigliette, taniche',
+      'bottiglia, borraccia, thermos, termos, bottiglietta, tanica, fiaschetta, boraccia, fiasca, bidone, bidoncino, jerrycan, damigiana, borraccia termica, bottiglia termica, bottiglia d’acqua | bottiglie, borracce, bottigliette, taniche, boracce, fiasche, fiaschette, bidoni, bidoncini, bottiglie d’acqua',
     bladder:
-      'sacca morbida, sacca idrica, sacca d’acqua, sacca per l’acqua, borraccia morbida, tanica pieghevole, secchio pieghevole, borraccia pieghevole | sacche morbide, sacche idriche, borracce morbide',
-    bowl: 'ciotola, scodella, piatto fondo, gamella piatto | ciotole, scodelle, piatti fondi',
+      'sacca morbida, sacca idrica, sacca d’acqua, sacca per l’acqua, borraccia morbida, tanica pieghevole, secchio pieghevole, borraccia pieghevole, sacca dell’acqua, sacca acqua, camelbag, camel bag | sacche morbide, sacche idriche, borracce morbide, sacche d’acqua, sacche per l’acqua, taniche pieghevoli, secchi pieghevoli, borracce pieghevoli',
+    bowl: 'ciotola, scodella, piatto fondo, gamella piatto, ciotolina, insalatiera, coppetta, piattino fondo | ciotole, scodelle, piatti fondi, ciotoline, insalatiere, coppette',
     utensil:
-      'cucchiaio, forchetta, posate, mestolo, spatola, spork, cucchiaino, bacchette | cucchiai, forchette, mestoli, cucchiaini',
+      'cucchiaio, forchetta, posate, mestolo, spatola, spork, cucchiaino, bacchette, schiumarola, cucchiarella, forchettone, paletta da cucina, cucchiaio di legno, cucchiaio forchetta, set posate, ramaiolo | cucchiai, forchette, mestoli, cucchiaini, spatole, schiumarole, cucchiai di legno, forchettoni, sporks',
     'other-cook':
-      'pinza, pinza per pentola, presina, manico staccabile, supporto, treppiede, griglia, moka, caffettiera, piatto, misurino, accendino, fiammiferi, acciarino, carta stagnola, foglio di alluminio, colino, filtro del caffè, tavoletta per fornello, base per il fornello, base per fornello | piatti, presine, accendini',
+      'pinza, pinza per pentola, presina, manico staccabile, supporto, treppiede, griglia, moka, caffettiera, piatto, misurino, accendino, fiammiferi, acciarino, carta stagnola, foglio di alluminio, colino, filtro del caffè, tavoletta per fornello, base per il fornello, base per fornello, pinza pentole, prendi pentola, prendipentola, presa pentola, pinza prendi pentola, pinza per gavetta, graticola, cerini, fiammifero, carta alluminio, carta d’alluminio, scolapasta, colapasta, sottopentola, piatto piano, accendigas, supporto pentola, manico per pentola | piatti, presine, accendini, griglie, treppiedi, caffettiere, graticole, piatti piani, moke, misurini, colini',
   },
   containers: {
     rigid: 'bottiglia, bottiglietta, flacone, tanica | bottiglie, bottigliette, flaconi, taniche',
@@ -35,7 +36,7 @@ export const it: Words = {
   },
   pronoun: 'una, uno',
   notKit:
-    'pane, panno, panni, pantaloni, pantaloncini, pantofole, pinzette, pila, pile, lampada a gas, tazza di caffè, tazze di, tazza di tè, bicchiere di vino, bicchiere d’acqua, bottiglia di vino, bottiglia d’olio, vasetto di, vasetto, scatoletta, scatolette, apriscatole, apribottiglie, sacco a pelo, sacchi a pelo, sacco della spazzatura, sacchetti, sacchetto, sacco lenzuolo, busta stagna, filtro, benzina per l’auto, cartuccia d’inchiostro, spugna, borsa dell’acqua calda, bomboletta spray, spray, coprizaino, mollette, tappi, piatto doccia',
+    'pane, panno, panni, pantaloni, pantaloncini, pantofole, pinzette, pila, pile, lampada a gas, tazza di caffè, tazze di, tazza di tè, bicchiere di vino, bicchiere d’acqua, bottiglia di vino, bottiglia d’olio, vasetto di, vasetto, scatoletta, scatolette, apriscatole, apribottiglie, sacco a pelo, sacchi a pelo, sacco della spazzatura, sacchetti, sacchetto, sacco lenzuolo, busta stagna, filtro, benzina per l’auto, cartuccia d’inchiostro, spugna, borsa dell’acqua calda, bomboletta spray, spray, coprizaino, mollette, tappi, piatto doccia, pinza da ciglia, pinze da ciglia, pinza multiuso, pinze multiuso, pinza per i panni, pinze per i panni, bidone della spazzatura, piastra per capelli, set da cucito, batteria esterna',
   tails: '',
   heads: 'custodia per, sacca per, sacchetto per, spugna per, ricambi per, kit riparazione per',
   asides:
@@ -57,19 +58,21 @@ export const it: Words = {
   },
   stoveTypes: {
     gas: 'gas, a gas, butano, propano, cartuccia',
-    alcohol: 'alcool, alcol, ad alcool, ad alcol',
-    wood: 'legna, a legna, pirolitico',
-    'liquid-fuel': 'benzina, a benzina, multicombustibile, cherosene',
+    alcohol: 'alcool, alcol, ad alcool, ad alcol, spiritiera',
+    wood: 'legna, a legna, pirolitico, pirolitica',
+    'liquid-fuel': 'benzina, a benzina, multicombustibile, cherosene, kerosene',
     'solid-fuel': 'tavolette, combustibile solido, pastiglie combustibili, meta',
     integrated: 'integrato, tutto in uno',
   },
   stoveForms: { upright: 'a vite, sulla bombola', remote: 'con tubo, tubo, remoto' },
+  jackets: 'antivento',
   fuelTypes: {
     gas: 'gas, butano, propano, isobutano',
-    alcohol: 'alcool, alcol, alcool denaturato, etanolo, bioetanolo',
+    alcohol: 'alcool, alcol, alcool denaturato, etanolo, bioetanolo, alcol denaturato, alcool etilico, alcol etilico',
     wood: 'legna, carbonella',
-    'liquid-fuel': 'benzina, benzina bianca, cherosene',
-    'solid-fuel': 'tavolette di combustibile, tavolette, combustibile solido',
+    'liquid-fuel': 'benzina, benzina bianca, cherosene, kerosene, benzina verde, petrolio lampante',
+    'solid-fuel':
+      'tavolette di combustibile, tavolette, combustibile solido, pastiglie di combustibile, meta in tavolette, tavolette di meta, alcol solido, alcool solido',
   },
   gasMixes: {
     butane: 'butano',
@@ -78,12 +81,13 @@ export const it: Words = {
     propane: 'propano',
   },
   roles: {
-    gripper: 'pinza, pinza per pentola, presina, presine, manico staccabile',
-    lighter: 'accendino, accendini, acciarino',
-    matches: 'fiammiferi',
+    gripper:
+      'pinza, pinza per pentola, presina, presine, manico staccabile, pinza pentole, prendi pentola, prendipentola, presa pentola, pinza prendi pentola, pinza per gavetta, manico per pentola',
+    lighter: 'accendino, accendini, acciarino, accendigas',
+    matches: 'fiammiferi, cerini, fiammifero',
     board: 'tavoletta per il fornello, tavoletta per fornello, base per il fornello, base per fornello',
-    tripod: 'treppiede',
-    foil: 'carta stagnola, foglio di alluminio',
+    tripod: 'treppiede, treppiedi',
+    foil: 'carta stagnola, foglio di alluminio, carta alluminio, carta d’alluminio',
   },
   bail: 'manico ad arco, manico a filo, ansa',
   handles: 'manico, manici, manici pieghevoli, maniglia',
@@ -125,7 +129,7 @@ export const it: Words = {
   no: 'no, non, senza, nessuno, nessuna, niente',
   yes: 'sì, incluso, inclusa',
   missing: 'manca, perso, persa',
-  with: 'con, più, +, incluso',
+  with: 'con, più, +, incluso, c/',
   and: 'e, ed, più, +',
   or: 'o, oppure',
   to: 'a',
@@ -137,7 +141,8 @@ export const it: Words = {
     replaced:
       'sostituito, sostituita, venduto, venduta, rotto, rotta, prima usavo, al posto di, invece di, vecchio, vecchia',
     forbidden: 'vietato, vietata, vietati, non portare',
-    unneeded: 'non serve, inutile, superfluo, non necessario',
+    unneeded:
+      'non serve, inutile, superfluo, non necessario, non si usa, non usato, non usata, non lo uso, non la uso, inutilizzato, inutilizzata',
     compared: 'rispetto a, in confronto, a confronto',
   },
   optional: 'opzionale, facoltativo, forse, eventualmente',

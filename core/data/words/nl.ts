@@ -8,24 +8,26 @@ export const nl: Words = {
     'de, het, een, en, van, met, voor, is, niet, op, aan, zijn, ook, maar, wij, we, ik, bij, zelf, geen, naar, elke, ieder, zo',
 
   kinds: {
-    pot: '~pan, ~kookpan, ~pannenset, ~hordenpan, ~kookpot, ~steelpan, ~soeppan, ~frituurpan, ~kookset, ~wildketel, ~pannetje, ~gamel, ~braadpan | ~pannen, ~kookpannen, ~pannetjes, ~steelpannen',
-    mug: '~mok, ~beker, ~kop, ~kroes, ~kopje, ~drinkbeker | ~mokken, ~bekers, ~koppen, ~kroezen',
-    kettle: '~ketel, ~fluitketel, ~waterketel, ~theepot, ~theeketel | ~ketels, ~fluitketels',
-    pan: '~koekenpan, ~koekepan, ~bakpan, ~hapjespan, ~grillpan | ~koekenpannen, ~koekepannen',
+    pot: '~pan, ~kookpan, ~pannenset, ~hordenpan, ~kookpot, ~steelpan, ~soeppan, ~frituurpan, ~kookset, ~wildketel, ~pannetje, ~gamel, ~braadpan, ~kookpotje, ~kookpotten, ~kookpotjes, dutch oven, ~kookketel, ~pannensetje, ~kooksetje | ~pannen, ~kookpannen, ~pannetjes, ~steelpannen, ~soeppannen, ~braadpannen, ~kookketels, ~hordenpannen',
+    mug: '~mok, ~beker, ~kop, ~kroes, ~kopje, ~drinkbeker, ~mokje, ~thermosbeker, ~kroesje | ~mokken, ~bekers, ~koppen, ~kroezen, ~kopjes, ~bekertjes, ~drinkbekers, ~mokjes, ~kroesjes',
+    kettle:
+      '~ketel, ~fluitketel, ~waterketel, ~theepot, ~theeketel, ~waterkoker, ~theekan, ~koffieketel | ~ketels, ~fluitketels, ~waterketels, ~theepotten, ~theeketels',
+    pan: '~koekenpan, ~koekepan, ~bakpan, ~hapjespan, ~grillpan, ~koekenpannetje, ~koekepannetje, ~wok, ~wokpan, ~bakpannetje, ~skillet | ~koekenpannen, ~koekepannen, ~bakpannen, ~grillpannen, ~hapjespannen, ~wokken, ~koekenpannetjes',
     lid: '~deksel, ~pannendeksel | ~deksels',
     stove:
-      '~brander, ~gasbrander, ~benzinebrander, ~spiritusbrander, ~kooktoestel, ~gasstel, ~houtbrander, ~kampeerbrander, ~kookstel, ~houtvergasser, ~multifuelbrander, ~gaskookstel | ~branders',
-    fuel: '~brandstof, ~brandstoffles, ~gasfles, ~gasblik, ~gasblikje, ~gasbus, ~gasbusje, ~gaspatroon, ~gascartouche, gas, ~cartouche, ~spiritusfles, ~benzinefles, ~houtskool, ~prikblik, ~schroefblik | ~brandstofflessen, ~gasflessen, ~gasblikken, ~gasbussen, ~gaspatronen, ~cartouches',
-    windscreen: '~windscherm, ~windkap | ~windschermen',
+      '~brander, ~gasbrander, ~benzinebrander, ~spiritusbrander, ~kooktoestel, ~gasstel, ~houtbrander, ~kampeerbrander, ~kookstel, ~houtvergasser, ~multifuelbrander, ~gaskookstel, ~kookpit, ~gaspit, ~gaspitje, ~gasstelletje, ~kookstelletje, ~brandertje, ~houtkacheltje, ~gasfornuis, ~kooktoestelletje, ~hobo, ~kookplaat | ~branders, ~gasstellen, ~kooktoestellen, ~kookpitten, ~gaspitten, ~kookstellen, ~kookplaten',
+    fuel: '~brandstof, ~brandstoffles, ~gasfles, ~gasblik, ~gasblikje, ~gasbus, ~gasbusje, ~gaspatroon, ~gascartouche, gas, ~cartouche, ~spiritusfles, ~benzinefles, ~houtskool, ~prikblik, ~schroefblik, ~gasflesje, ~gastankje, ~gasvulling, ~spiritusflesje, ~propaanfles, ~butaanfles, ~brandstofflesje | ~brandstofflessen, ~gasflessen, ~gasblikken, ~gasbussen, ~gaspatronen, ~cartouches, ~gasblikjes, ~gasbusjes, ~gasflesjes, ~spiritusflessen, ~benzineflessen, ~prikblikken, ~schroefblikken, ~propaanflessen',
+    windscreen:
+      '~windscherm, ~windkap, ~windschermpje, ~windschut, ~windvanger, ~windkapje | ~windschermen, ~windschermpjes, ~windkappen, ~windschutten',
     bottle:
-      '~fles, ~drinkfles, ~waterfles, ~thermosfles, thermos, ~thermoskan, ~bidon, ~jerrycan, ~veldfles, ~waterkan, ~flesje | ~flessen, ~drinkflessen, ~waterflessen, ~bidons, ~jerrycans',
+      '~fles, ~drinkfles, ~waterfles, ~thermosfles, thermos, ~thermoskan, ~bidon, ~jerrycan, ~veldfles, ~waterkan, ~flesje, ~jerrican, ~drinkbus, ~drinkflesje, ~heupfles, ~watertank | ~flessen, ~drinkflessen, ~waterflessen, ~bidons, ~jerrycans, ~jerricans, ~flesjes, ~thermosflessen, ~thermoskannen, ~waterkannen, ~veldflessen, ~drinkbussen',
     bladder:
-      '~waterzak, ~drinkzak, opvouwbare jerrycan, opvouwbare fles, ~vouwjerrycan, ~vouwemmer, ~waterblaas, ~softflask | ~waterzakken, ~drinkzakken',
-    bowl: '~kom, ~bakje, diep bord, ~schaal, ~soepkom, ~eetkom | ~kommen, diepe borden, ~bakjes, ~schalen',
+      '~waterzak, ~drinkzak, opvouwbare jerrycan, opvouwbare fles, ~vouwjerrycan, ~vouwemmer, ~waterblaas, ~softflask, opvouwbare emmer, opvouwbare waterzak, vouwbare jerrycan, opvouwbare drinkfles | ~waterzakken, ~drinkzakken, opvouwbare jerrycans, opvouwbare flessen, ~vouwjerrycans, ~vouwemmers, ~waterblazen, ~softflasks',
+    bowl: '~kom, ~bakje, diep bord, ~schaal, ~soepkom, ~eetkom, ~kommetje, ~eetbakje, ~schaaltje, soepbord | ~kommen, diepe borden, ~bakjes, ~schalen, ~kommetjes, ~schaaltjes, soepborden, ~eetbakjes',
     utensil:
-      '~lepel, ~vork, ~bestek, ~pollepel, ~spatel, ~spork, ~schuimspaan, ~soeplepel, eetstokjes | ~lepels, ~vorken, ~pollepels, ~spatels',
+      '~lepel, ~vork, ~bestek, ~pollepel, ~spatel, ~spork, ~schuimspaan, ~soeplepel, eetstokjes, ~lepeltje, ~vorkje, garde, ~opscheplepel, ~bestekset, ~lepelvork, ~bakspaan, ~soeplepeltje | ~lepels, ~vorken, ~pollepels, ~spatels, ~lepeltjes, ~vorkjes, ~soeplepels, ~opscheplepels, ~sporks, gardes',
     'other-cook':
-      '~pannengreep, ~pangreep, ~panhouder, ~pannenlap, ~pannengrijper, ~bord, ~driepoot, ~rooster, ~grillrooster, ~koffiekan, ~koffiefilterhouder, ~maatbeker, ~aansteker, ~lucifers, ~vuurstaal, ~aluminiumfolie, ~vergiet, ~zeef, ~branderplaat, ~percolator, ~espressopotje, plankje voor de brander, plank voor de brander, onderplaat | ~borden, ~pannenlappen, ~aanstekers, ~ovenwanten',
+      '~pannengreep, ~pangreep, ~panhouder, ~pannenlap, ~pannengrijper, ~bord, ~driepoot, ~rooster, ~grillrooster, ~koffiekan, ~koffiefilterhouder, ~maatbeker, ~aansteker, ~lucifers, ~vuurstaal, ~aluminiumfolie, ~vergiet, ~zeef, ~branderplaat, ~percolator, ~espressopotje, plankje voor de brander, plank voor de brander, onderplaat, ~lucifer, ~luciferdoosje, ~luciferdoosjes, ~mokapot, ~mokapotje, ~cafetière, ~koffiepers, ~koffiezetter, ~zeefje, ~onderzetter, ~ovenwant, ~pannentang, ~pannengreepje, ~panlap, ~pannenonderzetter, ~grillrekje, ~barbecuerooster, ~bordje, ~alufolie, zilverpapier, ~brandertafeltje | ~borden, ~pannenlappen, ~aanstekers, ~ovenwanten, ~pannengrepen, ~onderzetters, ~panlappen, ~bordjes, ~roosters, ~pannentangen',
   },
   containers: {
     rigid: '~fles, ~flesje, ~can | ~flessen, ~flesjes',
@@ -33,7 +35,7 @@ export const nl: Words = {
     can: '~cartouche, ~gasblik, ~gasblikje, ~gasbusje, ~gasbus, ~patroon | ~cartouches, ~gasblikken, ~patronen',
   },
   notKit:
-    '~vuurschaal, ~pannenkoek, ~pannenkoeken, ~pannenkoekmix, ~pannenkoekenmix, ~spannen, ~potlood, ~potje, ~pot, ~slaapzak, ~slaapzakken, ~rugzak, ~vuilniszak, ~vuilniszakken, ~broekzak, ~hoofdlamp, ~gaslamp, ~zaklamp, ~olielamp, ~kruik, ~plasfles, ~wijnfles, ~bierfles, ~afwasteil, ~afwasteilen, ~afwaskwast, ~pannenspons, ~schuurspons, ~toiletpot, ~bloempot, ~dosis, ~blikopener, ~flesopener, ~wereldkaart, kop koffie, koppen koffie, kop thee, kopje koffie, kopje thee, fles wijn, fles bier, blik bier, blikje, ~koffiefilter, ~tabletten tegen, ~waterzuiveringstabletten, ~benzine voor de auto, ~reservepomp, ~waterfilter, ~schotel, ~verfpot, ~snijplank, ~hondenbak, ~tankstation, ~theedoek, ~theedoeken, ~koplamp, ~kopstuk, ~hoofdkussen, ~schedel, ~kopie, ~stopcontact, ~zandbak, ~vuurpan',
+    '~vuurschaal, ~pannenkoek, ~pannenkoeken, ~pannenkoekmix, ~pannenkoekenmix, ~spannen, ~potlood, ~potje, ~pot, ~slaapzak, ~slaapzakken, ~rugzak, ~vuilniszak, ~vuilniszakken, ~broekzak, ~hoofdlamp, ~gaslamp, ~zaklamp, ~olielamp, ~kruik, ~plasfles, ~wijnfles, ~bierfles, ~afwasteil, ~afwasteilen, ~afwaskwast, ~pannenspons, ~schuurspons, ~toiletpot, ~bloempot, ~dosis, ~blikopener, ~flesopener, ~wereldkaart, kop koffie, koppen koffie, kop thee, kopje koffie, kopje thee, fles wijn, fles bier, blik bier, blikje, ~koffiefilter, ~tabletten tegen, ~waterzuiveringstabletten, ~benzine voor de auto, ~reservepomp, ~waterfilter, ~schotel, ~verfpot, ~snijplank, ~hondenbak, ~tankstation, ~theedoek, ~theedoeken, ~koplamp, ~kopstuk, ~hoofdkussen, ~schedel, ~kopie, ~stopcontact, ~zandbak, ~vuurpan, ~klembord, ~prikbord, ~schoolbord, ~naambordje, ~naambord, ~toetsenbord',
   tails: 'hoes, tas, zak, borstel, reparatieset, opener, houder',
   heads: 'hoes voor, tas voor, zakje voor, reparatieset voor',
   asides:
@@ -64,20 +66,21 @@ export const nl: Words = {
   stoveForms: { upright: 'opschroefbrander, op het blik, opschroefbare', remote: 'met slang, slang, losstaande' },
   fuelTypes: {
     gas: 'gas, butaan, propaan, isobutaan',
-    alcohol: 'spiritus, alcohol, bio ethanol, ethanol',
+    alcohol: 'spiritus, alcohol, bio ethanol, ethanol, brandspiritus',
     wood: 'brandhout, houtskool',
-    'liquid-fuel': 'wasbenzine, benzine, petroleum, kerosine, witte benzine',
-    'solid-fuel': 'brandstoftabletten, vaste brandstof',
+    'liquid-fuel': 'wasbenzine, benzine, petroleum, kerosine, witte benzine, loodvrije benzine, euro 95',
+    'solid-fuel': 'brandstoftabletten, vaste brandstof, brandblokjes, droge spiritus',
   },
   tablets: 'tabletten',
   gasMixes: { butane: 'butaan', isobutane: 'isobutaan', winter: 'wintergas, wintermengsel', propane: 'propaan' },
   roles: {
-    gripper: '~pannengreep, ~pangreep, ~panhouder, ~pannenlap, ~pannenlappen, ~pannengrijper, ~ovenwanten',
+    gripper:
+      '~pannengreep, ~pangreep, ~panhouder, ~pannenlap, ~pannenlappen, ~pannengrijper, ~ovenwanten, ~ovenwant, ~pannentang, ~pannentangen, ~pannengreepje, ~pannengrepen, ~panlap, ~panlappen',
     lighter: '~aansteker, ~aanstekers, ~vuurstaal',
-    matches: '~lucifers',
+    matches: '~lucifers, ~lucifer, ~luciferdoosje, ~luciferdoosjes',
     board: '~branderplaat, plankje voor de brander, plank voor de brander, onderplaat',
     tripod: '~driepoot',
-    foil: '~aluminiumfolie',
+    foil: '~aluminiumfolie, ~alufolie, zilverpapier',
   },
   bail: 'hengsel, draagbeugel, beugel',
   handles: 'handvat, handvatten, greep, steel, inklapbare handvatten',
@@ -130,7 +133,8 @@ export const nl: Words = {
     wished: 'verlanglijst, wil ik, nog kopen, ooit kopen',
     replaced: 'vervangen, verkocht, kapot, vroeger, oude, in plaats van, nooit meer',
     forbidden: 'verboden, niet meenemen, niet toegestaan',
-    unneeded: 'niet nodig, overbodig, onnodig, laat ik weg',
+    unneeded:
+      'niet nodig, overbodig, onnodig, laat ik weg, niet gebruikt, wordt niet gebruikt, gebruik ik niet, gebruiken we niet, wordt nooit gebruikt',
     compared: 'vergeleken met, in vergelijking',
   },
   optional: 'optioneel, misschien, eventueel, evt',

@@ -8,23 +8,25 @@ export const no: Words = {
     'og, med, det, som, for, er, på, at, av, den, ikke, til, jeg, vi, uten, fra, hver, en, et, men, der, må, også, m',
 
   kinds: {
-    pot: '~kjele, ~gryte, ~kokekar, ~kokesett, ~kjelesett, ~gryter sett, ~kasserolle, ~kjelen, ~gryten, ~gryta, ~kasserollen | ~kjeler, ~gryter, ~kokekar, ~kasseroller, ~kjelene, ~grytene',
-    mug: '~kopp, ~krus, ~kåsa, ~kuksa, ~termokopp, ~koppen, ~kruset | ~kopper, ~kåser, ~koppene',
-    kettle: '~kaffekjele, ~svartkjel, ~vannkjele, ~tekanne, ~kaffekjel, ~kjel, ~kaffekjelen | ~kaffekjeler',
-    pan: '~stekepanne, ~panne, ~takke, ~stekepannen, ~stekepanna | ~stekepanner, ~panner',
+    pot: '~kjele, ~gryte, ~kokekar, ~kokesett, ~kjelesett, ~gryter sett, ~kasserolle, ~kjelen, ~gryten, ~gryta, ~kasserollen, ~kokekarsett, ~kasserollesett, ~grytesett, dutch oven, ~støpejernsgryte, ~kokesettet | ~kjeler, ~gryter, ~kokekar, ~kasseroller, ~kjelene, ~grytene, ~kjelar',
+    mug: '~kopp, ~krus, ~kåsa, ~kuksa, ~termokopp, ~koppen, ~kruset, ~kåse, ~beger, ~termokrus | ~kopper, ~kåser, ~koppene, ~begre, ~koppar, ~kuksaer',
+    kettle:
+      '~kaffekjele, ~svartkjel, ~vannkjele, ~tekanne, ~kaffekjel, ~kjel, ~kaffekjelen, ~kaffikjel, ~kaffekanne, ~tekjele, ~vannkoker | ~kaffekjeler, ~kaffekanner, ~svartkjeler, ~tekanner, ~vannkjeler',
+    pan: '~stekepanne, ~panne, ~takke, ~stekepannen, ~stekepanna, ~steikepanne, ~steikjepanne | ~stekepanner, ~panner, ~steikepanner',
     lid: '~lokk, ~grytelokk, ~lokket | ~lokk',
     stove:
-      '~brenner, ~primus, ~gassbrenner, ~kokeapparat, ~bensinbrenner, ~spritbrenner, ~stormkjøkken, ~multifuelbrenner, ~vedbrenner, ~gassprimus, ~kvistbrenner, ~bålpanne liten, ~brenneren, ~primusen | ~brennere, ~primuser',
-    fuel: '~drivstoff, ~brensel, ~gassboks, ~gassbeholder, gass, primusgass, ~drivstofflaske, ~brenselflaske, ~bensinflaske, ~spritflaske, ~gassflaske, ~grillkull, ~gasspatron | ~gassbokser, ~gassbeholdere, ~gassflasker, ~drivstofflasker, ~brenselflasker',
-    windscreen: '~vindskjerm, ~vindskjold, ~vindskydd | ~vindskjermer',
+      '~brenner, ~primus, ~gassbrenner, ~kokeapparat, ~bensinbrenner, ~spritbrenner, ~stormkjøkken, ~multifuelbrenner, ~vedbrenner, ~gassprimus, ~kvistbrenner, ~bålpanne liten, ~brenneren, ~primusen, ~kokeplate, ~gassbluss, ~bluss, ~gasskomfyr, ~hobo, ~stormkjøkkenet, ~kokeapparatet, ~primusbrenner | ~brennere, ~primuser, ~kokeapparater',
+    fuel: '~drivstoff, ~brensel, ~gassboks, ~gassbeholder, gass, primusgass, ~drivstofflaske, ~brenselflaske, ~bensinflaske, ~spritflaske, ~gassflaske, ~grillkull, ~gasspatron, ~brennstoff, ~brennstofflaske, ~propanflaske, ~propanbeholder, ~gassboksen, ~gasspatronen, ~parafinflaske, ~rødspritflaske | ~gassbokser, ~gassbeholdere, ~gassflasker, ~drivstofflasker, ~brenselflasker, ~propanflasker, ~bensinflasker, ~spritflasker, ~gasspatroner, ~brennstofflasker',
+    windscreen: '~vindskjerm, ~vindskjold, ~vindskydd, ~vindskjermen, ~leskjerm, ~vindskjerming | ~vindskjermer',
     bottle:
-      '~flaske, ~vannflaske, ~drikkeflaske, ~termos, ~termosflaske, ~vannkanne, ~jerrykanne, ~kanne, ~flasken, ~flaska, ~termosen, ~kannen | ~flasker, ~vannflasker, ~termoser, ~flaskene',
+      '~flaske, ~vannflaske, ~drikkeflaske, ~termos, ~termosflaske, ~vannkanne, ~jerrykanne, ~kanne, ~flasken, ~flaska, ~termosen, ~kannen, ~dunk, ~termokanne, ~feltflaske, ~lommelerke | ~flasker, ~vannflasker, ~termoser, ~flaskene, ~dunker, ~termokanner, ~vannkanner, ~jerrykanner, ~kanner, ~feltflasker, ~termosar, ~dunkar',
     bladder:
-      '~vannpose, ~vannsekk, ~drikkeblære, ~drikkepose, ~vanndunk, ~foldedunk, ~brettbøtte | ~vannposer, ~vannsekker',
+      '~vannpose, ~vannsekk, ~drikkeblære, ~drikkepose, ~vanndunk, ~foldedunk, ~brettbøtte, ~drikkesystem, ~drikkesekk, ~vannblære, sammenleggbar dunk, sammenleggbar kanne, ~brettbøtter | ~vannposer, ~vannsekker, ~drikkeblærer, ~vanndunker, ~foldedunker, ~drikkeposer',
     bowl: '~bolle, ~skål, ~turskål, dyp tallerken, ~suppeskål | ~boller, ~skåler, dype tallerkener',
-    utensil: '~skje, ~gaffel, ~bestikk, ~turbestikk, ~spork, øse, ~sleiv, ~spisepinner | ~skjeer, ~gafler',
+    utensil:
+      '~skje, ~gaffel, ~bestikk, ~turbestikk, ~spork, øse, ~sleiv, ~spisepinner, ~visp, ~stekespade, ~steikespade, ~spiseskje, ~teskje, ~bestikksett, ~suppeøse, ~tresleiv, ~skjegaffel | ~skjeer, ~gafler, ~stekespader, ~sleiver, ~øser, ~sporker, ~spiseskjeer',
     'other-cook':
-      '~gryteklo, ~kjeleklo, ~grytegrep, ~kjelegrep, ~griper, ~tallerken, ~trefot, ~bålrist, rist, ~grillrist, ~kaffefilter, ~fyrstikker, ~lighter, ~tennstål, ~aluminiumsfolie, ~brennerplate, ~brennerbrett, ~gryteklut, plate til brenneren, brett til brenneren, plate under brenneren, finerplate, kryssfinerplate | ~tallerkener, ~lightere',
+      '~gryteklo, ~kjeleklo, ~grytegrep, ~kjelegrep, ~griper, ~tallerken, ~trefot, ~bålrist, rist, ~grillrist, ~kaffefilter, ~fyrstikker, ~lighter, ~tennstål, ~aluminiumsfolie, ~brennerplate, ~brennerbrett, ~gryteklut, plate til brenneren, brett til brenneren, plate under brenneren, finerplate, kryssfinerplate, ~fyrstikk, ~fyrstikkeske, ~grytelapp, ~kaffetrakter, ~presskanne, ~dørslag, ~tesil, ~kaffesil, ~tennbrikett, ~bålstativ, ~kaffepresse, ~perkolator, ~kjeleholder, ~kjelegriper, ~alufolie, aluminiumfolie, folie | ~tallerkener, ~lightere, ~grytelapper, ~fyrstikkesker, ~grillrister',
   },
   containers: {
     rigid: '~flaske, ~kanne, ~dunk | ~flasker, ~kanner',
@@ -32,7 +34,7 @@ export const no: Words = {
     can: '~gassboks, ~patron | ~gassbokser, ~patroner',
   },
   notKit:
-    '~pannekake, ~pannekaker, ~pannekakerøre, ~panneband, ~pannebånd, ~pannelykt, ~pannelykter, ~kokosolje, ~sovepose, ~soveposer, ~ryggsekk, ~søppelsekk, ~søppelpose, ~pakkpose, ~sovesekk, ~vindsekk, ~tissetflaske, ~tisseflaske, ~varmeflaske, ~vinflaske, ~ølflaske, ~rensetabletter, ~smertetabletter, ~potet, ~poteter, ~potetgull, kaffe i boks, boks, liten boks, ~boksåpner, ~flaskeåpner, ~parafinlampe, ~gasslampe, kopp kaffe, kopper kaffe, kopp te, kopper te, kopp vann, ~oppvaskbørste, ~oppvaskkum, ~hundeskål, ~bensin til bilen, ~vannfilter, ~reservepumpe, ~lokkemat, ~brettspill',
+    '~pannekake, ~pannekaker, ~pannekakerøre, ~panneband, ~pannebånd, ~pannelykt, ~pannelykter, ~kokosolje, ~sovepose, ~soveposer, ~ryggsekk, ~søppelsekk, ~søppelpose, ~pakkpose, ~sovesekk, ~vindsekk, ~tissetflaske, ~tisseflaske, ~varmeflaske, ~vinflaske, ~ølflaske, ~rensetabletter, ~smertetabletter, ~potet, ~poteter, ~potetgull, kaffe i boks, boks, liten boks, ~boksåpner, ~flaskeåpner, ~parafinlampe, ~gasslampe, kopp kaffe, kopper kaffe, kopp te, kopper te, kopp vann, ~oppvaskbørste, ~oppvaskkum, ~hundeskål, ~bensin til bilen, ~vannfilter, ~reservepumpe, ~lokkemat, ~brettspill, ~kjøttboller, ~fiskeboller, ~hveteboller, ~hvetebolle, ~kanelboller, ~kanelbolle, ~fastelavnsboller, ~skolebolle, ~skoleboller',
   tails: 'pose, trekk, etui, børste, reparasjonssett',
   heads: 'pose til, trekk til, etui til',
   asides: 'til, for, i, på, under, av, om, som, ved, foran, bak, over, fra, mot, rundt, oppi, per, pr, vekk fra, ut',
@@ -64,19 +66,20 @@ export const no: Words = {
     gas: 'gass, butan, propan, isobutan',
     alcohol: 'rødsprit, sprit, etanol',
     wood: 'ved, grillkull',
-    'liquid-fuel': 'bensin, renset bensin, parafin, hvit bensin',
+    'liquid-fuel': 'bensin, renset bensin, parafin, hvit bensin, bilbensin, blyfri bensin, miljøbensin, white spirit',
     'solid-fuel': 'tørrsprit, tørrsprittabletter, brenseltabletter',
   },
   tablets: 'tabletter',
   gasMixes: { butane: 'butan', isobutane: 'isobutan', winter: 'vintergass, vinterblanding', propane: 'propan' },
   roles: {
-    gripper: '~gryteklo, ~kjeleklo, ~grytegrep, ~kjelegrep, ~griper, ~gryteklut',
+    gripper:
+      '~gryteklo, ~kjeleklo, ~grytegrep, ~kjelegrep, ~griper, ~gryteklut, ~grytelapp, ~grytelapper, ~kjeleholder',
     lighter: '~lighter, ~lightere, ~tennstål',
-    matches: '~fyrstikker',
+    matches: '~fyrstikker, ~fyrstikk, ~fyrstikkeske, ~fyrstikkesker',
     board:
       '~brennerplate, ~brennerbrett, plate til brenneren, brett til brenneren, plate under brenneren, finerplate, kryssfinerplate',
-    tripod: '~trefot',
-    foil: '~aluminiumsfolie',
+    tripod: '~trefot, ~bålstativ',
+    foil: '~aluminiumsfolie, ~alufolie, aluminiumfolie, folie',
   },
   bail: 'hank, hengsel, bøyle, bærebøyle',
   handles: 'håndtak, skaft, sammenleggbare håndtak',
@@ -128,7 +131,8 @@ export const no: Words = {
     wished: 'ønskeliste, ønsker meg, skal kjøpe',
     replaced: 'erstattet, solgt, ødelagt, før, gamle, i stedet for, istedenfor, byttet ut',
     forbidden: 'forbudt, ikke ta med, ikke lov',
-    unneeded: 'trengs ikke, unødvendig, nei takk, overflødig, dropper',
+    unneeded:
+      'trengs ikke, unødvendig, nei takk, overflødig, dropper, brukes ikke, ikke brukt, ikke i bruk, blir ikke brukt, brukes ikke lenger, bruker ikke, bruker den ikke, brukes aldri',
     compared: 'sammenlignet med, i forhold til',
   },
   optional: 'valgfritt, valgfri, kanskje, eventuelt, ev',

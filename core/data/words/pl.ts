@@ -8,25 +8,25 @@ export const pl: Words = {
   headFirst: true,
 
   kinds: {
-    pot: 'garnek, garnka, garnkiem, garnuszek, menażka, menażki, menażkę, kociołek, kociołka, kociołkiem, rondel, rondelek, kocioł, zestaw garnków, saganek | garnki, garnków, menażek, kociołki, rondle',
-    mug: 'kubek, kubka, kubkiem, filiżanka, kubeczek, szklanka | kubki, kubków, kubeczki, filiżanki, szklanki',
-    kettle: 'czajnik, czajniczek, czajnika | czajniki',
-    pan: 'patelnia, patelni, patelnię, patelenka | patelnie',
+    pot: 'garnek, garnka, garnkiem, garnuszek, menażka, menażki, menażkę, kociołek, kociołka, kociołkiem, rondel, rondelek, kocioł, zestaw garnków, saganek, garneczek, menażką, rondla, zestaw menażek, zestaw kuchenny, kocioł żeliwny, dutch oven, kotlik | garnki, garnków, menażek, kociołki, rondle, garnuszki, garneczki, rondelki, kociołków, kotły, kotliki, gary, zestawy garnków, menażkami, garnkami',
+    mug: 'kubek, kubka, kubkiem, filiżanka, kubeczek, szklanka, kubeczka, kuksa, termokubek, kubek termiczny, filiżankę | kubki, kubków, kubeczki, filiżanki, szklanki, kubeczków, filiżanek, szklanek, kubkami, termokubki, kuksy',
+    kettle: 'czajnik, czajniczek, czajnika, imbryk, czajniczka, czajnikiem | czajniki, czajników, imbryki, czajniczki',
+    pan: 'patelnia, patelni, patelnię, patelenka, patelnią, patelenkę, grill patelnia, patelnia grillowa | patelnie, patelenki',
     lid: 'pokrywka, pokrywki, pokrywką, pokrywkę, pokrywa, przykrywka, wieczko | pokrywki, pokrywek',
     stove:
-      'palnik, palnika, kuchenka, kuchenki, kuchenkę, kocher, palniczek, prymus, palnik gazowy, kuchenka gazowa, kuchenka turystyczna, kuchenka na drewno | palniki, palników, kuchenek',
-    fuel: 'kartusz, kartusza, kartusz gazowy, gaz, paliwo, paliwa, butla gazowa, butla z gazem, nabój gazowy, nabój, butelka na paliwo, butelka paliwowa, węgiel drzewny | kartusze, kartuszy, butle gazowe, naboje',
+      'palnik, palnika, kuchenka, kuchenki, kuchenkę, kocher, palniczek, prymus, palnik gazowy, kuchenka gazowa, kuchenka turystyczna, kuchenka na drewno, palnikiem, maszynka gazowa, maszynka turystyczna, maszynka spirytusowa, maszynka benzynowa, kuchenką, kocherek, kochera, piecyk na drewno, piecyk turystyczny, hobo | palniki, palników, kuchenek, palniczki, kochery, maszynki gazowe, prymusy',
+    fuel: 'kartusz, kartusza, kartusz gazowy, gaz, paliwo, paliwa, butla gazowa, butla z gazem, nabój gazowy, nabój, butelka na paliwo, butelka paliwowa, węgiel drzewny, gazu, kartuszem, butla, kartridż, puszka gazu, butelka z paliwem, butla turystyczna, butli, butlę, zbiornik na paliwo | kartusze, kartuszy, butle gazowe, naboje, kartuszów, nabojów, butle, kartridże, butelki na paliwo, butle z gazem',
     windscreen:
-      'osłona od wiatru, osłona przed wiatrem, wiatrochron, osłona przeciwwiatrowa, parawan, osłony od wiatru',
+      'osłona od wiatru, osłona przed wiatrem, wiatrochron, osłona przeciwwiatrowa, parawan, osłony od wiatru, osłona palnika, osłona na palnik, osłona wiatrowa, osłona do palnika, ekran przeciwwiatrowy, ekran wiatrowy, osłonka od wiatru, osłona kuchenki, osłonę od wiatru | osłony przeciwwiatrowe, wiatrochrony',
     bottle:
-      'butelka, butelki, butelkę, termos, termosu, manierka, bidon, kanister, flaszka, bukłak twardy | butelki, butelek, termosy, bidony, kanistry, manierki',
+      'butelka, butelki, butelkę, termos, termosu, manierka, bidon, kanister, flaszka, bukłak twardy, baniak, baniaczek, piersiówka, kanistra, butla na wodę, baniak na wodę, termosik, butelką, manierkę, kanka | butelki, butelek, termosy, bidony, kanistry, manierki, baniaki, baniaków, kanistrów, termosów, bidonów, manierek, flaszki, piersiówki',
     bladder:
-      'bukłak, worek na wodę, worek wodny, pojemnik składany na wodę, butelka miękka, składany kanister, wiadro składane, zbiornik na wodę | bukłaki, worki na wodę',
-    bowl: 'miska, miseczka, miski, miskę, talerz głęboki, głęboki talerz | miski, misek, miseczki, talerze głębokie',
+      'bukłak, worek na wodę, worek wodny, pojemnik składany na wodę, butelka miękka, składany kanister, wiadro składane, zbiornik na wodę, camelbag, bukłaka, składana butelka, system hydracyjny, składany pojemnik na wodę, składana butla na wodę, bukłak na wodę, miękka butelka | bukłaki, worki na wodę, bukłaków, worki wodne, składane butelki, butelki miękkie',
+    bowl: 'miska, miseczka, miski, miskę, talerz głęboki, głęboki talerz, miseczkę, miską, misa | miski, misek, miseczki, talerze głębokie, miseczek, misy, głębokie talerze',
     utensil:
-      'łyżka, widelec, sztućce, niezbędnik, łyżeczka, chochla, spork, łopatka, łyżkowidelec, pałeczki | łyżki, widelce, łyżek, łyżeczki',
+      'łyżka, widelec, sztućce, niezbędnik, łyżeczka, chochla, spork, łopatka, łyżkowidelec, pałeczki, łyżkę, łyżką, widelca, chochlę, chochli, szpatułka, łyżko widelec, warząchew, łyżeczkę, trzepaczka, łyżka drewniana, zestaw sztućców | łyżki, widelce, łyżek, łyżeczki, widelców, chochle, łopatki, niezbędniki, sztućców, sporki, szpatułki, łyżki drewniane',
     'other-cook':
-      'uchwyt, uchwyt do menażki, chwytak, szczypce do garnka, talerz, trójnóg, ruszt, kawiarka, filtr do kawy, miarka, zapalniczka, zapałki, krzesiwo, folia aluminiowa, stojak pod garnek, deska pod palnik, podstawka pod kartusz, sitko, podkładka pod palnik, sklejka pod palnik, deseczka pod palnik | talerze, zapalniczki',
+      'uchwyt, uchwyt do menażki, chwytak, szczypce do garnka, talerz, trójnóg, ruszt, kawiarka, filtr do kawy, miarka, zapalniczka, zapałki, krzesiwo, folia aluminiowa, stojak pod garnek, deska pod palnik, podstawka pod kartusz, sitko, podkładka pod palnik, sklejka pod palnik, deseczka pod palnik, zapałka, zapałek, łapka do garnka, łapka do garnków, chwytak do garnka, chwytak do garnków, uchwyt do garnka, uchwyt do garnków, uchwyt do menażek, folia alu, durszlak, grill, kratka, ruszt do grilla, krzesiwo magnezowe, french press, deska pod kuchenkę, podkładka pod kuchenkę, trójnóg nad ognisko | talerze, zapalniczki, ruszty, talerzy, kawiarki, zapalniczek, trójnogi, chwytaki, sitka, krzesiwa, łapki do garnków',
   },
   containers: {
     rigid: 'butelka, buteleczka, flakon, pojemnik | butelki, buteleczki, pojemniki',
@@ -34,7 +34,7 @@ export const pl: Words = {
     can: 'kartusz, nabój, butla | kartusze, naboje, butle',
   },
   notKit:
-    'panama, spodnie, panel, potrawa, kawa w puszce, puszka, puszki, puszka z, otwieracz do puszek, otwieracz, śpiwór, śpiwory, worek na śmieci, worki na śmieci, worek biwakowy, worek wodoszczelny, lampa gazowa, latarka, czołówka, kubek kawy, kubek herbaty, kubki herbaty, szklanka wody, garnek zupy, butelka wina, butelka piwa, termofor, filtr do wody, tabletki do wody, tabletki uzdatniające, tabletki przeciwbólowe, płyn do mycia, zmywak, gąbka, miska do mycia, benzyna do samochodu, naboje do długopisu, kartusz do drukarki, doniczka, osłona przeciwdeszczowa, pokrowiec, rękawiczki, kurtka przeciwwiatrowa',
+    'panama, spodnie, panel, potrawa, kawa w puszce, puszka, puszki, puszka z, otwieracz do puszek, otwieracz, śpiwór, śpiwory, worek na śmieci, worki na śmieci, worek biwakowy, worek wodoszczelny, lampa gazowa, latarka, czołówka, kubek kawy, kubek herbaty, kubki herbaty, szklanka wody, garnek zupy, butelka wina, butelka piwa, termofor, filtr do wody, tabletki do wody, tabletki uzdatniające, tabletki przeciwbólowe, płyn do mycia, zmywak, gąbka, miska do mycia, benzyna do samochodu, naboje do długopisu, kartusz do drukarki, doniczka, osłona przeciwdeszczowa, pokrowiec, rękawiczki, kurtka przeciwwiatrowa, maszynka do golenia, butla tlenowa, butla z tlenem, butla nurkowa, łapka na muchy, kratka wentylacyjna, miska dla psa, miski dla psa, gary do zmywania, gazu pieprzowego, gaz pieprzowy, gazy',
   tails: '',
   heads: 'pokrowiec na, worek na, torba na, zestaw naprawczy do, szczotka do, etui na',
   asides: 'do, na, w, we, od, pod, dla, przy, po, jako, jak, nad, za, przed, u, obok, przez',
@@ -62,21 +62,24 @@ export const pl: Words = {
   },
   stoveForms: { upright: 'nakręcany, nakręcana', remote: 'z wężykiem, wężyk, z przewodem' },
   fuelTypes: {
-    gas: 'gaz, propan, butan, izobutan',
-    alcohol: 'spirytus, denaturat, alkohol, bioetanol',
+    gas: 'gaz, propan, butan, izobutan, gazu, propanu, butanu',
+    alcohol: 'spirytus, denaturat, alkohol, bioetanol, spirytusu, denaturatu, alkoholu',
     wood: 'drewno, węgiel drzewny',
-    'liquid-fuel': 'benzyna, benzyna ekstrakcyjna, nafta',
-    'solid-fuel': 'paliwo w kostkach, kostki paliwa, tabletek, tabletki paliwowe, paliwo stałe, kostki',
+    'liquid-fuel': 'benzyna, benzyna ekstrakcyjna, nafta, benzyny, nafty, benzyna apteczna, benzyny ekstrakcyjnej',
+    'solid-fuel':
+      'paliwo w kostkach, kostki paliwa, tabletek, tabletki paliwowe, paliwo stałe, kostki, kostki paliwowe, kostek paliwa, kostek paliwowych, tabletek paliwowych, paliwa stałego',
   },
   tablets: 'tabletek, tabletki',
   gasMixes: { butane: 'butan', isobutane: 'izobutan', winter: 'gaz zimowy, mieszanka zimowa', propane: 'propan' },
   roles: {
-    gripper: 'uchwyt, uchwyt do menażki, chwytak, szczypce do garnka',
-    lighter: 'zapalniczka, zapalniczki, krzesiwo',
-    matches: 'zapałki',
-    board: 'deska pod palnik, podkładka pod palnik, sklejka pod palnik, deseczka pod palnik',
-    tripod: 'trójnóg',
-    foil: 'folia aluminiowa',
+    gripper:
+      'uchwyt, uchwyt do menażki, chwytak, szczypce do garnka, łapka do garnka, łapka do garnków, chwytak do garnka, chwytak do garnków, uchwyt do garnka, uchwyt do garnków, uchwyt do menażek, chwytaki, łapki do garnków',
+    lighter: 'zapalniczka, zapalniczki, krzesiwo, krzesiwo magnezowe, zapalniczek, krzesiwa',
+    matches: 'zapałki, zapałka, zapałek',
+    board:
+      'deska pod palnik, podkładka pod palnik, sklejka pod palnik, deseczka pod palnik, deska pod kuchenkę, podkładka pod kuchenkę',
+    tripod: 'trójnóg, trójnóg nad ognisko, trójnogi',
+    foil: 'folia aluminiowa, folia alu',
   },
   bail: 'pałąk, pałąkiem, pałąka',
   hung: 'kociołek, kociołki',
@@ -130,7 +133,8 @@ export const pl: Words = {
     wished: 'lista życzeń, chciałbym, chcę kupić, do kupienia',
     replaced: 'zastąpiony, zastąpiona, sprzedany, sprzedana, zepsuty, zepsuta, dawniej, zamiast, poprzedni',
     forbidden: 'zabronione, zabroniony, zakaz, nie zabierać',
-    unneeded: 'niepotrzebny, niepotrzebna, niepotrzebne, zbędny, zbędna, nie trzeba',
+    unneeded:
+      'niepotrzebny, niepotrzebna, niepotrzebne, zbędny, zbędna, nie trzeba, nieużywany, nieużywana, nieużywane, nie używam, nie używamy, nie jest używany, nie jest używana',
     compared: 'w porównaniu, dla porównania',
   },
   optional: 'opcjonalnie, opcjonalny, może, ewentualnie',

@@ -9,24 +9,25 @@ export const pt: Words = {
   headFirst: true,
 
   kinds: {
-    pot: 'panela, panelinha, tacho, caçarola, caldeirão, caneco, marmita, marmita militar, conjunto de panelas, jogo de panelas, kit de panelas, trem de cozinha, panelão | panelas, tachos, caçarolas, caldeirões, marmitas',
-    mug: 'caneca, copo, chávena, xícara, púcaro, caneca térmica, copo térmico | canecas, copos, chávenas, xícaras',
+    pot: 'panela, panelinha, tacho, caçarola, caldeirão, caneco, marmita, marmita militar, conjunto de panelas, jogo de panelas, kit de panelas, trem de cozinha, panelão, caçarolinha, tachinho, leiteira, fervedor, conjunto de cozinha, kit cozinha, kit de cozinha, panela de ferro, caldeirinha, dutch oven | panelas, tachos, caçarolas, caldeirões, marmitas, panelinhas, panelões, caçarolinhas, leiteiras, fervedores, tachinhos, jogos de panelas',
+    mug: 'caneca, copo, chávena, xícara, púcaro, caneca térmica, copo térmico, canequinha, canecão, caneca dobrável, copo dobrável | canecas, copos, chávenas, xícaras, canequinhas, púcaros, canecas térmicas, copos dobráveis',
     kettle: 'chaleira, bule, cafeteira de fogo | chaleiras, bules',
-    pan: 'frigideira, sertã, chapa para grelhar, tampa frigideira | frigideiras, sertãs',
+    pan: 'frigideira, sertã, chapa para grelhar, tampa frigideira, frigideirinha, grelhador, paelleira | frigideiras, sertãs, frigideirinhas',
     lid: 'tampa, testo | tampas, testos',
     stove:
-      'fogareiro, fogão, fogão de campismo, fogareiro a gás, fogareiro a álcool, fogareiro a lenha, espiriteira, queimador, bico, maçarico de cozinha, fogareiro a gasolina, fogão a gás | fogareiros, fogões, espiriteiras, queimadores',
-    fuel: 'cartucho de gás, cartucho, botija, botija de gás, bilha de gás, lata de gás, gás, combustível, garrafa de combustível, garrafa combustível, garrafa de álcool, garrafa de gasolina, carvão | cartuchos de gás, cartuchos, botijas, botijas de gás',
-    windscreen: 'para vento, paravento, corta vento do fogareiro, quebra vento, proteção contra o vento | para ventos',
+      'fogareiro, fogão, fogão de campismo, fogareiro a gás, fogareiro a álcool, fogareiro a lenha, espiriteira, queimador, bico, maçarico de cozinha, fogareiro a gasolina, fogão a gás, fogão portátil, fogão de acampamento, fogãozinho, fogareiro multicombustível, fogareiro portátil, bico de gás, queimador a álcool, fogão a gasolina, fogão a lenha portátil | fogareiros, fogões, espiriteiras, queimadores, fogareiros a gás, fogõezinhos',
+    fuel: 'cartucho de gás, cartucho, botija, botija de gás, bilha de gás, lata de gás, gás, combustível, garrafa de combustível, garrafa combustível, garrafa de álcool, garrafa de gasolina, carvão, botijão, botijão de gás, bujão, bujão de gás, refil de gás, recarga de gás, cartucho gás, tubo de gás, garrafa gasolina, garrafa álcool | cartuchos de gás, cartuchos, botijas, botijas de gás, botijões, botijões de gás, bilhas de gás, refis de gás, recargas de gás, latas de gás, garrafas de combustível, garrafas de gasolina, cartuchos gás',
+    windscreen:
+      'para vento, paravento, corta vento do fogareiro, quebra vento, proteção contra o vento, tapa vento, guarda vento, protetor de vento, proteção de vento, anteparo de vento, protetor contra vento, corta vento do fogão, corta vento para fogareiro, corta vento | para ventos, paraventos, tapa ventos, quebra ventos, corta ventos',
     bottle:
-      'garrafa, cantil, garrafa de água, garrafa térmica, termo, bidão, garrafão, squeeze | garrafas, cantis, garrafas de água, termos, bidões, garrafões',
+      'garrafa, cantil, garrafa de água, garrafa térmica, termo, bidão, garrafão, squeeze, galão, galão de água, jerrican, jerricã, jerrycan, bidon, garrafinha, garrafa pet | garrafas, cantis, garrafas de água, termos, bidões, garrafões, galões, galões de água, jerricans, jerricãs, jerrycans, garrafinhas, garrafas térmicas, garrafas pet, squeezes',
     bladder:
-      'saco de água, bolsa de hidratação, bolsa de água dobrável, depósito de água dobrável, garrafa dobrável, balde dobrável, reservatório de água | sacos de água, bolsas de hidratação',
-    bowl: 'tigela, malga, prato fundo, cumbuca, taça | tigelas, malgas, pratos fundos',
+      'saco de água, bolsa de hidratação, bolsa de água dobrável, depósito de água dobrável, garrafa dobrável, balde dobrável, reservatório de água, bolsa de água, refil de hidratação, reservatório de hidratação, cantil flexível, cantil dobrável, galão dobrável, bidão dobrável, camelbag | sacos de água, bolsas de hidratação, bolsas de água, baldes dobráveis, garrafas dobráveis, reservatórios de água, galões dobráveis',
+    bowl: 'tigela, malga, prato fundo, cumbuca, taça, tigelinha, prato de sopa, saladeira, bowl | tigelas, malgas, pratos fundos, tigelinhas, pratos de sopa, saladeiras, cumbucas, taças, bowls',
     utensil:
-      'colher, garfo, talher, talheres, concha, espátula, colher garfo, spork, colher de pau, pauzinhos | colheres, garfos, conchas',
+      'colher, garfo, talher, talheres, concha, espátula, colher garfo, spork, colher de pau, pauzinhos, escumadeira, colher de sopa, colher de chá, colherzinha, kit de talheres | colheres, garfos, conchas, colheres de pau, colheres de sopa, espátulas, escumadeiras, sporks',
     'other-cook':
-      'pinça, cafeteira, pega, pegador, alicate de panela, pega de panela, prato, tripé, grelha, coador de café, filtro de café, copo medidor, isqueiro, fósforos, pederneira, papel de alumínio, folha de alumínio, coador, base do fogareiro, tábua para o fogareiro, base para o fogareiro, tábua para fogareiro | pratos, isqueiros, pinças',
+      'pinça, cafeteira, pega, pegador, alicate de panela, pega de panela, prato, tripé, grelha, coador de café, filtro de café, copo medidor, isqueiro, fósforos, pederneira, papel de alumínio, folha de alumínio, coador, base do fogareiro, tábua para o fogareiro, base para o fogareiro, tábua para fogareiro, fósforo, acendedor, trempe, pega panelas, pega panela, luva térmica, papel alumínio, prensa francesa, moka, cafeteira italiana, suporte de panela, tábua do fogareiro, caixa de fósforos, peneira | pratos, isqueiros, pinças, trempes, pegas, pegadores, cafeteiras, tripés, grelhas, acendedores, coadores',
   },
   containers: {
     rigid: 'garrafa, frasco, bidão, garrafinha | garrafas, frascos, bidões',
@@ -34,7 +35,7 @@ export const pt: Words = {
     can: 'botija, cartucho, lata | botijas, cartuchos, latas',
   },
   notKit:
-    'lata de, latas de, abre latas, abridor de latas, abridor de garrafas, saca rolhas, panela de sopa, chávena de café, chávenas de, xícara de café, xícara de chá, copo de água, copos de água, copo de vinho, copos de vinho, garrafa de vinho, garrafas de vinho, garrafa de azeite, garrafa de cerveja, saco cama, saco cama, saco de dormir, sacos de dormir, saco de lixo, sacos de lixo, saco estanque, saco de compressão, bolsa de primeiros socorros, bolsa de água quente, candeeiro a gás, lanterna a gás, esfregão, esponja, filtro de água, pinça de sobrancelhas, pinça para carraças, tampa da lente, tampões, cartucho de tinta, gasolina para o carro, álcool gel, álcool 70, álcool etílico para feridas, comprimidos, pastilhas purificadoras, painel solar, pano de prato, pano, calças, batata, batatas, fogo de artifício, copo menstrual',
+    'lata de, latas de, abre latas, abridor de latas, abridor de garrafas, saca rolhas, panela de sopa, chávena de café, chávenas de, xícara de café, xícara de chá, copo de água, copos de água, copo de vinho, copos de vinho, garrafa de vinho, garrafas de vinho, garrafa de azeite, garrafa de cerveja, saco cama, saco cama, saco de dormir, sacos de dormir, saco de lixo, sacos de lixo, saco estanque, saco de compressão, bolsa de primeiros socorros, bolsa de água quente, candeeiro a gás, lanterna a gás, esfregão, esponja, filtro de água, pinça de sobrancelhas, pinça para carraças, tampa da lente, tampões, cartucho de tinta, gasolina para o carro, álcool gel, álcool 70, álcool etílico para feridas, comprimidos, pastilhas purificadoras, painel solar, pano de prato, pano, calças, batata, batatas, fogo de artifício, copo menstrual, alicate multifunções, alicate multiuso, alicate de unhas, alicate multifunção, alicate de corte, galão de gasolina, taça de vinho, taças de vinho, papel higiénico, papel higiênico, suporte de telemóvel, suporte de celular, pasta de dentes, copo de cerveja, luvas térmicas',
   tails: '',
   heads: 'capa de, capa para, bolsa para, saco para, estojo para, kit de reparação de, esfregão para',
   asides:
@@ -63,12 +64,14 @@ export const pt: Words = {
     integrated: 'integrado, tudo em um, sistema integrado',
   },
   stoveForms: { upright: 'de rosca, em cima do cartucho', remote: 'com mangueira, mangueira, à distância, com tubo' },
+  jackets: 'corta vento, corta ventos',
   fuelTypes: {
     gas: 'gás, butano, propano, isobutano',
-    alcohol: 'álcool, álcool etílico, etanol, bioetanol',
+    alcohol: 'álcool, álcool etílico, etanol, bioetanol, álcool de queimar, álcool combustível, álcool 96',
     wood: 'lenha, carvão',
-    'liquid-fuel': 'gasolina, gasolina branca, querosene, benzina',
-    'solid-fuel': 'pastilhas de combustível, combustível sólido, hexamina, pastilhas combustíveis',
+    'liquid-fuel': 'gasolina, gasolina branca, querosene, benzina, gasolina sem chumbo, nafta',
+    'solid-fuel':
+      'pastilhas de combustível, combustível sólido, hexamina, pastilhas combustíveis, álcool sólido, tabletes de combustível, pastilhas de álcool',
   },
   gasMixes: {
     butane: 'butano',
@@ -77,12 +80,13 @@ export const pt: Words = {
     propane: 'propano',
   },
   roles: {
-    gripper: 'pinça, pega, pegador, alicate de panela, pega de panela',
-    lighter: 'isqueiro, isqueiros, pederneira',
-    matches: 'fósforos',
-    board: 'base do fogareiro, tábua para o fogareiro, base para o fogareiro, tábua para fogareiro',
-    tripod: 'tripé',
-    foil: 'papel de alumínio, folha de alumínio',
+    gripper:
+      'pinça, pega, pegador, alicate de panela, pega de panela, pega panelas, pega panela, luva térmica, pegadores, pegas',
+    lighter: 'isqueiro, isqueiros, pederneira, acendedor, acendedores',
+    matches: 'fósforos, fósforo, caixa de fósforos',
+    board: 'base do fogareiro, tábua para o fogareiro, base para o fogareiro, tábua para fogareiro, tábua do fogareiro',
+    tripod: 'tripé, tripés',
+    foil: 'papel de alumínio, folha de alumínio, papel alumínio',
   },
   bail: 'alça de arame, asa de arame, alça superior',
   handles: 'cabo, cabos, cabo dobrável, cabos dobráveis, pegas, asas',
@@ -136,7 +140,8 @@ export const pt: Words = {
     replaced:
       'substituído, substituída, vendido, vendida, partido, partida, avariado, antigo, antiga, em vez de, em lugar de',
     forbidden: 'proibido, proibida, proibidos, não trazer',
-    unneeded: 'desnecessário, desnecessária, não é preciso, não preciso, não faz falta, dispensável',
+    unneeded:
+      'desnecessário, desnecessária, não é preciso, não preciso, não faz falta, dispensável, não se usa, não usado, não usada, não uso, não é usado, não é usada',
     compared: 'comparado com, em comparação, face a',
   },
   optional: 'opcional, talvez',

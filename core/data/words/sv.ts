@@ -8,24 +8,25 @@ export const sv: Words = {
     'och, med, det, som, för, är, på, att, av, den, ett, inte, till, jag, vi, utan, från, var, i, om, till, allt',
 
   kinds: {
-    pot: '~kastrull, ~gryta, ~kokkärl, ~kokkittel, ~snökastrull, ~grytset, ~kastrullset, ~kokset, ~kokgryta, ~kastrullen, ~grytan, ~kokkärlet | ~kastruller, ~grytor, ~kokkärl, ~kastrullerna, ~grytorna',
-    mug: '~mugg, ~kopp, ~kåsa, ~termosmugg, ~bägare, guksi, ~muggen, ~koppen, ~kåsan, ~bägaren | ~muggar, ~koppar, ~kåsor, ~muggarna, ~kopparna, ~kåsorna',
+    pot: '~kastrull, ~gryta, ~kokkärl, ~kokkittel, ~snökastrull, ~grytset, ~kastrullset, ~kokset, ~kokgryta, ~kastrullen, ~grytan, ~kokkärlet, ~kastrullsats, ~grytsats, ~kokkärlsset, gjutjärnsgryta, dutch oven, ~kokkärlen | ~kastruller, ~grytor, ~kokkärl, ~kastrullerna, ~grytorna',
+    mug: '~mugg, ~kopp, ~kåsa, ~termosmugg, ~bägare, guksi, ~muggen, ~koppen, ~kåsan, ~bägaren, kuksa, ~plåtmuggen, drickmugg | ~muggar, ~koppar, ~kåsor, ~muggarna, ~kopparna, ~kåsorna, kuksor, guksier',
     kettle:
-      '~kittel, ~kaffepanna, ~vattenkittel, ~tekanna, ~kaffekittel, ~kitteln, ~kaffepannan | ~kittlar, ~kaffepannor',
+      '~kittel, ~kaffepanna, ~vattenkittel, ~tekanna, ~kaffekittel, ~kitteln, ~kaffepannan, ~vattenkokare, ~kaffehurra, ~tekittel | ~kittlar, ~kaffepannor, ~tekannor',
     pan: '~stekpanna, ~panna, kolbulletjärn, ~stekjärn, ~stekhäll, ~stekpannan, ~pannan | ~stekpannor',
     lid: '~lock, ~grytlock, ~locket | ~lock',
     stove:
-      '~kök, ~brännare, ~gaskök, ~stormkök, ~spritkök, ~bensinkök, ~vedkök, ~reservkök, ~primus, ~gasolkök, ~multifuelkök, ~friluftskök, ~köket, ~brännaren | ~brännare',
-    fuel: '~bränsle, ~bränsleflaska, gas, primusgas, ~gaspatron, ~gasbehållare, ~gasolflaska, ~gasolbehållare, ~gastub, ~bensinflaska, ~spritflaska, ~träkol, enlitersflaska | ~bränsleflaskor, ~gaspatroner, ~gasbehållare, ~gastuber, ~bensinflaskor, ~spritflaskor, enlitersflaskor',
-    windscreen: '~vindskydd, ~vindskärm',
+      '~kök, ~brännare, ~gaskök, ~stormkök, ~spritkök, ~bensinkök, ~vedkök, ~reservkök, ~primus, ~gasolkök, ~multifuelkök, ~friluftskök, ~köket, ~brännaren, hobo, ~hobokök, ~gasolspis, ~kokapparat, ~gasolbrännare, fältkök, multibränslekök, trangiakök | ~brännare, ~kokapparater',
+    fuel: '~bränsle, ~bränsleflaska, gas, primusgas, ~gaspatron, ~gasbehållare, ~gasolflaska, ~gasolbehållare, ~gastub, ~bensinflaska, ~spritflaska, ~träkol, enlitersflaska, ~gasolburk, ~gasburk, ~gasflaska, ~fotogenflaska, ~rödspritsflaska | ~bränsleflaskor, ~gaspatroner, ~gasbehållare, ~gastuber, ~bensinflaskor, ~spritflaskor, enlitersflaskor, ~gasolflaskor, ~gasolburkar, ~gasburkar, ~gasflaskor, ~fotogenflaskor',
+    windscreen: '~vindskydd, ~vindskärm, ~vindskyddet, ~vindskärmen | ~vindskärmar',
     bottle:
-      '~flaska, ~vattenflaska, ~termos, ~termosflaska, ~dunk, ~vattendunk, ~petflaska, ~flaskan, ~termosen, ~dunken | ~flaskor, ~termosar, ~dunkar, ~vattenflaskor, ~flaskorna, ~dunkarna',
+      '~flaska, ~vattenflaska, ~termos, ~termosflaska, ~dunk, ~vattendunk, ~petflaska, ~flaskan, ~termosen, ~dunken, ~fältflaska, ~plunta, ~vattenkanna, ~termoskanna | ~flaskor, ~termosar, ~dunkar, ~vattenflaskor, ~flaskorna, ~dunkarna, ~fältflaskor, ~vattenkannor, ~termosflaskor, ~petflaskor, ~pluntor',
     bladder:
-      '~vattensäck, ~vattenpåse, ~vätskeblåsa, ~vattenblåsa, ~vikdunk, ~vattenbehållare, ~mjukflaska | ~vattensäckar, ~vattenpåsar',
+      '~vattensäck, ~vattenpåse, ~vätskeblåsa, ~vattenblåsa, ~vikdunk, ~vattenbehållare, ~mjukflaska, hopfällbar dunk, hopvikbar dunk, vikbar dunk, vikbar vattendunk, vikbar hink, ~vätskesystem, ~vikhink, vikbar flaska | ~vattensäckar, ~vattenpåsar, ~vikdunkar, ~vattenblåsor, ~vätskeblåsor, ~mjukflaskor',
     bowl: '~skål, djup tallrik, ~matskål, ~bunke | ~skålar, djupa tallrikar, djupa skålar',
-    utensil: '~sked, ~gaffel, ~bestick, ~slev, ~spork, ~stekspade, ~matsked | ~skedar, ~gafflar, ~slevar',
+    utensil:
+      '~sked, ~gaffel, ~bestick, ~slev, ~spork, ~stekspade, ~matsked, ~visp, ~matbestick, ~bestickset, ~slickepott, ätpinnar, ~träslev, ~skedgaffel, ~soppslev | ~skedar, ~gafflar, ~slevar, ~vispar, ~stekspadar, ~matskedar, ~sporkar',
     'other-cook':
-      '~grytlyft, ~grytgrepp, ~handtag, ~grythandtag, ~kökslåda, ~köksbräda, ~kokplatta, ~bottenplatta, ~tallrik, ~trefot, ~galler, ~grillgaller, ~kaffefilter, ~tändare, ~tändstickor, ~tändstål, aluminiumfolie, ~stormkökslåda, ~grytlapp, bräda till köket, platta till köket, plywoodbit, plywoodskiva | ~tallrikar, ~tändare, ~grytlappar',
+      '~grytlyft, ~grytgrepp, ~handtag, ~grythandtag, ~kökslåda, ~köksbräda, ~kokplatta, ~bottenplatta, ~tallrik, ~trefot, ~galler, ~grillgaller, ~kaffefilter, ~tändare, ~tändstickor, ~tändstål, aluminiumfolie, ~stormkökslåda, ~grytlapp, bräda till köket, platta till köket, plywoodbit, plywoodskiva, folie, stanniol, ~alufolie, ~kaffesil, ~tesil, ~braständare, ~kaffebryggare, ~perkolator, ~durkslag, ~kastrullgrepp, ~kastrulltång, ~gryttång, ~grytklo, ~kaffepress, ~tändsticksask, ~grillgallret, ~trefoten, köksplatta, underlägg till köket, vindskyddsplatta, ~stekgaller | ~tallrikar, ~tändare, ~grytlappar, ~tändsticksaskar',
   },
   containers: {
     rigid: '~flaska, ~dunk, ~behållare | ~flaskor, ~dunkar',
@@ -65,19 +66,21 @@ export const sv: Words = {
     gas: 'gas, gasol, butan, propan, isobutan',
     alcohol: 'rödsprit, t sprit, t röd, sprit, etanol',
     wood: 'ved, träkol',
-    'liquid-fuel': 'bensin, kemiskt ren bensin, fotogen, lacknafta',
-    'solid-fuel': 'torrsprit, torrspritstabletter, bränsletabletter',
+    'liquid-fuel':
+      'bensin, kemiskt ren bensin, fotogen, lacknafta, alkylatbensin, miljöbensin, reningsbensin, industribensin',
+    'solid-fuel': 'torrsprit, torrspritstabletter, bränsletabletter, torrspritstablett, fast bränsle, tändtabletter',
   },
   tablets: 'tabletter',
   gasMixes: { butane: 'butan', isobutane: 'isobutan', winter: 'vintergas, vinterblandning', propane: 'propan' },
   roles: {
-    gripper: '~grytlyft, ~grytgrepp, ~handtag, ~grythandtag, ~grytlapp, ~grytlappar',
+    gripper:
+      '~grytlyft, ~grytgrepp, ~handtag, ~grythandtag, ~grytlapp, ~grytlappar, ~kastrullgrepp, ~kastrulltång, ~gryttång, ~grytklo',
     lighter: '~tändare, ~tändstål',
-    matches: '~tändstickor',
+    matches: '~tändstickor, ~tändsticksask, ~tändsticksaskar',
     board:
-      '~kökslåda, ~köksbräda, ~kokplatta, ~bottenplatta, bräda till köket, platta till köket, plywoodbit, plywoodskiva',
-    tripod: '~trefot',
-    foil: 'aluminiumfolie',
+      '~kökslåda, ~köksbräda, ~kokplatta, ~bottenplatta, bräda till köket, platta till köket, plywoodbit, plywoodskiva, underlägg till köket, köksplatta',
+    tripod: '~trefot, ~trefoten',
+    foil: 'aluminiumfolie, folie, stanniol, ~alufolie',
   },
   bail: 'bygel, hänkel, upphängningsbygel',
   handles: 'handtag, vikbara handtag',
@@ -129,7 +132,8 @@ export const sv: Words = {
     wished: 'önskelista, vill ha, att köpa, ska köpa',
     replaced: 'ersatt, såld, sålt, trasig, förut, gamla, i stället för, istället för, utbytt',
     forbidden: 'förbjudet, förbjuden, ta inte med, får inte tas med',
-    unneeded: 'behövs inte, onödig, onödigt, nej tack, överflödig, skippar, hoppar över',
+    unneeded:
+      'behövs inte, onödig, onödigt, nej tack, överflödig, skippar, hoppar över, används inte, används ej, används inte längre, används aldrig',
     compared: 'jämfört med, i jämförelse, kontra',
   },
   optional: 'valfri, valfritt, kanske, eventuellt, ev, om det får plats',

@@ -148,6 +148,8 @@ export interface Words {
   /** Words that tell what a stove burns, beside the word for stove: gas, canister, spirit, twig. */
   readonly stoveTypes: Readonly<Record<StoveType, Forms>>;
   readonly stoveForms: Readonly<Record<StoveForm, Forms>>;
+  /** Names of windscreens that a jacket bears too: a windscreen only beside a stove or in the kitchen. */
+  readonly jackets?: Forms;
   /** Names of fuels that make an item on their own ("meths 300 ml") or beside a container. */
   readonly fuelTypes: Readonly<Record<FuelType, Forms>>;
   /** Of those names, the ones that are fuel only where nothing else is named: tablets, tabs. */

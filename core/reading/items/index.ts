@@ -1,7 +1,6 @@
 import { phrase } from '../../model/phrase.js';
 import type { Context } from './context.js';
 import { readCarried } from './away.js';
-import { UNITS } from '../quantities/units.js';
 import { doubt } from './doubt.js';
 import { draftOf, isMissing, spanOf, stated, type Draft } from './draft.js';
 import { readBareMass, readMass } from './mass.js';
@@ -36,14 +35,14 @@ export function draftsOf(stretch: Stretch, context: Context): Drafts {
     context,
   );
   const drafts: Draft[] = [];
+  const style = styleOf(stretch, mains);
   for (const [i, thing] of mains.entries()) {
-    const led = stretch.measures.some((measure) => measure.last < (mains[0]?.term.first ?? 0));
-    const from = startOf(stretch, mains[i - 1], thing, mains[i + 1], context, led);
+    const from = startOf(stretch, mains[i - 1], thing, mains[i + 1], context, style);
     const next = mains[i + 1];
     const to =
       next === undefined
         ? endOf(stretch, thing, context)
-        : Math.min(startOf(stretch, thing, next, mains[i + 2], context, led), endOf(stretch, thing, context));
+        : Math.min(startOf(stretch, thing, next, mains[i + 2], context, style), endOf(stretch, thing, context));
     const headed = thing.term.first < 0 && context.kindSpan !== undefined;
     const span = headed ? context.kindSpan : spanOf(stretch, thing.term.first, thing.term.last);
     const noun = [thing.sorts[0]?.first ?? thing.term.first, thing.term.last] as const;
@@ -110,14 +109,12 @@ function spreadMasses(stretch: Stretch, drafts: readonly Draft[]): boolean {
 
 /** "4 cups" that are cups: the number counts them, it is no measure. */
 function countCups(stretch: Stretch, draft: Draft): void {
-  const measure = stretch.measures.find(
-    (one) => one.unit.id === 'cup' && one.last === draft.noun[1] && one.first < draft.noun[0],
-  );
-  if (measure === undefined) return;
+  const measure = stretch.measures.find((one) => one.last === draft.noun[1] && one.first < draft.noun[0]);
+  if (measure === undefined || draft.kind !== 'mug') return;
   draft.taken.add(measure.first);
-  const count = (measure.values[0] ?? 0) / UNITS.cup.factor;
-  if (isMissing(draft.quantity) && Number.isInteger(count))
-    draft.quantity = stated(count, spanOf(stretch, measure.first, measure.first));
+  const count = stretch.tokens[measure.first]?.number;
+  if (isMissing(draft.quantity) && count?.whole === true)
+    draft.quantity = stated(count.value, spanOf(stretch, measure.first, measure.first));
 }
 
 /** "4x bowl+cup": a count before two things joined without a space is of both. */
@@ -292,13 +289,30 @@ function isIntroduced(stretch: Stretch, thing: Thing, from: number): boolean {
   );
 }
 
+/** On which side of their nouns a row has its figures. */
+interface Style {
+  /** A measure goes before the first noun. */
+  readonly led: boolean;
+  /** "mugs 2 bowls 3", or "2 mugs 3 bowls". */
+  readonly counted: 'before' | 'after';
+}
+
+function styleOf(stretch: Stretch, mains: readonly Thing[]): Style {
+  const first = mains[0]?.term.first ?? 0;
+  const last = mains.at(-1)?.term.last ?? 0;
+  return {
+    led: stretch.measures.some((measure) => measure.last < first),
+    counted: stretch.bare.some((number) => number.at === last + 1) ? 'after' : 'before',
+  };
+}
+
 function startOf(
   stretch: Stretch,
   previous: Thing | undefined,
   thing: Thing,
   next: Thing | undefined,
   context: Context,
-  led: boolean,
+  { led, counted }: Style,
 ): number {
   const noun = thing.sorts[0]?.first ?? thing.term.first;
   if (previous === undefined) {
@@ -316,7 +330,8 @@ function startOf(
   const joined = stretch.breaks.slice(previous.term.last + 1, noun + 1).every((strength) => strength === 0);
   if (joined && !led) {
     const number = stretch.bare.findLast((one) => one.at > previous.term.last && one.at < noun);
-    return Math.max(at, (last?.last ?? -1) + 1, (number?.at ?? -1) + 1);
+    const own = number !== undefined && thing.many && counted === 'before' && countsNext(stretch, number.at, noun);
+    return Math.max(at, (last?.last ?? -1) + 1, (number?.at ?? -1) + (own ? 0 : 1));
   }
   if (last === undefined) return at;
   const end = Math.min(
@@ -334,6 +349,12 @@ function startOf(
   );
   const gap = (stretch.tokens[last.last + 1]?.gap ?? 1) === 2;
   return again || gap ? last.last + 1 : at;
+}
+
+/** "Stove 95 g Gas 230 g 2 mugs": a number right before a noun, that no "×" ties to what goes before it. */
+function countsNext(stretch: Stretch, at: number, noun: number): boolean {
+  const times = stretch.tokens[at - 1]?.fold;
+  return at === noun - 1 && times !== 'x' && times !== '×';
 }
 
 /** ", 1 l bottle", "and a 1 l bottle": a figure that a comma or an "and" goes before is of what comes after it. */

@@ -25,7 +25,8 @@ export function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], con
       return undefined;
     if (about === 'food' || about === 'car' || about === 'play') return undefined;
     if (kind === 'other-cook' && about === 'other' && isGripper(stretch, term)) return undefined;
-    if (kind === 'windscreen' && (about === 'sleep' || about === 'clothes')) return undefined;
+    if (kind === 'windscreen' && (about === 'sleep' || about === 'clothes' || isJacket(stretch, term, context)))
+      return undefined;
     if (kind === 'bottle' && has('otherUse')) return undefined;
     if (
       kind === 'bottle' &&
@@ -68,6 +69,7 @@ export function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], con
         : undefined;
   if (namesFuel(stretch, term, sorts, around(stretch, term, clause))) return 'fuel';
   if (term.value === 'rigid') return undefined;
+  if (isOfLitres(stretch, term) && (about === 'water' || has('water'))) return 'bottle';
   const measured = stretch.measures.some(
     (measure) =>
       measure.last < term.first &&
@@ -77,7 +79,9 @@ export function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], con
   const bare = stretch.bare.some((number) => number.at === term.first - 1 && number.value >= 90 && number.value <= 500);
   const segment = segmentOf(stretch, term);
   const figured = stretch.measures.some(
-    (measure) => isMassive(measure) && measure.first >= segment.from && measure.last < segment.to,
+    (measure) =>
+      isMassive(measure) &&
+      ((measure.first >= segment.from && measure.last < segment.to) || isBeside(stretch, term, measure)),
   );
   return measured ||
     bare ||
@@ -86,6 +90,11 @@ export function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], con
     about === 'fuel'
     ? 'fuel'
     : undefined;
+}
+
+/** "Canister, 8 oz". */
+function isBeside(stretch: Stretch, term: Term, measure: Measure): boolean {
+  return measure.first === term.last + 2 && stretch.tokens[term.last + 1]?.fold === ',';
 }
 
 /** Of a clause, what lies between the nearest other things on either side: their words are theirs. */
@@ -97,6 +106,15 @@ function around(stretch: Stretch, term: Term, clause: Clause): Clause {
     else if (other.first > term.last) to = Math.min(to, other.first);
   }
   return { from, to };
+}
+
+/** "Corta-vento 300 g": a jacket, unless a stove or the kitchen is about. */
+function isJacket(stretch: Stretch, term: Term, context: Context): boolean {
+  return (
+    !context.cooks &&
+    termsOf(stretch, 'jackets').some((jacket) => jacket.first === term.first && jacket.last === term.last) &&
+    !stretch.terms.some((other) => other.role === 'kind' && other.value === 'stove')
+  );
 }
 
 /** Tongs among tools and spares lift no pot. */
@@ -150,6 +168,11 @@ function namesFuel(stretch: Stretch, term: Term, sorts: readonly Term[], clause:
     ) ||
     stretch.terms.some((other) => other.role === 'fuelTypes' && other.first === term.first && other.last === term.last)
   );
+}
+
+/** "5 l cans". */
+function isOfLitres(stretch: Stretch, term: Term): boolean {
+  return stretch.measures.some((measure) => measure.unit.dimension === 'volume' && measure.last === term.first - 1);
 }
 
 function hasVolume(stretch: Stretch, clause: Clause): boolean {

@@ -69,10 +69,17 @@ function isLiquid(draft: Draft): boolean {
   );
 }
 
+function isGas(draft: Draft): boolean {
+  return draft.fuelType.grounds !== 'missing' && draft.fuelType.value === 'gas';
+}
+
+/** A bottle that liquid is poured into weighs what it weighs; a bottle of gas is sold by what is in it. */
 function isEmptyBottle(stretch: Stretch, draft: Draft): boolean {
   return (
     draft.capacitiesMl.length > 0 ||
-    (namesContainer(stretch, draft) && within(stretch, draft, 'kind').some((term) => term.value === 'bottle'))
+    (!isGas(draft) &&
+      namesContainer(stretch, draft) &&
+      within(stretch, draft, 'kind').some((term) => term.value === 'bottle'))
   );
 }
 
@@ -109,8 +116,12 @@ function readFuelMass(stretch: Stretch, draft: Draft, masses: readonly Measure[]
   if (isMissing(draft.fuelMassG)) readBareNet(stretch, draft);
 }
 
+/** "full 380 g", "gross: 380 g", "voll ca. 380 g". */
 function isCalledGross(stretch: Stretch, measure: Measure): boolean {
-  return termsOf(stretch, 'gross').some((term) => term.last < measure.first && measure.first - term.last <= 2);
+  let until = measure.first;
+  for (const about of termsOf(stretch, 'about'))
+    if (about.last < until && until - about.last <= 2) until = Math.min(until, about.first);
+  return termsOf(stretch, 'gross').some((term) => term.last < until && until - term.last <= 2);
 }
 
 /** The screw-on cylinder of a pound of propane is named by what is in it, to the tenth of an ounce: common practice, no source. */

@@ -201,8 +201,9 @@ interface Sided {
 /** More than this right after a singular noun is a model or a size. */
 const MOST_BESIDE = 24;
 
-/** "mugs x2 260 g"; "× 2" and "2 x" that no further number follows. */
+/** "mugs x2 260 g"; "× 2" and "2 x" that no further number follows: of "bottle 34 x2" the 2. */
 function isTimes({ stretch, count, previous, next }: Sided): boolean {
+  if (next?.fold === 'x' && next.gap > 0 && stretch.tokens[count.last + 2]?.gap === 0) return false;
   const times = [previous?.fold, next?.fold].some((fold) => fold === 'x' || fold === '×');
   const glued = stretch.tokens[count.first]?.gap === 0;
   const factor = previous?.fold === 'x' && previous.gap === 0 && stretch.tokens[count.first - 2]?.type === 'number';

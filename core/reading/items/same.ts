@@ -39,16 +39,20 @@ export function mergesWith(stretch: Stretch, owner: Thing, term: Term, kind: Ite
     const measured = stretch.measures.some((measure) => measure.first > owner.term.last && measure.last < term.first);
     return figured || (owner.term.role === 'kind' && !measured) ? 'replace' : 'drop';
   }
-  if (
-    kind === 'stove' &&
-    term.many === false &&
-    (stretch.bare.some((number) => number.at === term.first - 1 && number.value > 1) ||
-      stretch.terms.some(
-        (other) => other.role === 'number' && other.last === term.first - 1 && Number(other.value) > 1,
-      ))
-  )
-    return 'drop';
+  if (areFlames(stretch, owner, term, kind)) return 'drop';
   return stretch.tokens[term.first - 1]?.fold === 'the' && !owner.many ? 'drop' : false;
+}
+
+/** "Stove, 2 burners", "gas stove (double burner)": the flames of the stove named before. */
+export function areFlames(stretch: Stretch, owner: Thing, term: Term, kind: ItemKind): boolean {
+  const at = term.first - 1;
+  if (kind !== 'stove' || owner.kind !== 'stove' || owner.many) return false;
+  return (
+    stretch.bare.some((number) => number.at === at && number.value > 1) ||
+    stretch.terms.some(
+      (term) => term.last === at && (term.role === 'pair' || (term.role === 'number' && Number(term.value) > 1)),
+    )
+  );
 }
 
 /** Foil beside a windscreen or a lid says what it is made of. */

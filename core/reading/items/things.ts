@@ -4,7 +4,8 @@ import { clauseOf, segmentOf, spanBreaks } from './clauses.js';
 import type { Context } from './context.js';
 import { isDenied } from './denied.js';
 import { kindOf } from './kinds.js';
-import { isSortOfStove, mergesWith } from './same.js';
+import { areFlames, isSortOfStove, mergesWith } from './same.js';
+import { saysWhatSort } from './sorts.js';
 import { termsOf, type Stretch } from './stretch.js';
 
 /** A noun that stands for a thing of the list, with what it is taken for. */
@@ -23,6 +24,8 @@ export interface Thing {
 const VESSELS: readonly ItemKind[] = ['pot', 'mug', 'kettle', 'pan', 'bowl', 'bottle', 'bladder'];
 
 export const isVessel = (kind: ItemKind): boolean => VESSELS.includes(kind);
+const holds = (term: Term): boolean =>
+  term.role === 'kind' && (term.value === 'other-cook' || isVessel(term.value as ItemKind));
 
 /** The things that a row names, in order. */
 export function thingsOf(stretch: Stretch, context: Context): Thing[] {
@@ -65,7 +68,13 @@ function namedThings(stretch: Stretch, context: Context, head?: Thing): Thing[] 
       sorts = [];
       continue;
     }
-    if (after !== undefined && adjacent(stretch, term, after) && !context.headFirst && !burns(stretch, term, after)) {
+    if (
+      after !== undefined &&
+      adjacent(stretch, term, after) &&
+      !context.headFirst &&
+      !burns(stretch, term, after) &&
+      saysWhatSort(term, after, inRow(stretch, nouns, i))
+    ) {
       sorts.push(term);
       continue;
     }
@@ -78,7 +87,7 @@ function namedThings(stretch: Stretch, context: Context, head?: Thing): Thing[] 
     const whole = kind === 'lid' ? lidded(stretch, term, things, owner) : owner;
     const part = whole !== undefined && isPartOf(stretch, term, kind, whole, denied) ? whole : undefined;
     if (owner?.kind === kind && !spanBreaks(stretch, owner.term.last + 1, term.first) && part === undefined) {
-      if (context.headFirst || isIn(stretch, owner.term, term)) continue;
+      if (context.headFirst || isIn(stretch, owner.term, term) || areFlames(stretch, owner, term, kind)) continue;
       things.pop();
     } else if (owner !== undefined && part === undefined && term.role !== 'pronoun') {
       const merged = mergesWith(stretch, owner, term, kind);
@@ -95,6 +104,15 @@ function namedThings(stretch: Stretch, context: Context, head?: Thing): Thing[] 
     });
   }
   return things.filter((thing) => !isSortOfStove(stretch, thing, things));
+}
+
+/** Whether more nouns stand right beside a noun and the one after it: "stove pot mug spoon". */
+function inRow(stretch: Stretch, nouns: readonly Term[], at: number): boolean {
+  const [before, term, next, after] = [nouns[at - 1], nouns[at], nouns[at + 1], nouns[at + 2]];
+  return (
+    (before !== undefined && term !== undefined && adjacent(stretch, before, term)) ||
+    (next !== undefined && after !== undefined && adjacent(stretch, next, after))
+  );
 }
 
 /** "white gas in 3 bottles": the second noun only says where the first is. */
@@ -195,30 +213,42 @@ function isOfThing(stretch: Stretch, term: Term, things: readonly Thing[]): bool
 function isUnit(stretch: Stretch, term: Term): boolean {
   return stretch.measures.some((measure) => {
     if (term.first <= measure.first || term.last > measure.last) return false;
-    return measure.unit.id !== 'cup' || !isCupsThemselves(stretch, measure.first, term);
+    return term.value !== 'mug' || !isCupsThemselves(stretch, measure.first, term);
   });
 }
 
-/** "4 cups" on their own are cups to drink from; "3 cup kettle", "holds 4 cups" and "rice, 4 cups" are a measure. */
+/**
+ * "4 cups" on their own are cups to drink from, and so are "4 quarts" in French; "3 cup kettle", "holds 4 cups" and "rice, 4 cups"
+ * are a measure. After "pot 1 l" or "gas 230 g" they measure nothing more.
+ */
 function isCupsThemselves(stretch: Stretch, first: number, term: Term): boolean {
   const number = stretch.tokens[first]?.number;
-  if (number?.whole !== true || term.value !== 'mug') return false;
+  if (number?.whole !== true) return false;
+  const measured = (from: number) =>
+    stretch.measures.some(
+      (measure) => measure.first > from && measure.last < first && measure.unit.dimension === 'volume',
+    );
   return (
     !stretch.terms.some(
       (other) =>
         other !== term &&
-        (other.role === 'kind' ||
-          other.role === 'holds' ||
-          other.role === 'food' ||
-          other.role === 'rate' ||
-          other.role === 'container') &&
         other.last < first &&
-        (other.role === 'food' || other.role === 'rate' || !spanBreaks(stretch, other.last + 1, first)),
+        (other.role === 'food' ||
+          other.role === 'rate' ||
+          ((other.role === 'holds' || other.role === 'container' || holds(other)) &&
+            !spanBreaks(stretch, other.last + 1, first) &&
+            !measured(other.last))),
     ) &&
-    !stretch.terms.some(
-      (other) => other.role === 'kind' && other.first > term.last && (stretch.breaks[other.first] ?? 0) === 0,
-    )
+    (isListedFurther(stretch, first, term) ||
+      !stretch.terms.some(
+        (other) => other.role === 'kind' && other.first > term.last && !spanBreaks(stretch, term.last + 1, other.first),
+      ))
   );
+}
+
+/** "gas 230 g 2 cups pot": a plural after another thing of a list that came as one line. */
+function isListedFurther(stretch: Stretch, first: number, term: Term): boolean {
+  return term.many === true && stretch.terms.some((other) => other.role === 'kind' && other.last < first);
 }
 
 /** "Réchaud essence", "Kocher Gas": a fuel right after the stove says what it burns, and is no thing of its own. */

@@ -59,7 +59,10 @@ export function readVolume(stretch: Stretch, draft: Draft): void {
   );
   const holds = isVessel(draft.kind) || draft.kind === 'fuel' || draft.kind === 'stove' || draft.kind === 'other-cook';
   if (!holds) return;
-  const own = volumes.filter((measure) => !isRate(stretch, measure) && !isShare(stretch, draft, measure));
+  const own = volumes.filter(
+    (measure) =>
+      !isRate(stretch, measure) && !isShare(stretch, draft, measure) && !isCarriedIn(stretch, draft, measure, volumes),
+  );
   const found: { given: Given<number>[]; measure: Measure }[] = [];
   for (const measure of own) {
     const given = givenOf(stretch, measure);
@@ -92,6 +95,21 @@ export function readVolume(stretch: Stretch, draft: Draft): void {
   }
   keepCapacities(stretch, draft, capacities);
 }
+
+/** "22 l in 4 x 5 l cans": what is carried in vessels of another size. */
+function isCarriedIn(stretch: Stretch, draft: Draft, measure: Measure, all: readonly Measure[]): boolean {
+  const inside = stretch.terms.find(
+    (term) => term.role === 'asides' && term.first > measure.last && term.first <= measure.last + CONTENT,
+  );
+  return (
+    inside !== undefined &&
+    inside.last < draft.noun[0] &&
+    all.some((other) => other.first > inside.last && other.last < draft.noun[0])
+  );
+}
+
+/** "1 litre of water in …": words between an amount and what it is carried in. */
+const CONTENT = 3;
 
 /** No can of gas is named by more than this; a larger volume is of something else. */
 const LARGEST_CAN_ML = 1000;

@@ -213,9 +213,12 @@ export class Dictionary {
     if (known !== undefined) return known;
     const phrases: Phrase[] = [];
     const hiding: Phrase[] = [];
+    let isUnit = false;
     for (const [i, lexicon] of this.lexicons.entries())
       for (const { words, senses } of lexicon.phrases.get(word) ?? []) {
-        const said = senses.filter(isSaid);
+        // A unit of a likelier language is no thing of another: of the English quart the French mug.
+        const said = senses.filter((sense) => isSaid(sense) && !(isUnit && sense.role === 'kind'));
+        isUnit ||= words.length === 1 && senses.some((sense) => sense.role === 'unit') && !senses.some(isNoun);
         if (said.length > 0)
           (i > 0 && said.some((sense) => sense.role === 'notKit') ? hiding : phrases).push({ words, senses: said });
       }
@@ -239,6 +242,10 @@ export class Dictionary {
 /** A telltale word only tells the language. */
 function isSaid({ role }: Sense): boolean {
   return role !== 'tellTale';
+}
+
+function isNoun({ role }: Sense): boolean {
+  return isThing(role);
 }
 
 function tellSystem(phrases: readonly Phrase[], parts: readonly Sense[]): boolean {
@@ -307,6 +314,7 @@ const TELLING = new Set<Role>([
   'no',
   'tablets',
   'number',
+  'unit',
 ]);
 
 /** The languages learnt, by tag. */

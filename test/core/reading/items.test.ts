@@ -64,6 +64,62 @@ describe('items', () => {
         { kind: 'pot', n: 1, ml: [2000] },
       ],
     ],
+    ['gas stove (double burner)', [{ kind: 'stove', n: 1 }]],
+    ['Stove, 2 burners', [{ kind: 'stove', n: 1 }]],
+    [
+      '2 stoves, 2 burners',
+      [
+        { kind: 'stove', n: 2 },
+        { kind: 'stove', n: 2 },
+      ],
+    ],
+    ['bottle 1l 34 x2', [{ kind: 'bottle', n: 2, ml: [1000] }]],
+    [
+      'Stove 95g Gas 230g 2 mugs Pot 1.3 L',
+      [
+        { kind: 'stove', n: 1, g: 95 },
+        { kind: 'fuel', n: 1, net: 230 },
+        { kind: 'mug', n: 2 },
+        { kind: 'pot', n: 1, ml: [1300] },
+      ],
+    ],
+    [
+      'Mugs 2 Bowls 3 Spoons 4',
+      [
+        { kind: 'mug', n: 2 },
+        { kind: 'bowl', n: 3 },
+        { kind: 'utensil', n: 4 },
+      ],
+    ],
+    [
+      'Fornello 95 g Gas 230 g 2 tazze Pentola 1,3 L',
+      [
+        { kind: 'stove', n: 1, g: 95 },
+        { kind: 'fuel', n: 1, net: 230 },
+        { kind: 'mug', n: 2 },
+        { kind: 'pot', n: 1, ml: [1300] },
+      ],
+    ],
+    [
+      'Kocher Topf Becher Löffel',
+      [
+        { kind: 'stove', n: 1 },
+        { kind: 'pot', n: 1 },
+        { kind: 'mug', n: 1 },
+        { kind: 'utensil', n: 1 },
+      ],
+    ],
+    ['Mug pot 750 ml', [{ kind: 'pot', n: 1, ml: [750] }]],
+    [
+      'Popote, 4 quarts, 4 cuillères',
+      [
+        { kind: 'pot', n: 1 },
+        { kind: 'mug', n: 4 },
+        { kind: 'utensil', n: 4 },
+      ],
+    ],
+    ['- Moka da 3 tazze', [{ kind: 'other-cook', n: 1, ml: [710] }]],
+    ['Pot: 4 quarts', [{ kind: 'pot', n: 1, ml: [3785] }]],
   ])('counts: %s', (text, items) => {
     expect(read(text)).toEqual(items);
   });
@@ -218,6 +274,13 @@ describe('items', () => {
     ['Gas can 230g (full) 381 g', [{ kind: 'fuel', n: 1, net: 230, g: 381 }]],
     ['Canister 213g', [{ kind: 'fuel', n: 1, g: 213 }]],
     ['2 gas (110)', [{ kind: 'fuel', n: 2, net: '~110' }]],
+    ['Gaskartusche 230g (voll ca. 380g)', [{ kind: 'fuel', n: 1, net: 230, g: 380 }]],
+    ['gas 2.75kg bottle', [{ kind: 'fuel', n: 1, net: 2750 }]],
+    ['| Item | oz |\n|--|--|\n| Canister, 8 oz | 13.1 |', [{ kind: 'fuel', n: 1, net: 227, g: 371 }]],
+    ['3.1oz canister top', [{ kind: 'stove', n: 1, g: 88 }]],
+    ['- water: 22 l in 4 x 5 l cans', [{ kind: 'bottle', n: 4, ml: [5000] }]],
+    ['- white gas 2.5 l in 3 bottles', [{ kind: 'fuel', n: '~1', liquid: 2500 }]],
+    ['- 2 cans of beans, water', []],
     ['Meths 300ml', [{ kind: 'fuel', n: '~1', liquid: 300 }]],
     ['Fuel bottle 0.6 l (95 g)', [{ kind: 'fuel', n: 1, ml: [600], g: 95 }]],
   ])('tells fuel from its can: %s', (text, items) => {
