@@ -34,7 +34,14 @@ export function readList(text: string, options: ReadOptions = {}): Reading {
   const context = { decimal: dictionary.decimal, ...system.measures };
   const read = (row: Row) => stretchOf(text, beginning, row, wordCells(text, row), dictionary, context);
   const first = rows.slice(0, SAMPLE_ROWS).map(read);
-  const reader = new Reader(text, lines, dictionary, usualMassUnit(first), plainLists(rows));
+  const reader = new Reader(
+    text,
+    lines,
+    dictionary,
+    usualMassUnit(first),
+    plainLists(rows),
+    system.system === 'us' ? 'f' : 'c',
+  );
   const tale = new Tale();
   for (const [i, row] of rows.entries()) {
     const stretch = first[i] ?? read(row);

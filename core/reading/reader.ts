@@ -20,7 +20,7 @@ import { usualMassUnit } from './usual-units.js';
 import { isHeading, isTotal, Sections, type Lent } from './sections.js';
 import { unread } from './unread.js';
 import { Dictionary } from './text/lexicon.js';
-import { gather, readTrip } from './trip/index.js';
+import { gather, readTrip, type Gathered } from './trip/index.js';
 
 const NOTHING: Context = { perPerson: false, headFirst: false, bulleted: false, plainLists: false, cooks: false };
 
@@ -76,7 +76,7 @@ export class Reader {
   readonly items: Draft[] = [];
   /** Of each item: the row that it stands in. */
   readonly rows: Row[] = [];
-  readonly trip = gather();
+  readonly trip: Gathered;
   private readonly sections = new Sections();
   private readonly order: Order = { heightFirst: false };
   private readonly uses = new Map<number, { use: LineUse; because?: string }>();
@@ -103,7 +103,9 @@ export class Reader {
     dictionary: Dictionary,
     massUnit: ReturnType<typeof usualMassUnit>,
     plain: boolean,
+    degrees: Gathered['degrees'],
   ) {
+    this.trip = gather(degrees);
     this.plain = plain;
     this.text = text;
     this.source = source;

@@ -283,7 +283,8 @@ export const de: Words = {
     },
     noSnow: 'kein schnee, ohne schnee',
     minus: 'minus, unter null',
-    cold: 'nachts, kälte, kalt, tiefstwert, erwartet, in der nacht, nächte, temperatur, temperaturen, bis zu, prognose, min, frost, am morgen',
+    lows: 'tiefstwert, tiefstwerte, tiefstwerten, ~tiefsttemperatur, ~tiefsttemperaturen, nachttemperatur, nachttemperaturen, mindesttemperatur, minimaltemperatur, tiefste temperatur, kälteste nacht',
+    cold: 'nachts, kälte, kalt, tiefstwert, erwartet, in der nacht, nächte, temperatur, temperaturen, bis zu, prognose, min, frost, am morgen, ~temperatur, ~temperaturen, nächtens, kälter, temp, frostig',
     rated:
       'zelt, zelte, komfort, limit, schlafsack, komfortbereich, grenzbereich, quilt, matte, isomatte, waschen, inlett',
     altitude: 'höhe, pass, pässe, gipfel, lager, hütte, meereshöhe, ü. m., ü.m., üm, hochlager, m ü. m., auf',

@@ -266,6 +266,8 @@ export interface Words {
     readonly noSnow: Forms;
     /** Before a number: below zero. */
     readonly minus: Forms;
+    /** Words by which a number without a unit is a temperature: lows, coldest night. */
+    readonly lows: Forms;
     /** Words near a temperature that make it the trip's: expected, lows, at night, coldest. */
     readonly cold: Forms;
     /** Words near a temperature that make it a rating of gear: comfort, rated, bag, quilt. */

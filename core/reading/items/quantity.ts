@@ -4,6 +4,7 @@ import type { Token } from '../text/tokens.js';
 import type { Context } from './context.js';
 import type { ItemKind } from '../../model/item.js';
 import type { Term } from '../text/terms.js';
+import { isDegrees } from '../trip/degrees.js';
 import { isRate, isShareOf } from './volume.js';
 import { termsOf, type Stretch } from './stretch.js';
 
@@ -114,11 +115,13 @@ function packed(stretch: Stretch, draft: Draft): Count | undefined {
 /** A whole number at a token: digits that no unit follows, a number word, an article. */
 function numberAt(stretch: Stretch, at: number, back = false): Count | undefined {
   const digits = stretch.bare.find((number) => number.at === at);
-  if (digits !== undefined) return digits.number.whole ? { value: digits.value, first: at, last: at } : undefined;
-  const word = termsOf(stretch, 'number').find((term) => (back ? term.last === at : term.first === at));
-  if (word !== undefined)
-    return Number.isInteger(word.value) ? { value: Number(word.value), first: word.first, last: word.last } : undefined;
-  return undefined;
+  const word =
+    digits === undefined
+      ? termsOf(stretch, 'number').find((term) => (back ? term.last === at : term.first === at))
+      : undefined;
+  const whole = digits === undefined ? Number.isInteger(word?.value) : digits.number.whole;
+  if (!whole || isDegrees(stretch, at)) return undefined;
+  return { value: digits?.value ?? Number(word?.value), first: word?.first ?? at, last: word?.last ?? at };
 }
 
 /** "2 x 1 L bottles", "(2) bottles", "two mugs", "a pair of cups". */

@@ -3,42 +3,53 @@ import { phrase } from '../../model/phrase.js';
 import type { Term } from '../text/terms.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
 import { assumed, spanOf, stated } from '../items/draft.js';
-import { followed, hasRating, isDoubt, labelledCount, numbersIn, type Count } from './told.js';
+import { degreesIn } from './degrees.js';
+import {
+  countOrMost,
+  followed,
+  hasRating,
+  isDoubt,
+  isOpen,
+  labelledCount,
+  numbersIn,
+  rangeBefore,
+  type Count,
+} from './told.js';
 
 export function daysOf(stretch: Stretch): Given<number> | undefined {
-  for (const number of numbersIn(stretch)) {
-    if (number.value < 1 || number.value > 400 || isDoubt(stretch, number.first)) continue;
+  const numbers = numbersIn(stretch).filter(
+    (number) => number.value >= 1 && number.value <= 400 && !isDoubt(stretch, number.first) && !isOpen(stretch, number),
+  );
+  for (const number of numbers) {
     for (const [role, factor] of [
       ['day', 1],
       ['week', 7],
     ] as const) {
       const word = followed(stretch, number, role) ?? ownUnit(stretch, number, role) ?? hyphened(stretch, number, role);
-      if (word === undefined || isRange(stretch, number) || notDaysAfter(stretch, word.last)) continue;
-      return stated(number.value * factor, spanOf(stretch, number.first, word.last));
+      if (word === undefined || notDaysAfter(stretch, word.last)) continue;
+      return countOrMost(stretch, number, word.last, number.value * factor);
     }
   }
   const figure = labelledCount(stretch, 'day');
-  if (figure !== undefined) return stated(figure.value, spanOf(stretch, figure.first, figure.last));
-  const span = termsOf(stretch, 'span')[0];
+  if (figure !== undefined) return countOrMost(stretch, figure, figure.last);
+  const span = termsOf(stretch, 'span').find((term) => !isTemperature(stretch, term));
   if (span !== undefined && !isDoubt(stretch, span.first) && !hasRating(stretch, span.first))
     return stated(Number(span.value), spanOf(stretch, span.first, span.last));
-  for (const number of numbersIn(stretch)) {
-    const night = followed(stretch, number, 'night');
-    if (
-      night !== undefined &&
-      number.value >= 1 &&
-      number.value < 100 &&
-      !isRange(stretch, number) &&
-      !isDoubt(stretch, number.first)
-    )
-      return assumed(
-        number.value + 1,
-        phrase`one day more than nights`,
-        phrase`write the days`,
-        spanOf(stretch, number.first, night.last),
-      );
+  for (const number of numbers) {
+    const night = followed(stretch, number, 'night') ?? hyphened(stretch, number, 'night');
+    if (night !== undefined && number.value < 100) return afterNights(stretch, number, night.last);
   }
-  return undefined;
+  const nights = labelledCount(stretch, 'night');
+  return nights === undefined ? undefined : afterNights(stretch, nights, nights.last);
+}
+
+function afterNights(stretch: Stretch, number: Count, last: number): Given<number> {
+  return assumed(
+    number.value + 1,
+    phrase`one day more than nights`,
+    phrase`write the days`,
+    spanOf(stretch, rangeBefore(stretch, number)?.first ?? number.first, last),
+  );
 }
 
 /** "3 d": the letter was taken for a unit. */
@@ -56,10 +67,10 @@ function notDaysAfter(stretch: Stretch, last: number): boolean {
   return termsOf(stretch, 'notDays').some((term) => term.first > last && term.first <= last + 2);
 }
 
-/** "three to four days", "four or five nights": no count. */
-function isRange(stretch: Stretch, number: Count): boolean {
-  const before = number.first - 1;
-  const sign = stretch.tokens[before]?.fold;
-  if ((sign === '-' || sign === '–') && stretch.tokens[before - 1]?.type === 'number') return true;
-  return stretch.terms.some((term) => (term.role === 'to' || term.role === 'or') && term.last === before);
+/** "Minus eight overnight": when it is so cold, not how long they are out. */
+function isTemperature(stretch: Stretch, span: Term): boolean {
+  return (
+    termsOf(stretch, 'cold').some((term) => term.first === span.first) &&
+    (degreesIn(stretch).length > 0 || stretch.measures.some((measure) => measure.unit.dimension === 'temperature'))
+  );
 }

@@ -6,7 +6,7 @@ import { daysOf } from './days.js';
 import { peopleOf, peoplePerPotOf } from './people.js';
 import { seasonOf } from './season.js';
 import { valueIn } from './told.js';
-import { altitudeOf, lowOf } from './weather.js';
+import { altitudeOf, isLower, lowOf, type Scale } from './weather.js';
 
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };
 
@@ -14,10 +14,12 @@ type Mutable<T> = { -readonly [K in keyof T]: T[K] };
 export interface Gathered {
   readonly hints: Mutable<TripHints>;
   readonly weight: Map<keyof TripHints, number>;
+  /** The scale of degrees that name none. */
+  readonly degrees: Scale;
 }
 
-export function gather(): Gathered {
-  return { hints: {}, weight: new Map() };
+export function gather(degrees: Scale): Gathered {
+  return { hints: {}, weight: new Map(), degrees };
 }
 
 const TELLING: ReadonlySet<Term['role']> = new Set([
@@ -26,6 +28,9 @@ const TELLING: ReadonlySet<Term['role']> = new Set([
   'party',
   'day',
   'night',
+  'lows',
+  'cold',
+  'minus',
   'week',
   'span',
   'season',
@@ -64,8 +69,8 @@ export function readTrip(stretch: Stretch, gear: boolean, gathered: Gathered): b
   keep('people', peopleOf(stretch));
   keep('days', daysOf(stretch));
   keep('season', seasonOf(stretch));
-  const low = lowOf(stretch);
-  if (low !== undefined && !(gathered.hints.lowC !== undefined && valueIn(gathered.hints.lowC) <= valueIn(low))) {
+  const low = lowOf(stretch, gathered.degrees);
+  if (low !== undefined && isLower(low, gathered.hints.lowC)) {
     gathered.weight.delete('lowC');
     keep('lowC', low);
   }
