@@ -17,7 +17,7 @@ import { sharePerson } from './items/quantity.js';
 import type { Order } from './items/size.js';
 import { termsOf, type Stretch } from './items/stretch.js';
 import { usualMassUnit } from './usual-units.js';
-import { isHeading, isTotal, Sections, type Lent } from './sections.js';
+import { isHeading, isTotal, namesItself, Sections, type Lent } from './sections.js';
 import { unread } from './unread.js';
 import { Dictionary } from './text/lexicon.js';
 import { gather, readTrip, type Gathered } from './trip/index.js';
@@ -128,6 +128,7 @@ export class Reader {
     }
     if (this.isHead(stretch, rows, index)) {
       const plain = row.type !== 'heading';
+      if (namesItself(stretch) && nextOf(rows, index)?.bullet === false) this.keepPassing(stretch);
       this.sections.open(stretch, plain ? 10 + Math.min(row.level, 40) : row.level, plain);
       const told = readTrip(stretch, false, this.trip);
       this.mark(row, told ? 'used' : 'not-cook-kit', told ? undefined : phrase`a heading`);
@@ -150,13 +151,23 @@ export class Reader {
     }
   }
 
+  /** "Stove" or "Kök" on a line of its own heads the kitchen, or is the stove: that only where the list names no other. */
+  private keepPassing(stretch: Stretch): void {
+    const context = this.contextOf(stretch);
+    this.pass(draftsOf(stretch, { ...context, plainLists: true }).drafts, stretch, context);
+  }
+
+  private pass(drafts: readonly Draft[], stretch: Stretch, context: Context): void {
+    for (const draft of drafts)
+      if (PASSING.has(draft.kind) && !this.passing.has(draft.kind))
+        this.passing.set(draft.kind, { draft, stretch, context });
+  }
+
   private readThings(stretch: Stretch): void {
     const { row } = stretch;
     const context = this.contextOf(stretch);
     const { drafts, parts, passing } = draftsOf(stretch, context);
-    for (const draft of passing)
-      if (PASSING.has(draft.kind) && !this.passing.has(draft.kind))
-        this.passing.set(draft.kind, { draft, stretch, context });
+    this.pass(passing, stretch, context);
     const found = drafts.length === 0 ? this.sorted(stretch) : undefined;
     const unnamed =
       found ??
@@ -319,12 +330,12 @@ export class Reader {
   }
 
   private isHead(stretch: Stretch, rows: readonly Row[], index: number): boolean {
-    const next = rows.slice(index + 1, index + 3).find((row) => row.type !== 'rule');
-    const nextKind =
-      next === undefined || next.line > stretch.row.line + 2 ? undefined : next.bullet ? 'bullet' : 'plain';
+    const next = nextOf(rows, index);
+    const nextKind = next === undefined ? undefined : next.bullet ? 'bullet' : 'plain';
     const before = rows[index - 1];
     if (stretch.row.cells.length > 1) return this.isTableHead(stretch);
     if (stretch.tokens[1]?.fold === ':' && stretch.tokens.length > 2 && this.isUnder(stretch)) return false;
+    if (this.items.length === 0 && nextKind === 'plain' && index > 0 && namesItself(stretch)) return true;
     return isHeading(stretch, {
       next: nextKind,
       nextLevel: next?.level ?? 0,
@@ -378,6 +389,12 @@ export class Reader {
       return { number, span, ...(known ?? { use: 'not-cook-kit', because: phrase`nothing here names cook kit` }) };
     });
   }
+}
+
+/** The next row that is not blank, at most one blank line below. */
+function nextOf(rows: readonly Row[], index: number): Row | undefined {
+  const next = rows.slice(index + 1, index + 3).find((row) => row.type !== 'rule');
+  return next === undefined || next.line > (rows[index]?.line ?? 0) + 2 ? undefined : next;
 }
 
 function isBlank(text: string, start: number, end: number): boolean {

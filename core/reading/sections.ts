@@ -5,13 +5,14 @@ import { AWAY } from './items/away.js';
 import type { Context } from './items/context.js';
 import { termsOf, type Stretch } from './items/stretch.js';
 import type { Role } from './text/lexicon.js';
+import type { Term } from './text/terms.js';
 import { unitByName, unitBySymbol, type Unit } from './quantities/units.js';
 
 /** Longest line that can be a heading, in words. */
 const LONGEST = 14;
 
 interface Level extends Partial<
-  Pick<Context, 'section' | 'kind' | 'kindSpan' | 'massUnit' | 'away' | 'stoveType' | 'fuelType'>
+  Pick<Context, 'section' | 'kind' | 'kinds' | 'kindSpan' | 'massUnit' | 'away' | 'stoveType' | 'fuelType'>
 > {
   readonly level: number;
   readonly perPerson: boolean;
@@ -23,7 +24,7 @@ interface Level extends Partial<
 /** What headings lend to the rows below them. */
 export type Lent = Pick<
   Context,
-  'section' | 'kind' | 'kindSpan' | 'massUnit' | 'away' | 'stoveType' | 'fuelType' | 'perPerson'
+  'section' | 'kind' | 'kinds' | 'kindSpan' | 'massUnit' | 'away' | 'stoveType' | 'fuelType' | 'perPerson'
 >;
 
 /** Follows the headings of a text, and says what they lend to a row. */
@@ -50,10 +51,10 @@ export class Sections {
     }
   }
 
-  /** The thing that the heading names has been told of. */
+  /** The thing that the heading names has been told of; of several there may be more. */
   told(): void {
     const top = this.stack.at(-1);
-    if (top?.kind === undefined) return;
+    if (top?.kind === undefined || top.kinds === true) return;
     const told = { ...top };
     delete told.kind;
     delete told.kindSpan;
@@ -78,6 +79,7 @@ export class Sections {
     if (top?.kind !== undefined && top.kindSpan !== undefined) {
       lent.kind = top.kind;
       lent.kindSpan = top.kindSpan;
+      if (top.kinds === true) lent.kinds = true;
     }
     return { ...lent, perPerson: this.stack.some((level) => level.perPerson) };
   }
@@ -95,7 +97,7 @@ function levelOf(stretch: Stretch, level: number, plain: boolean): Level {
   const away = short ? terms.find((term) => term.role === 'away') : undefined;
   const things = terms.filter((term) => term.role === 'kind');
   const named = tokens.filter((token) => token.type === 'word').length <= 4;
-  const kind = named && things.length === 1 && things[0]?.many !== true ? things[0] : undefined;
+  const kind = named && things.length === 1 ? things[0] : undefined;
   const stove = terms.find((term) => term.role === 'stoveTypes');
   const fuel = terms.find((term) => term.role === 'fuelTypes');
   const person = terms.some(
@@ -114,6 +116,7 @@ function levelOf(stretch: Stretch, level: number, plain: boolean): Level {
       ? {}
       : {
           kind: kind.value as ItemKind,
+          ...(kind.many === true ? { kinds: true as const } : {}),
           kindSpan: [tokens[kind.first]?.start ?? 0, tokens[kind.last]?.end ?? 0] as const,
         }),
     ...(stove === undefined ? {} : { stoveType: stove.value as StoveType }),
@@ -185,6 +188,17 @@ export function isHeading(stretch: Stretch, around: HeadingContext): boolean {
     (capitals && words <= 5) ||
     (told && words <= 4) ||
     (around.next === 'plain' && words <= 3 && tokens.length <= 4 && tokens.every((token) => token.type === 'word'))
+  );
+}
+
+/** "Stove", "Kök": a line that is the name of a section and of a thing at once, and no more. */
+export function namesItself({ row, terms, tokens }: Stretch): boolean {
+  const whole = (term: Term) => term.first === 0 && term.last === tokens.length - 1;
+  return (
+    row.type !== 'heading' &&
+    !row.bullet &&
+    terms.some((term) => term.role === 'section' && whole(term)) &&
+    terms.some((term) => term.role === 'kind' && term.many !== true && whole(term))
   );
 }
 

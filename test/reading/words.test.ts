@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { LANGUAGES } from '../../core/data/words/index.js';
 import { readList } from '../../core/index.js';
+import { foldPhrase } from '../../core/reading/text/fold.js';
 
 /** One list a language, of words that campers there use: beside each line, what kinds of thing it names and what it says of their use. */
 interface Vocabulary {
@@ -230,6 +232,23 @@ describe.each(VOCABULARIES)('the words of campers: $language', ({ language, line
     ]);
     expect(read).toEqual(lines);
   });
+});
+
+describe('small words', () => {
+  const roles = ['otherUse', 'notKit'] as const;
+  const small = ['tellTale', 'asides', 'with', 'and', 'or', 'to', 'about'] as const;
+  const entries = (forms: string) => forms.split(/[,|]/).map((entry) => foldPhrase(entry.trim()).join(' '));
+
+  it.each(LANGUAGES.map((words) => [words.language, words] as const))(
+    'of no language are what another sets a thing aside for: %s',
+    (_tag, words) => {
+      const hiding = new Set([...Object.values(words.away), ...roles.map((role) => words[role])].flatMap(entries));
+      const hidden = LANGUAGES.filter(({ language }) => language !== words.language).flatMap((other) =>
+        small.flatMap((role) => entries(other[role])).filter((word) => word !== '' && hiding.has(word)),
+      );
+      expect(hidden).toEqual([]);
+    },
+  );
 });
 
 describe('a windscreen that a jacket bears the name of', () => {

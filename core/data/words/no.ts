@@ -129,7 +129,7 @@ export const no: Words = {
   away: {
     left: 'hjemme, blir hjemme, blir igjen, tas ikke med, er igjen hjemme',
     wished: 'ønskeliste, ønsker meg, skal kjøpe',
-    replaced: 'erstattet, solgt, ødelagt, før, gamle, i stedet for, istedenfor, byttet ut',
+    replaced: 'erstattet, solgt, ødelagt, brukte før, tidligere, gamle, i stedet for, istedenfor, byttet ut',
     forbidden: 'forbudt, ikke ta med, ikke lov',
     unneeded:
       'trengs ikke, unødvendig, nei takk, overflødig, dropper, brukes ikke, ikke brukt, ikke i bruk, blir ikke brukt, brukes ikke lenger, bruker ikke, bruker den ikke, brukes aldri',

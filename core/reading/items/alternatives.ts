@@ -1,7 +1,10 @@
+import { MISSING } from '../../model/given.js';
 import { phrase } from '../../model/phrase.js';
 import type { Measure } from '../quantities/measures.js';
 import { assumed, spanOf, stated, type Draft } from './draft.js';
+import { isCalledGross } from './mass.js';
 import { termsOf, type Stretch } from './stretch.js';
+import type { Role } from '../text/lexicon.js';
 
 const LIMIT = 4;
 
@@ -16,7 +19,7 @@ export function alternativeOf(stretch: Stretch, draft: Draft): Draft | undefined
   if (season === undefined) return undefined;
   draft.capacitiesMl = [capacity(stretch, first)];
   draft.onlyIn = season === 'winter' ? 'summer' : 'winter';
-  return { ...draft, capacitiesMl: [capacity(stretch, second)], onlyIn: season, massG: { grounds: 'missing' } };
+  return { ...draft, capacitiesMl: [capacity(stretch, second)], onlyIn: season, massG: MISSING };
 }
 
 function capacity(stretch: Stretch, measure: Measure): Draft['capacitiesMl'][number] {
@@ -35,6 +38,8 @@ function seasonAt(stretch: Stretch, measure: Measure): 'summer' | 'winter' | und
 
 /** "Pots 2 x 1.5 l, 1 x 3 l", "3 pcs of 1 litre, 1 of 0.5": the further groups, each with a count and a size of its own. */
 export function furtherOf(stretch: Stretch, draft: Draft): Draft[] {
+  const sorts = countedSorts(stretch, draft);
+  if (sorts.length > 0) return sorts;
   const ordered = countedInOrder(stretch, draft);
   if (ordered.length > 0) return ordered;
   if (draft.quantity.grounds !== 'stated' || draft.capacitiesMl.length !== 1) return [];
@@ -52,7 +57,7 @@ export function furtherOf(stretch: Stretch, draft: Draft): Draft[] {
     const size = measure === undefined ? own[i + 1] : undefined;
     const quantity = stated(count.value, spanOf(stretch, count.at, count.at));
     if (measure !== undefined)
-      further.push({ ...draft, quantity, capacitiesMl: [capacity(stretch, measure)], massG: { grounds: 'missing' } });
+      further.push({ ...draft, quantity, capacitiesMl: [capacity(stretch, measure)], massG: MISSING });
     else if (size !== undefined && size.at <= count.at + LIMIT) {
       const value = size.value * first.unit.factor;
       const guess = assumed(
@@ -61,10 +66,87 @@ export function furtherOf(stretch: Stretch, draft: Draft): Draft[] {
         phrase`write the unit`,
         spanOf(stretch, size.at, size.at),
       );
-      further.push({ ...draft, quantity, capacitiesMl: [guess], massG: { grounds: 'missing' } });
+      further.push({ ...draft, quantity, capacitiesMl: [guess], massG: MISSING });
     }
   }
   return further;
+}
+
+interface Sort {
+  readonly quantity: Draft['quantity'];
+  readonly measure: Measure;
+}
+
+/** "1 large (450 g) + 2 small (230 g) canisters", "one 1 L and two 2 L bottles": sizes that each have a count of their own; "gas 230 g + 110 g". */
+function countedSorts(stretch: Stretch, draft: Draft): Draft[] {
+  const gas = draft.kind === 'fuel' && draft.fuelType.grounds !== 'missing' && draft.fuelType.value === 'gas';
+  const dimension = gas ? 'mass' : 'volume';
+  const measures = stretch.measures.filter(
+    (measure) => measure.unit.dimension === dimension && measure.first >= draft.from && measure.last < draft.to,
+  );
+  if (measures.length < 2 || measures.some((measure) => isCalledGross(stretch, measure))) return [];
+  const sorts: Sort[] = [];
+  for (const measure of measures) {
+    const last = sorts.at(-1)?.measure.last ?? draft.from - 1;
+    const count = countBefore(stretch, measure.first, last);
+    const until = count?.at ?? measure.first;
+    const joined = sorts.length === 0 || isJoined(stretch, last + 1, until);
+    const added = gas && sorts.length > 0 && stretch.tokens[measure.first - 1]?.fold === '+';
+    if (!joined || (count === undefined && !added && !(gas && sorts.length === 0))) return [];
+    sorts.push({
+      quantity:
+        count === undefined
+          ? assumed(1, phrase`no number is given`, phrase`write how many`)
+          : stated(count.value, spanOf(stretch, count.at, count.at)),
+      measure,
+    });
+  }
+  const [own, ...further] = sorts.map(({ quantity, measure }) =>
+    gas
+      ? { quantity, fuelMassG: capacity(stretch, measure), massG: MISSING }
+      : { quantity, capacitiesMl: [capacity(stretch, measure)], massG: MISSING },
+  );
+  const massG = gas ? MISSING : draft.massG;
+  Object.assign(draft, own, { massG });
+  return further.map((one) => ({ ...draft, ...one }));
+}
+
+/** The count right before a size, a mark or an adjective or two between: "2 x 1 l", "one large (450 g)". */
+function countBefore(stretch: Stretch, before: number, after: number): { at: number; value: number } | undefined {
+  for (let at = before - 1; at > after && at >= before - LIMIT; at--) {
+    const bare = stretch.bare.find((number) => number.at === at);
+    if (bare !== undefined) return bare.number.whole && bare.value >= 1 ? { at, value: bare.value } : undefined;
+    const word = termsOf(stretch, 'number').find((term) => term.last === at && Number.isInteger(term.value));
+    if (word !== undefined) return { at, value: Number(word.value) };
+    if (termsOf(stretch, 'article').some((term) => term.last === at)) return { at, value: 1 };
+    const token = stretch.tokens[at];
+    const adjective =
+      token?.type === 'word' && !stretch.terms.some((term) => NO_ADJECTIVE.has(term.role) && term.last === at);
+    if (!adjective && !isMark(stretch, at) && token?.fold !== '(') return undefined;
+  }
+  return undefined;
+}
+
+const NO_ADJECTIVE: ReadonlySet<Role> = new Set([
+  'kind',
+  'people',
+  'day',
+  'night',
+  'week',
+  'and',
+  'or',
+  'rate',
+  'asides',
+]);
+
+/** Nothing but commas, signs and "and" between two sorts. */
+function isJoined(stretch: Stretch, from: number, to: number): boolean {
+  for (let at = from; at < to; at++) {
+    const token = stretch.tokens[at];
+    const sign = token?.type === 'sign' && '),+&/'.includes(token.fold);
+    if (!sign && !termsOf(stretch, 'and').some((term) => term.first <= at && term.last >= at)) return false;
+  }
+  return from < to;
 }
 
 /** "Bottles 1 L (kids: 0.6 L) 2 + 3": as many counts, joined by +, as sizes before them. */
@@ -87,7 +169,7 @@ function countedInOrder(stretch: Stretch, draft: Draft): Draft[] {
     };
   });
   Object.assign(draft, own);
-  return further.map((one) => ({ ...draft, ...one, massG: { grounds: 'missing' } }));
+  return further.map((one) => ({ ...draft, ...one, massG: MISSING }));
 }
 
 /** A count with its mark ends right before a size: "2 x", "3 pcs of". */

@@ -7,6 +7,8 @@ export interface Context {
   readonly section?: SectionMeaning;
   /** The thing that the heading names: what follows tells of it. */
   readonly kind?: ItemKind;
+  /** The heading names several: each row that gives a size is one. */
+  readonly kinds?: true;
   /** The words of that heading. */
   readonly kindSpan?: readonly [number, number];
   /** Unit of the figures that show none. */

@@ -8,6 +8,7 @@ import { readQuantity } from './quantity.js';
 import { readSizes, type Order } from './size.js';
 import { termsOf, type Stretch } from './stretch.js';
 import type { Role } from '../text/lexicon.js';
+import type { Term } from '../text/terms.js';
 import { clauseOf, inParentheses, spanBreaks } from './clauses.js';
 import { areLooseTablets } from './kinds.js';
 import { thingsOf, type Thing } from './things.js';
@@ -220,7 +221,8 @@ function isRepeat(stretch: Stretch, before: readonly Thing[], thing: Thing): boo
 
 /** A line of the list, not of prose around it. */
 function isListed(stretch: Stretch, context: Context): boolean {
-  return context.bulleted || context.kind !== undefined || (context.plainLists && isPlainLine(stretch));
+  const headed = context.kind !== undefined && context.kinds !== true;
+  return context.bulleted || headed || (context.plainLists && isPlainLine(stretch));
 }
 
 const PLAIN = 130;
@@ -316,6 +318,8 @@ function startOf(
 ): number {
   const noun = thing.sorts[0]?.first ?? thing.term.first;
   if (previous === undefined) {
+    const sum = afterSum(stretch, thing.term);
+    if (sum > 0) return sum;
     const { from } = clauseOf(stretch, thing.term);
     const before = stretch.tokens[from - 1];
     const measured = stretch.measures.some((measure) => measure.first < from && measure.last >= from - 1);
@@ -349,6 +353,16 @@ function startOf(
   );
   const gap = (stretch.tokens[last.last + 1]?.gap ?? 1) === 2;
   return again || gap ? last.last + 1 : at;
+}
+
+/** "Kitchen weighs 312 g: stove 45 g, pot …": where the things begin after a section's own sum; 0 where there is none. */
+function afterSum(stretch: Stretch, first: Term): number {
+  const colon = stretch.tokens.findIndex((token) => token.fold === ':');
+  if (colon < 0 || colon > first.first) return 0;
+  const summed = stretch.measures.some((measure) => measure.last < colon && measure.unit.dimension === 'mass');
+  const further = stretch.measures.some((measure) => measure.first > first.last);
+  const section = termsOf(stretch, 'section').some((term) => term.last < colon);
+  return summed && further && section ? colon + 1 : 0;
 }
 
 /** "Stove 95 g Gas 230 g 2 mugs": a number right before a noun, that no "×" ties to what goes before it. */

@@ -30,7 +30,7 @@ export function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], con
     if (kind === 'bottle' && has('otherUse')) return undefined;
     if (
       kind === 'bottle' &&
-      (about === 'fuel' ||
+      ((about === 'fuel' && !isOfWater(stretch, term)) ||
         stretch.terms.some(
           (other) =>
             other.role === 'kind' &&
@@ -168,6 +168,11 @@ function namesFuel(stretch: Stretch, term: Term, sorts: readonly Term[], clause:
     ) ||
     stretch.terms.some((other) => other.role === 'fuelTypes' && other.first === term.first && other.last === term.last)
   );
+}
+
+/** "Water bottle". */
+function isOfWater(stretch: Stretch, term: Term): boolean {
+  return termsOf(stretch, 'water').some((water) => water.first >= term.first && water.last <= term.last);
 }
 
 /** "5 l cans". */

@@ -117,7 +117,7 @@ function readFuelMass(stretch: Stretch, draft: Draft, masses: readonly Measure[]
 }
 
 /** "full 380 g", "gross: 380 g", "voll ca. 380 g". */
-function isCalledGross(stretch: Stretch, measure: Measure): boolean {
+export function isCalledGross(stretch: Stretch, measure: Measure): boolean {
   let until = measure.first;
   for (const about of termsOf(stretch, 'about'))
     if (about.last < until && until - about.last <= 2) until = Math.min(until, about.first);

@@ -1,4 +1,5 @@
 import type { ItemKind } from '../../model/item.js';
+import type { Role } from '../text/lexicon.js';
 import type { Term } from '../text/terms.js';
 import { clauseOf, segmentOf, spanBreaks } from './clauses.js';
 import type { Context } from './context.js';
@@ -38,6 +39,7 @@ export function thingsOf(stretch: Stretch, context: Context): Thing[] {
 function headThing(stretch: Stretch, context: Context, things: readonly Thing[]): Thing | undefined {
   if (context.kind === undefined || stretch.row.type === 'heading' || stretch.row.cells.length > 1) return undefined;
   if (things.some((thing) => thing.kind === context.kind)) return undefined;
+  if (context.kinds === true && (things.length > 0 || !isOneOf(stretch, context, context.kind))) return undefined;
   const until = things[0]?.term.first ?? stretch.tokens.length;
   const figured = stretch.measures.some(
     (measure) =>
@@ -50,6 +52,20 @@ function headThing(stretch: Stretch, context: Context, things: readonly Thing[])
   const term: Term = { role: 'kind', value: context.kind, many: false, layer: 0, first: -1, last: -1 };
   return { term, kind: context.kind, many: false, denied: false, sorts: [] };
 }
+
+/** Under "Pots:" a short row is a pot by its size; "rice 500 g" and "water 2 l" are none. */
+function isOneOf(stretch: Stretch, context: Context, kind: ItemKind): boolean {
+  return (
+    (context.bulleted || (context.plainLists && stretch.tokens.length <= LONGEST_NAMELESS)) &&
+    !stretch.tells(CONTENT) &&
+    stretch.measures.some((measure) => measure.unit.dimension === 'volume' || !isVessel(kind))
+  );
+}
+
+/** Tokens of a row that gives the size of a thing and not its name. */
+const LONGEST_NAMELESS = 12;
+
+const CONTENT: ReadonlySet<Role> = new Set(['notKit', 'otherUse', 'food', 'water', 'fuelTypes', 'section']);
 
 function namedThings(stretch: Stretch, context: Context, head?: Thing): Thing[] {
   const nouns = nounsOf(stretch);
@@ -318,12 +334,19 @@ function isPartOf(stretch: Stretch, term: Term, kind: ItemKind, owner: Thing, de
   const bare = !stretch.measures.some(
     (measure) => measure.first > owner.term.last && measure.last < term.first && measure.unit.dimension === 'mass',
   );
-  if (parted && bare) return true;
+  if (bare && (parted || (weighed !== undefined && isWith(stretch, term)))) return true;
   return !(
     weighed !== undefined &&
     weighed.unit.dimension !== 'volume' &&
     weighed.unit.dimension !== 'length' &&
     !spansThing(stretch, term.last, weighed.first)
+  );
+}
+
+/** "pot with lid 280 g": right after "with" a lid comes along, and the mass is of both. */
+function isWith(stretch: Stretch, term: Term): boolean {
+  return termsOf(stretch, 'with').some(
+    (word) => word.last === term.first - 1 && /\p{L}/u.test(stretch.tokens[word.first]?.fold ?? ''),
   );
 }
 

@@ -157,6 +157,36 @@ describe('items', () => {
         { kind: 'pan', n: 1 },
       ],
     ],
+    [
+      'pots:\n- 1 l, 120 g\n- the big one, 2 l\n- water 2 l\n- rice 500 g\nstove: gas',
+      [
+        { kind: 'pot', n: '~1', ml: [1000], g: 120 },
+        { kind: 'pot', n: '~1', ml: [2000] },
+        { kind: 'stove', n: 1 },
+      ],
+    ],
+    [
+      'Küche wiegt 312 g: Kocher 45 g, Topf 0,9 l 120 g',
+      [
+        { kind: 'stove', n: 1, g: 45 },
+        { kind: 'pot', n: 1, ml: [900], g: 120 },
+      ],
+    ],
+    [
+      'Kettle 312 g: lid 40 g',
+      [
+        { kind: 'kettle', n: 1, g: 312 },
+        { kind: 'lid', n: 1, g: 40 },
+      ],
+    ],
+    ['Topf 1 l mit Deckel 280 g', [{ kind: 'pot', n: 1, ml: [1000], g: 280, lid: true }]],
+    [
+      'Olla 1 l 120 g con tapa 20 g',
+      [
+        { kind: 'pot', n: 1, ml: [1000], g: 120 },
+        { kind: 'lid', n: 1, g: 20 },
+      ],
+    ],
     ['Fuel: 0.2 l/person/day, 3 bottles of 1 l', [{ kind: 'fuel', n: 3, ml: [1000] }]],
     [
       'Kitchen: Canister 110 g x2 Mug 300 ml',
@@ -248,6 +278,17 @@ describe('items', () => {
   });
 
   it.each([
+    ['Packlista\nKök\nkastrull 1 l\nbensinkök', ['pot', 'stove']],
+    ['Packlista\nKök\nkastrull 1 l\nsked', ['stove', 'pot', 'utensil']],
+    ['Stove\nPot\nMug', ['stove', 'pot', 'mug']],
+    ['Stove:\nPot\nMug', ['pot', 'mug']],
+    ['Stove\n- Pot\n- Mug', ['pot', 'mug']],
+    ['Popote\n\nCasserole 1 l\nRéchaud 90 g\nBol', ['pot', 'stove', 'bowl']],
+  ])('tells a heading from a thing of its name: %j', (text, kinds) => {
+    expect(readList(text).items.map(({ kind }) => kind)).toEqual(kinds);
+  });
+
+  it.each([
     ['16 oz mug', [{ kind: 'mug', n: 1, ml: [473] }]],
     ['Mug 2.4 oz', [{ kind: 'mug', n: 1, g: 68 }]],
     ['Steel mug, 24oz, 5.9 oz', [{ kind: 'mug', n: 1, ml: [710], g: 167, material: 'steel' }]],
@@ -277,6 +318,50 @@ describe('items', () => {
     ['Gaskartusche 230g (voll ca. 380g)', [{ kind: 'fuel', n: 1, net: 230, g: 380 }]],
     ['gas 2.75kg bottle', [{ kind: 'fuel', n: 1, net: 2750 }]],
     ['| Item | oz |\n|--|--|\n| Canister, 8 oz | 13.1 |', [{ kind: 'fuel', n: 1, net: 227, g: 371 }]],
+    [
+      '1 large (450 g) + 1 small (230 g) canister',
+      [
+        { kind: 'fuel', n: 1, net: 450 },
+        { kind: 'fuel', n: 1, net: 230 },
+      ],
+    ],
+    [
+      'Cartouches de gaz: 1x 450g, 2x 230g',
+      [
+        { kind: 'fuel', n: 1, net: 450 },
+        { kind: 'fuel', n: 2, net: 230 },
+      ],
+    ],
+    [
+      '- one 1 L and two 2 L bottles',
+      [
+        { kind: 'bottle', n: 1, ml: [1000] },
+        { kind: 'bottle', n: 2, ml: [2000] },
+      ],
+    ],
+    ['- gas for 2 people, 230 g', [{ kind: 'fuel', n: 1, net: 230 }]],
+    ['- canister 230 g, one (gross 375 g)', [{ kind: 'fuel', n: 1, net: 230, g: 375 }]],
+    [
+      '- gass 230 g for to personer\n- kjele 1 l',
+      [
+        { kind: 'fuel', n: 1, net: 230 },
+        { kind: 'pot', n: 1, ml: [1000] },
+      ],
+    ],
+    [
+      '- gasblik van 230 g\n- de pan',
+      [
+        { kind: 'fuel', n: 1, net: 230 },
+        { kind: 'pot', n: 1 },
+      ],
+    ],
+    [
+      'Fuel\n- water bottle 1 l\n- bottle 0.6 l',
+      [
+        { kind: 'bottle', n: 1, ml: [1000] },
+        { kind: 'fuel', n: 1, ml: [600] },
+      ],
+    ],
     ['3.1oz canister top', [{ kind: 'stove', n: 1, g: 88 }]],
     ['- water: 22 l in 4 x 5 l cans', [{ kind: 'bottle', n: 4, ml: [5000] }]],
     ['- white gas 2.5 l in 3 bottles', [{ kind: 'fuel', n: '~1', liquid: 2500 }]],
