@@ -173,8 +173,9 @@ export function hold(input: HoldingInput): {
 
 /** W that a pot of water at a temperature loses to the air. @param tC 0 to 105 °C. */
 export function potLossW(pot: PotSurfaces & { readonly wind: Wind }, tC: number): number {
-  const surface = pot.lid ? drySurfaceLossWPerM2(tC) : openSurfaceLossWPerM2(tC);
-  return pot.surfaceM2 * WIND_FACTORS[pot.wind].surface * surface + pot.wallM2 * drySurfaceLossWPerM2(tC);
+  const dry = drySurfaceLossWPerM2(tC);
+  const surface = pot.lid ? dry : openSurfaceLossWPerM2(tC);
+  return pot.surfaceM2 * WIND_FACTORS[pot.wind].surface * surface + pot.wallM2 * dry;
 }
 
 /** Fuel for heat into the pot, g: least energy at the best share, most at the worst. */
@@ -226,14 +227,16 @@ interface Way {
 }
 
 function wayOf(massKg: number, fromC: number, toC: number, lossW: (tC: number) => number): Way {
-  const step = (toC - fromC) / STEPS;
-  const steps = Array.from({ length: STEPS }, (_, i) => {
-    const startC = fromC + i * step;
-    const endC = Math.min(toC, startC + step);
-    const gainedJ = massKg * (enthalpyJPerKg(endC) - enthalpyJPerKg(startC));
-    return { gainedJ, startLossW: lossW(startC), endLossW: lossW(endC) };
-  });
-  return { steps, waterJ: massKg * (enthalpyJPerKg(toC) - enthalpyJPerKg(fromC)) };
+  const steps: Way['steps'][number][] = [];
+  let [startJ, startLossW] = [massKg * enthalpyJPerKg(fromC), lossW(fromC)];
+  const beginJ = startJ;
+  for (let i = 1; i <= STEPS; i++) {
+    const endC = i === STEPS ? toC : fromC + ((toC - fromC) * i) / STEPS;
+    const [endJ, endLossW] = [massKg * enthalpyJPerKg(endC), lossW(endC)];
+    steps.push({ gainedJ: endJ - startJ, startLossW, endLossW });
+    [startJ, startLossW] = [endJ, endLossW];
+  }
+  return { steps, waterJ: startJ - beginJ };
 }
 
 /** Time and loss on the way, with a flame stronger than the loss at its end; within a step the loss rises evenly. */

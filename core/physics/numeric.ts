@@ -5,13 +5,7 @@ export function polynomial(coefficients: readonly number[], x: number): number {
 
 /** Integral of the polynomial from 0 to x. */
 export function polynomialIntegral(coefficients: readonly number[], x: number): number {
-  return (
-    x *
-    polynomial(
-      coefficients.map((coefficient, power) => coefficient / (power + 1)),
-      x,
-    )
-  );
+  return x * coefficients.reduceRight((sum, coefficient, power) => sum * x + coefficient / (power + 1), 0);
 }
 
 /** Where a rising function passes `target` between low and high, halved until no number lies between. */

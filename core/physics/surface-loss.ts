@@ -33,8 +33,8 @@ function tableAt(waterC: number, points: readonly Point[]): number {
   if (waterC <= airC) return 0;
   const [firstC, first] = points[0]!;
   if (waterC <= firstC) return (first * (waterC - airC)) / (firstC - airC);
-  const above = points.findIndex(([rowC]) => rowC >= waterC);
-  const upper = above === -1 ? points.length - 1 : above;
+  let upper = 1;
+  while (upper < points.length - 1 && points[upper]![0] < waterC) upper++;
   const [lowC, low] = points[upper - 1]!;
   const [highC, high] = points[upper]!;
   return low * (high / low) ** ((waterC - lowC) / (highC - lowC));
