@@ -36,21 +36,22 @@ const LEAST_SHARE = 0.3;
 const CLEAR_SHARE = 0.6;
 const MOST_SPOKEN = 2;
 
-/** The languages of a text by its beginning, the likeliest first; English, whose words travel, always last. */
+/** The languages of a text by the lines of its beginning, the likeliest first; English, whose words travel, always last. */
 export function languagesIn(
-  sample: readonly Token[],
+  sample: readonly (readonly Token[])[],
   locale: string | undefined,
 ): { spoken: string[]; read: string[] } {
   const tags = languageTags();
   const sums = new Float64Array(tags.length);
   const japanese = tags.indexOf('ja');
-  for (const { type, fold } of sample) {
-    if (type !== 'word') continue;
-    const { languages, score } = tellingOf(fold);
-    for (const language of languages) sums[language]! += score;
-    const first = fold.charCodeAt(0);
-    if (first >= KANA && first <= LAST_KANJI && japanese >= 0) sums[japanese]! += JAPANESE_SCORE;
-  }
+  for (const line of sample)
+    for (const { type, fold } of line) {
+      if (type !== 'word') continue;
+      const { languages, score } = tellingOf(fold);
+      for (const language of languages) sums[language]! += score;
+      const first = fold.charCodeAt(0);
+      if (first >= KANA && first <= LAST_KANJI && japanese >= 0) sums[japanese]! += JAPANESE_SCORE;
+    }
   const scores = new Map(tags.map((tag, i) => [tag, sums[i] ?? 0]));
   const base = locale?.split('-')[0];
   const ranked = [...scores].sort((a, b) => b[1] - a[1] || Number(b[0] === base) - Number(a[0] === base));

@@ -96,7 +96,7 @@ function levelOf(stretch: Stretch, level: number, plain: boolean): Level {
   const short = tokens.at(-1)?.fold === ':' || tokens.length <= 6 || !plain;
   const away = short ? terms.find((term) => term.role === 'away') : undefined;
   const things = terms.filter((term) => term.role === 'kind');
-  const named = tokens.filter((token) => token.type === 'word').length <= 4;
+  const named = stretch.words <= 4;
   const kind = named && things.length === 1 ? things[0] : undefined;
   const stove = terms.find((term) => term.role === 'stoveTypes');
   const fuel = terms.find((term) => term.role === 'fuelTypes');
@@ -153,19 +153,19 @@ export interface HeadingContext {
 export function isHeading(stretch: Stretch, around: HeadingContext): boolean {
   const { row, tokens } = stretch;
   if (row.type === 'heading') return true;
-  const words = tokens.filter((token) => token.type === 'word').length;
+  const { words } = stretch;
   if (words === 0 || words > LONGEST || stretch.row.cells.length > 1) return false;
   if (around.next === undefined) return false;
   const weighed = stretch.measures.some(
     (measure) => measure.unit.dimension !== 'other' && measure.unit.dimension !== 'temperature',
   );
   const colon = tokens.at(-1)?.fold === ':';
+  if (row.bullet) return colon && !weighed && around.next === 'bullet' && around.nextLevel > row.level;
   const first = tokens.findIndex((token) => token.type === 'word');
   const named = words - summing(stretch);
   const section = stretch.terms.some(
     (term) => term.role === 'section' && term.first === first && term.last - term.first + 1 >= named - 1,
   );
-  if (row.bullet) return colon && !weighed && around.next === 'bullet' && around.nextLevel > row.level;
   const told = stretch.terms.some(
     (term) =>
       (term.role === 'section' && term.first <= first + 1) ||
@@ -213,9 +213,8 @@ function summing(stretch: Stretch): number {
 }
 
 /** "Kitchen oz", "Bike g Kitchen g": heads of columns that ran together; they end in the unit of the figures below. */
-function isUnitHead({ tokens }: Stretch): boolean {
+function isUnitHead({ tokens, words }: Stretch): boolean {
   const unit = unitBySymbol(tokens.at(-1)?.fold ?? '');
-  const words = tokens.filter((token) => token.type === 'word').length;
   return unit !== undefined && isMassUnit(unit) && words > 1 && !tokens.some((token) => token.type === 'number');
 }
 

@@ -3,7 +3,7 @@ import type { Stretch } from './items/stretch.js';
 import type { UnitName } from '../data/words/words.js';
 import type { MeasureContext } from './quantities/measures.js';
 import { unitByName, type Unit } from './quantities/units.js';
-import type { Dictionary } from './text/lexicon.js';
+import type { Dictionary, Opening } from './text/lexicon.js';
 import type { Token } from './text/tokens.js';
 import { findTerms } from './text/terms.js';
 
@@ -13,26 +13,33 @@ const CUSTOMARY_WORDS = new Set(
   'oz lb lbs qt fl in " pint pints quart quarts ounces gal cup cups inches pt'.split(' '),
 );
 
-/** The units that a text is mostly written in by its beginning, and whether anything tells US from imperial pints. */
+const tellsSystem = (opening: Opening) => opening.tellsSystem;
+
+/** The units that a text is mostly written in by the lines of its beginning, and whether anything tells US from imperial pints. */
 export function systemOf(
-  sample: readonly Token[],
+  sample: readonly (readonly Token[])[],
   dictionary: Dictionary,
   locale: string | undefined,
 ): { system: Reading['units']; measures: Pick<MeasureContext, 'system' | 'pints' | 'systemKnown'> } {
-  const terms = findTerms(sample, dictionary, (opening) => opening.tellsSystem);
-  const signs = terms.filter((term) => term.role === 'imperialSigns').length;
-  const said = terms.some((term) => term.role === 'imperial');
+  let signs = false;
+  let said = false;
   let metric = 0;
   let customary = 0;
-  for (const [i, token] of sample.entries()) {
-    if (token.type !== 'number') continue;
-    const unit = sample[i + 1]?.fold ?? '';
-    if (METRIC_WORDS.has(unit)) metric++;
-    if (CUSTOMARY_WORDS.has(unit)) customary++;
+  for (const line of sample) {
+    for (const { role } of findTerms(line, dictionary, tellsSystem)) {
+      if (role === 'imperialSigns') signs = true;
+      else if (role === 'imperial') said = true;
+    }
+    for (let i = 0; i + 1 < line.length; i++) {
+      if (line[i]!.type !== 'number') continue;
+      const unit = line[i + 1]!.fold;
+      if (METRIC_WORDS.has(unit)) metric++;
+      if (CUSTOMARY_WORDS.has(unit)) customary++;
+    }
   }
   const british = locale !== undefined && IMPERIAL_LOCALES.includes(locale);
   const system = said || british ? 'imperial' : 'us';
-  const pints = system === 'imperial' || signs > 0 ? 'imperial' : 'us';
+  const pints = system === 'imperial' || signs ? 'imperial' : 'us';
   const measures = { system, pints, systemKnown: said || locale !== undefined } as const;
   return { system: customary > metric ? system : 'metric', measures };
 }

@@ -35,17 +35,15 @@ function hasCapitals(text: string, line: SourceLine): boolean {
   return capitals > 1;
 }
 
+const SEAM = /(?<=\p{Ll})(?=\p{Lu})/gu;
+
 /** Stretches between a small letter and a capital: "KücheStückGewicht" holds three. */
 function parts(text: string, line: SourceLine): (readonly [number, number])[] {
   const found: (readonly [number, number])[] = [];
   let start = line.start;
-  for (let at = line.start + 1; at < line.end; at++) {
-    const before = text.charAt(at - 1);
-    const here = text.charAt(at);
-    if (before !== before.toUpperCase() && here !== here.toLowerCase()) {
-      found.push([start, at]);
-      start = at;
-    }
+  for (const { index } of text.slice(line.start, line.end).matchAll(SEAM)) {
+    found.push([start, line.start + index]);
+    start = line.start + index;
   }
   return [...found, [start, line.end]];
 }

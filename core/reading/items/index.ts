@@ -232,7 +232,7 @@ function isPlainLine(stretch: Stretch): boolean {
   const first = stretch.tokens[0];
   const last = stretch.tokens.at(-1);
   if (first === undefined || last === undefined) return true;
-  const words = stretch.tokens.filter((token) => token.type === 'word').length;
+  const { words } = stretch;
   const figures = stretch.measures.length + stretch.bare.length;
   const end = stretch.tokens.at(-1)?.fold;
   if (figures === 0 && words >= 6 && (end === '.' || end === '?' || end === '!')) return false;

@@ -32,6 +32,7 @@ export class Stretch implements Parts {
   readonly bare: readonly Bare[];
   private roles: ReadonlyMap<Role, readonly Term[]> | undefined;
   private parted: readonly Break[] | undefined;
+  private wordCount = -1;
 
   constructor({ text, row, tokens, cellOf, struck, terms, measures, bare }: Parts) {
     this.text = text;
@@ -47,6 +48,15 @@ export class Stretch implements Parts {
   /** Whether a term has one of the roles. */
   tells(roles: ReadonlySet<Role>): boolean {
     return this.terms.some((term) => roles.has(term.role));
+  }
+
+  /** How many of the tokens are words. */
+  get words(): number {
+    if (this.wordCount < 0) {
+      this.wordCount = 0;
+      for (const token of this.tokens) if (token.type === 'word') this.wordCount++;
+    }
+    return this.wordCount;
   }
 
   /** The terms again, by role. */

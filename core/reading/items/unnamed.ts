@@ -28,15 +28,15 @@ export function unnamedPot(stretch: Stretch, context: Context): Draft | undefine
     )
   )
     return undefined;
+  if (stretch.words > LONGEST_NAME) return undefined;
   const volumes = stretch.measures.filter(
     (measure) =>
       measure.unit.dimension === 'volume' &&
       measure.unit.id !== 'cup' &&
       measure.values.every((value) => value >= POT_SIZES[0] && value <= POT_SIZES[1]),
   );
-  const words = tokens.filter((token) => token.type === 'word').length;
   const vessels = volumes.reduce((n, measure) => n + (measure.joined === 'range' ? 1 : measure.values.length), 0);
-  if (vessels === 0 || words > LONGEST_NAME) return undefined;
+  if (vessels === 0) return undefined;
   const set = termsOf(stretch, 'set')[0];
   const metal = termsOf(stretch, 'materials').find((term) => POT_METALS.includes(String(term.value)));
   const lid = stretch.terms.find(

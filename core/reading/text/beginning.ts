@@ -6,26 +6,21 @@ export const SAMPLE = 12_000;
 
 /** The beginning of a text, read line by line: what tells its languages and units, and what its cells are cut from, so that nothing is read twice. */
 export class Beginning {
-  readonly tokens: readonly Token[];
+  /** Of each line that was read: its tokens, in order. */
+  readonly read: readonly (readonly Token[])[];
   private readonly text: string;
   private readonly lines: readonly SourceLine[];
-  /** Of each line that was read: its tokens, in order. */
-  private readonly read: readonly (readonly Token[])[];
 
   /** @param lines  each as far as it is to be read */
   constructor(text: string, lines: readonly SourceLine[]) {
     this.text = text;
     this.lines = lines;
     const read: Token[][] = [];
-    const all: Token[] = [];
     for (const { start, end } of lines) {
       if (start >= SAMPLE) break;
-      const tokens = tokenise(text, start, end, true);
-      read.push(tokens);
-      for (const token of tokens) all.push(token);
+      read.push(tokenise(text, start, end, true));
     }
     this.read = read;
-    this.tokens = all;
   }
 
   /** The tokens of a cell that begins in a line (1-based): cut out of those of the line where that is the same, else read. */
@@ -50,6 +45,7 @@ function cut(text: string, tokens: readonly Token[], { start, end }: Cell): read
   let to = from + 1;
   while (to < tokens.length && (tokens[to]?.start ?? end) < end) to++;
   if ((tokens[to - 1]?.end ?? 0) > end) return undefined;
+  if (to - from === tokens.length && first.gap === 0) return tokens;
   const own = tokens.slice(from, to);
   if (first.gap > 0) own[0] = parted(first, 0);
   return own;
