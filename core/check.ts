@@ -10,6 +10,7 @@ import { planDay } from './plan/index.js';
 import { PLAN_MESSAGES } from './plan/messages.js';
 import { potFigures, stoveFigures } from './plan/drawing.js';
 import type { Wording } from './report/format.js';
+import type { Steps } from './steps.js';
 import { tell } from './report/format.js';
 import { REPORT_MESSAGES } from './report/messages.js';
 import {
@@ -33,14 +34,17 @@ export interface Case {
   readonly wording: Wording;
 }
 
-/** Plans the day, lets every check judge what it asks for, and words the report. */
-export function conduct({ reading, trip, kit, problems, wording }: Case): Report {
+/** Plans the day, lets every check judge what it asks for, each a step, and words the report. */
+export function* conduct({ reading, trip, kit, problems, wording }: Case): Steps<Report> {
   const plan = planDay({ kit, trip });
   const facts: Facts = { ...kit, trip, hints: reading.trip, plan };
   const faults: InputProblem[] = [];
-  const findings = orderFindings(
-    kitIsEmpty(kit) ? [] : CHECKS.flatMap((check) => judged(check, facts, wording, faults)),
-  );
+  const found: Finding[] = [];
+  for (const check of kitIsEmpty(kit) ? [] : CHECKS) {
+    yield;
+    found.push(...judged(check, facts, wording, faults));
+  }
+  const findings = orderFindings(found);
   const days = trip.days.grounds === 'stated' ? trip.days.value : null;
   const day = wordDay(plan, PLAN_MESSAGES, days, wording);
   return {

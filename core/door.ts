@@ -15,9 +15,10 @@ import type { Correction, Reading } from './model/reading.js';
 import type { Report } from './model/report.js';
 import type { GroundedTrip, Trip } from './model/trip.js';
 import { applyCorrections } from './reading/correct.js';
-import { readList as read } from './reading/read.js';
+import { readInSteps, readList as read } from './reading/read.js';
 import { tell, type Wording } from './report/format.js';
 import { ENGLISH, type Language } from './report/language.js';
+import { finish, type Steps } from './steps.js';
 
 export interface WordingOptions {
   /** Language of the words; English where left out. */
@@ -54,16 +55,26 @@ export function checkList(
   corrections: readonly Correction[] = [],
   options: CheckOptions = {},
 ): Report {
+  return finish(checkListInSteps(text, trip, corrections, options));
+}
+
+/** The same as `checkList`, in steps: for a page that has other things to do as well. */
+export function* checkListInSteps(
+  text: string,
+  trip?: Partial<Trip>,
+  corrections: readonly Correction[] = [],
+  options: CheckOptions = {},
+): Steps<Report> {
   assertText(text);
   if (!Array.isArray(corrections)) throw new TypeError('The corrections are an array; pass [] for none.');
   const wording = wordingOf(options);
   const asked = readTrip(trip);
-  const corrected = applyCorrections(text, read(text, { locale: wording.locale }), corrections);
+  const corrected = applyCorrections(text, yield* readInSteps(text, { locale: wording.locale }), corrections);
   const { reading } = corrected;
   const hasStove = reading.items.some((item) => item.kind === 'stove' && item.carried);
   const grounded = groundTrip(asked.trip, reading.trip, hasStove, readTrip(options.usual).trip);
   const { kit, problems } = kitFromReading(text, reading, isWinter(grounded));
-  return conduct({
+  return yield* conduct({
     reading,
     trip: grounded,
     kit,
@@ -82,13 +93,15 @@ export function checkPot(pot: PotInput, trip?: Partial<Trip>, stove?: StoveInput
   const typedPot = readPot(pot, wording.locale, tell(phrase`pot`, wording));
   const typedStove =
     stove === undefined ? undefined : readStove(stove, wording.locale, tell(phrase`the stove`, wording));
-  return conduct({
-    reading: read('', {}),
-    trip: groundTrip(asked.trip, {}, true, readTrip(options.usual).trip),
-    kit: kitFromPot(typedPot.pot, typedStove?.stove),
-    problems: [...asked.problems, ...typedPot.problems, ...(typedStove?.problems ?? [])],
-    wording,
-  });
+  return finish(
+    conduct({
+      reading: read('', {}),
+      trip: groundTrip(asked.trip, {}, true, readTrip(options.usual).trip),
+      kit: kitFromPot(typedPot.pot, typedStove?.stove),
+      problems: [...asked.problems, ...typedPot.problems, ...(typedStove?.problems ?? [])],
+      wording,
+    }),
+  );
 }
 
 function assertText(text: unknown): asserts text is string {
@@ -107,6 +120,7 @@ function isWinter(trip: GroundedTrip): boolean {
   );
 }
 
+export { finish, type Steps } from './steps.js';
 export { CHECKS } from './checks/index.js';
 export { remark } from './report/remark.js';
 export { parseMeasure } from './reading/quantities/index.js';

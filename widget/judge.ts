@@ -1,7 +1,8 @@
 /** The part of the widget that reads and judges: all of the core, and so by far the most of what is loaded. It comes by `judging.ts`, and only there. */
 import {
-  checkList,
+  checkListInSteps,
   checkPot,
+  finish,
   languagesMissing,
   learnLanguages,
   parseMeasure,
@@ -10,6 +11,7 @@ import {
   type CheckOptions,
   type InputProblem,
   type Report,
+  type Steps,
   type Trip,
 } from '../core/english.js';
 import { isAsked, type Draft, type Fields, type Judged } from './draft.js';
@@ -20,11 +22,45 @@ import { findings } from './styles/findings.css.js';
  * The second opinion on a draft; null where nothing is typed yet. `locale` (BCP 47) settles US and imperial units where the list does not;
  * `usual` is what to assume of the trip.
  */
-export function judge(
-  draft: Draft,
-  { locale, language }: Pick<CheckOptions, 'locale' | 'language'> = {},
-  usual: Fields = {},
-): Judged | null {
+export function judge(draft: Draft, speech?: Speech, usual?: Fields): Judged | null {
+  return finish(judgeInSteps(draft, speech, usual));
+}
+
+type Speech = Pick<CheckOptions, 'locale' | 'language'>;
+
+/** Milliseconds of work after which strokes and frames have their turn: half a frame. */
+const WORK_MS = 8;
+
+/** The same, without holding the page up. Gives up, with undefined, once it is `outdated`. */
+export async function judgeBetweenStrokes(
+  outdated: () => boolean,
+  ...asked: Parameters<typeof judge>
+): Promise<Judged | null | undefined> {
+  const steps = judgeInSteps(...asked);
+  let step;
+  do {
+    const until = performance.now() + WORK_MS;
+    do step = steps.next();
+    while (step.done !== true && performance.now() < until);
+    await nextTask();
+    if (outdated()) return undefined;
+  } while (step.done !== true);
+  return step.value;
+}
+
+/** A timer would be held back where the page is not in sight. */
+function nextTask(): Promise<unknown> {
+  const { port1, port2 } = new MessageChannel();
+  return new Promise((resolve) => {
+    port1.onmessage = (event) => {
+      port1.close();
+      resolve(event);
+    };
+    port2.postMessage(null);
+  });
+}
+
+function* judgeInSteps(draft: Draft, { locale, language }: Speech = {}, usual: Fields = {}): Steps<Judged | null> {
   const options = {
     ...(locale === undefined ? {} : { locale }),
     // The elements bring a copy of English of their own: left out, the core takes its own, and has nothing to look up.
@@ -37,7 +73,7 @@ export function judge(
     const report = checkTyped(draft, options);
     return { draft, report, asRead: report.reading };
   }
-  const report = checkList(draft.text, tripOf(draft.trip), draft.corrections, options);
+  const report = yield* checkListInSteps(draft.text, tripOf(draft.trip), draft.corrections, options);
   return { draft, report, asRead: draft.corrections.length === 0 ? report.reading : readList(draft.text, options) };
 }
 
@@ -81,4 +117,12 @@ function counted(fields: Fields, names: readonly string[]): Record<string, strin
 }
 
 /** All that the elements need of this part, and the style sheets of what is seen of a report. */
-export const JUDGING = { judge, problemsOf, languagesMissing, learnLanguages, remark, styles: { findings, drawing } };
+export const JUDGING = {
+  judge,
+  judgeBetweenStrokes,
+  problemsOf,
+  languagesMissing,
+  learnLanguages,
+  remark,
+  styles: { findings, drawing },
+};

@@ -58,6 +58,7 @@ export class BrimwisePot extends BrimwiseElement {
   declare private copied: ActionsModel['copied'];
 
   #own: Draft | null = null;
+  #wide = false;
   #checkTimer = 0;
   #restTimer = 0;
   /** What takes the focus once it is there. */
@@ -142,7 +143,7 @@ export class BrimwisePot extends BrimwiseElement {
     this.#tell('brimwise-draft', this.draft);
     clearTimeout(this.#checkTimer);
     if (delay === 0) this.#check(true);
-    else this.#checkTimer = window.setTimeout(() => this.#check(true), delay);
+    else this.#checkTimer = window.setTimeout(() => void this.#checkTyped(this.draft), delay);
   }
 
   #tell(name: string, detail: unknown): void {
@@ -154,7 +155,13 @@ export class BrimwisePot extends BrimwiseElement {
     return this.draft.text.length > LONG_TEXT.length ? LONG_TEXT.ms : TYPING_MS;
   }
 
-  #check(byReader = false): void {
+  /** A stroke is judged between others. */
+  async #checkTyped(draft: Draft): Promise<void> {
+    const judged = await judgeAtHand()?.judgeBetweenStrokes(() => draft !== this.draft, draft, this.words, this.usual);
+    if (draft === this.draft) this.#check(true, judged);
+  }
+
+  #check(byReader = false, judged?: Judged | null): void {
     clearTimeout(this.#checkTimer);
     const judging = judgeAtHand();
     if (judging === null && isAsked(this.draft)) {
@@ -166,7 +173,9 @@ export class BrimwisePot extends BrimwiseElement {
       void this.#learn(missing).then(() => this.#check(byReader));
       return;
     }
-    this.judged = judging?.judge(this.draft, this.words, this.usual) ?? null;
+    // Asked while nothing is half drawn: later, the browser would have to lay out the page for it.
+    this.#wide = (this.find('.bw')?.clientWidth ?? this.clientWidth) >= WIDE;
+    this.judged = judged === undefined ? (judging?.judge(this.draft, this.words, this.usual) ?? null) : judged;
     this.unjudged = false;
     if (byReader) this.#tell('brimwise-report', this.report);
     clearTimeout(this.#restTimer);
@@ -332,12 +341,11 @@ export class BrimwisePot extends BrimwiseElement {
 
   protected judgements({ report }: Judged): TemplateResult {
     const level = this.settled.level + 1;
-    const wide = (this.find('.bw')?.clientWidth ?? this.clientWidth) >= WIDE;
     const of = (...grades: Grade[]) => report.findings.filter(({ grade }) => grades.includes(grade));
     const context = { words: this.words, level, sources: report.sources, onLine: this.showLine };
     return html`${repeat(of('can-hurt', 'falls-short', 'costs-you'), keyOfFinding, (finding, i) =>
       i < OPEN
-        ? openFinding(finding, { ...context, whyOpen: wide || i === 0 })
+        ? openFinding(finding, { ...context, whyOpen: this.#wide || i === 0 })
         : foldedFinding(finding, { ...context, whyOpen: true }),
     )}
     ${cantTell(of('cant-tell'), {

@@ -1,11 +1,12 @@
 import { phrase } from '../model/phrase.js';
 import type { Line, Reading } from '../model/reading.js';
+import { finish, type Steps } from '../steps.js';
 import { rowsOf } from './formats/index.js';
 import { LONGEST_LINE, readable, splitLines } from './formats/lines.js';
 import type { Row, SourceLine } from './formats/rows.js';
 import { itemOf } from './items/draft.js';
 import { wordCells } from './items/columns.js';
-import { stretchOf } from './items/stretch.js';
+import { stretchOf, type Stretch } from './items/stretch.js';
 import { languagesIn } from './languages.js';
 import { systemOf, usualMassUnit } from './usual-units.js';
 import { dictionaryOf } from './text/lexicon.js';
@@ -22,18 +23,31 @@ export interface ReadOptions {
 /** So many rows tell the unit of the masses that show none. */
 const SAMPLE_ROWS = 500;
 
+/** So many rows are one step. */
+const ROWS_A_STEP = 32;
+
 /** Reads a text as a kit list. Never throws, on any string; the same text gives the same reading. */
 export function readList(text: string, options: ReadOptions = {}): Reading {
+  return finish(readInSteps(text, options));
+}
+
+/** The same, in steps. */
+export function* readInSteps(text: string, options: ReadOptions = {}): Steps<Reading> {
   const lines = splitLines(text);
   const toRead = lines.map(readable);
   const beginning = new Beginning(text, toRead);
-  const languages = languagesIn(beginning.tokens, options.locale);
+  yield;
+  const languages = languagesIn(beginning.read, options.locale);
   const dictionary = dictionaryOf(languages.read);
-  const rows = rowsOf(text, toRead, dictionary);
-  const system = systemOf(beginning.tokens, dictionary, options.locale);
+  const rows = yield* rowsOf(text, toRead, dictionary);
+  const system = systemOf(beginning.read, dictionary, options.locale);
   const context = { decimal: dictionary.decimal, ...system.measures };
   const read = (row: Row) => stretchOf(text, beginning, row, wordCells(text, row), dictionary, context);
-  const first = rows.slice(0, SAMPLE_ROWS).map(read);
+  const first: Stretch[] = [];
+  for (const row of rows.slice(0, SAMPLE_ROWS)) {
+    if (first.length % ROWS_A_STEP === 0) yield;
+    first.push(read(row));
+  }
   const reader = new Reader(
     text,
     lines,
@@ -44,6 +58,7 @@ export function readList(text: string, options: ReadOptions = {}): Reading {
   );
   const tale = new Tale();
   for (const [i, row] of rows.entries()) {
+    if (i % ROWS_A_STEP === 0) yield;
     const stretch = first[i] ?? read(row);
     tale.hear(stretch);
     reader.read(stretch, rows, i);

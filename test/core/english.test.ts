@@ -49,6 +49,17 @@ describe('the door with English alone', () => {
     }
   });
 
+  it('looks at a text again once more of it is new than a few strokes, not before', () => {
+    const [english] = inEnglish;
+    const foreign = inOthers.find(({ text }) => page.languagesMissing(text, 'en').length > 1)!;
+    expect(page.languagesMissing(english!.text, 'en')).toEqual([]);
+    expect(page.languagesMissing(english!.text.replace('\n', 'x\n'), 'en')).toEqual([]);
+    expect(page.languagesMissing(foreign.text, 'en').length).toBeGreaterThan(1);
+    const growing = (length: number) => english!.text.slice(0, 200) + foreign.text.slice(0, length);
+    for (let length = 0; length < 1000; length += 3) page.languagesMissing(growing(length), 'en');
+    expect(page.languagesMissing(growing(1000), 'en').length).toBeGreaterThan(1);
+  });
+
   it.each(inOthers)(
     'reads list $id ($label.lang) as the whole core does, on a page in whatever language',
     async ({ label, text }) => {

@@ -57,4 +57,38 @@ describe('what reads and judges', () => {
     const grade = element.renderRoot.querySelector('.finding .grade')!;
     expect(getComputedStyle(grade).fontWeight).to.equal('700');
   });
+
+  it('leaves the page its turn while it judges a long list, and tells of the last stroke alone', async () => {
+    const element = await from('<brimwise-check></brimwise-check>');
+    const reports: { reading: { items: readonly unknown[] } }[] = [];
+    element.addEventListener('brimwise-report', ({ detail }) => {
+      if (detail !== null) reports.push(detail);
+    });
+    const area = element.renderRoot.querySelector('textarea')!;
+    const type = (text: string) => {
+      area.value = text;
+      area.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    };
+    const line = 'Pot 1.3 L, 140 g, gas stove 90 g\n';
+    const long = { ...element.draft, text: line.repeat(4000) };
+    const { judgeBetweenStrokes } = judgeAtHand()!;
+    let turns = 0;
+    const count = new MessageChannel();
+    count.port1.onmessage = () => {
+      turns++;
+      count.port2.postMessage(null);
+    };
+    count.port2.postMessage(null);
+    const judged = await judgeBetweenStrokes(() => false, long);
+    expect(turns).to.be.greaterThan(5);
+    expect(judged?.report.reading.items).to.have.lengthOf(8000);
+    turns = 0;
+    expect(await judgeBetweenStrokes(() => turns > 2, long)).to.equal(undefined);
+    count.port1.close();
+    type(line.repeat(400));
+    type(line);
+    await until(() => reports.length > 0);
+    await new Promise((resolve) => setTimeout(resolve, 600));
+    expect(reports.map(({ reading }) => reading.items.length)).to.deep.equal([2]);
+  });
 });

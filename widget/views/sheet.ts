@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import { live } from 'lit/directives/live.js';
 import type { Given, Item, Line, Reading, Span } from '../../core/index.js';
 import type { Words } from '../messages/en.js';
@@ -45,7 +46,10 @@ export function sheet(model: SheetModel, words: Words, actions: SheetActions): T
       </div>
       <div class="sheet" id="sheet">
         <div class="lines" aria-hidden="true">
-          ${(text === '' ? words.placeholder.split('\n') : lines).map((line, i) => markedLine(line, i < MARKED ? marked.get(line) : undefined))}
+          ${(text === '' ? words.placeholder.split('\n') : lines).map((line, i) => {
+            const read = i < MARKED ? marked.get(line) : undefined;
+            return guard([line, read], () => markedLine(line, read));
+          })}
         </div>
         <textarea
           aria-label=${words.list}
@@ -104,10 +108,16 @@ interface LineMarks {
   readonly marks: readonly Mark[];
 }
 
+/** Of each reading, its marks: they are the same until the next check. */
+const known = new WeakMap<Reading, ReadonlyMap<string, LineMarks>>();
+
 /** Marks by the words of their line, so that a line keeps them while another is typed. Their spans are within the line. */
 function marksByLine({ reading, readText }: SheetModel): ReadonlyMap<string, LineMarks> {
   const byLine = new Map<string, LineMarks>();
   if (reading === null) return byLine;
+  const before = known.get(reading);
+  if (before !== undefined) return before;
+  known.set(reading, byLine);
   const marks = [
     ...reading.items.flatMap(itemMarks),
     ...Object.values(reading.trip).flatMap((given) => valueMark(given)),

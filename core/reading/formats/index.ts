@@ -1,3 +1,4 @@
+import type { Steps } from '../../steps.js';
 import type { Dictionary } from '../text/lexicon.js';
 import { countOf, delimited, piped, spaced } from './cells.js';
 import { columnsOf, withItemColumn } from './columns.js';
@@ -8,14 +9,18 @@ import { trim } from './lines.js';
 import { plainRow } from './plain.js';
 import type { Cell, Column, Row, SourceLine } from './rows.js';
 
+/** So many lines are one step. */
+const LINES_A_STEP = 128;
+
 /** Parts the lines of a text, as far as they are read, into rows, in the form it is written in. */
-export function rowsOf(text: string, lines: readonly SourceLine[], dictionary: Dictionary): Row[] {
+export function* rowsOf(text: string, lines: readonly SourceLine[], dictionary: Dictionary): Steps<Row[]> {
   if (isHtml(text)) return htmlRows(text, lines, dictionary);
   const delimiter = delimiterOf(text, lines);
   const rows: Row[] = [];
   let table: Table | undefined;
   let fused: Unit | undefined;
   for (let i = 0; i < lines.length; i++) {
+    if (i % LINES_A_STEP === 0) yield;
     const line = lines[i];
     if (line === undefined) continue;
     const cut = cellsOf(text, line, lines[i - 1], lines[i + 1], delimiter);

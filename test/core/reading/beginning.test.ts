@@ -6,6 +6,7 @@ import { readable, splitLines } from '../../../core/reading/formats/lines.js';
 import { Beginning } from '../../../core/reading/text/beginning.js';
 import { dictionaryOf } from '../../../core/reading/text/lexicon.js';
 import { tokenise, type Token } from '../../../core/reading/text/tokens.js';
+import { finish } from '../../../core/steps.js';
 import '../../../core/index.js';
 
 const TEXTS = new URL('../../practice/texts/', import.meta.url);
@@ -14,7 +15,7 @@ const TEXTS = new URL('../../practice/texts/', import.meta.url);
 function cellsOf(text: string) {
   const lines = splitLines(text).map(readable);
   const beginning = new Beginning(text, lines);
-  return rowsOf(text, lines, dictionaryOf(['en', 'de'])).flatMap(({ line, cells }) =>
+  return finish(rowsOf(text, lines, dictionaryOf(['en', 'de']))).flatMap(({ line, cells }) =>
     cells.map((cell) => ({
       cut: beginning.of(line, cell).map(seen),
       alone: tokenise(text, cell.start, cell.end, true).map(seen),
