@@ -45,6 +45,14 @@ const at = (module, file) => ({
 });
 
 /**
+ * The bundler leaves the text of templates alone: their indents become the one space that a page shows. Nothing else that it writes begins a line with two.
+ * @param {string} file
+ */
+function withoutIndents(file) {
+  writeFileSync(file, readFileSync(file, 'utf8').replace(/\n {2,}/g, ' '));
+}
+
+/**
  * @param {string} out the folder of the widget
  * @param {import('esbuild').BuildOptions} common
  */
@@ -59,8 +67,10 @@ export async function buildWidget(out, common) {
     entryPoints: ['widget/index.ts'],
     plugins: [...options.plugins, at('./judge.js', judge)],
   });
+  withoutIndents(outfile('index.js'));
   await bundle({ ...options, entryPoints: ['widget/near.ts'], outfile: outfile('near.js'), external: ['./index.js'] });
   await bundle({ ...options, entryPoints: ['widget/index.ts'], outfile: outfile('classic.js'), format: 'iife' });
+  withoutIndents(outfile('classic.js'));
   writeFileSync(outfile('embed.html'), await inOneFile('widget/embed/embed', options));
   writeFileSync(outfile('custom-elements.json'), `${JSON.stringify(await elementsManifest(options), null, 2)}\n`);
   const hashes = Object.fromEntries(waysIn(out).map(({ file, integrity }) => [file, integrity]));
