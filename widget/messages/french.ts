@@ -1006,6 +1006,8 @@ const sentences: Readonly<Record<string, string>> = {
   'write the days': 'écrire les jours',
   'of a range the upper end is taken': 'd’une fourchette, la borne supérieure est retenue',
   'write one number': 'écrire un seul nombre',
+  'who writes goes along, and is one more': 'la personne qui écrit en est, et compte en plus',
+  'write how many they are': 'écrire combien ils sont',
   'degrees without a scale are taken as Fahrenheit here': 'des degrés sans échelle sont pris ici pour des Fahrenheit',
   'write the unit: {0} °F': 'écrire l’unité : {0} °F',
   'degrees without a scale are taken as Celsius here': 'des degrés sans échelle sont pris ici pour des Celsius',

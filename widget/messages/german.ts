@@ -1011,6 +1011,8 @@ const sentences: Readonly<Record<string, string>> = {
   'write the days': 'die Tage angeben',
   'of a range the upper end is taken': 'bei einer Spanne gilt das obere Ende',
   'write one number': 'eine einzige Zahl angeben',
+  'who writes goes along, and is one more': 'wer schreibt, geht mit und zählt dazu',
+  'write how many they are': 'angeben, wie viele es sind',
   'degrees without a scale are taken as Fahrenheit here': 'Grad ohne Skala gelten hier als Fahrenheit',
   'write the unit: {0} °F': 'die Einheit angeben: {0} °F',
   'degrees without a scale are taken as Celsius here': 'Grad ohne Skala gelten hier als Celsius',

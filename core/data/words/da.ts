@@ -102,6 +102,7 @@ export const da: Words = {
     [1.5, 'halvanden'],
   ],
   article: 'en, et',
+  determiners: 'min, mit, mine, vores',
   pieces: 'stk, stk., styk, stykker',
   parts: 'dele, dels',
   flames: 'blus',
@@ -199,8 +200,9 @@ export const da: Words = {
   imperialSigns: '',
 
   trip: {
-    people: 'ledere, mand, personer, person, pers, deltagere, venner, børn, unge, spejdere, elever, voksne',
-    peopleBefore: 'gruppe på, for, vi er, vi var',
+    people:
+      'ledere, mand, personer, person, pers, deltagere, venner, børn, unge, spejdere, elever, voksne, kammerater, voksen, kolleger, gæster, barn',
+    peopleBefore: 'gruppe på, for, vi er, vi var, vi bliver, antal personer',
     party: [
       [1, 'alene, solo, på egen hånd'],
       [2, 'os to, vi to, to mand'],
@@ -209,6 +211,9 @@ export const da: Words = {
       [5, 'os fem, vi fem'],
       [6, 'os seks, vi seks'],
     ],
+    self: 'jeg, mig',
+    companion:
+      'kone, mand, kæreste, samlever, far, mor, søn, datter, bror, søster, ven, veninde, kammerat, makker, kollega | venner, veninder, kammerater, kolleger, sønner, døtre, brødre, søstre, børn',
     day: 'dag, dage, døgn',
     night: 'nat, nætter, overnatninger',
     week: 'uge, uger',

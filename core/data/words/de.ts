@@ -123,7 +123,8 @@ export const de: Words = {
     [0.75, 'dreiviertel'],
   ],
   article: 'ein, eine',
-  determiners: 'der, die, das, dem, den, einem, einer, einen, meinem, meiner, diesem, dieser',
+  determiners:
+    'der, die, das, dem, den, einem, einer, einen, meinem, meiner, diesem, dieser, mein, meine, meinen, unser, unsere, unseren, unserem, unserer',
   pieces: 'stück, stk, stk., st., st, mal, x, exemplare, satz',
   parts: 'teilig, teilige, teiliges, teiliger',
   flames: 'flammig, flammiger, flammige, flammigen, flammiges, flammen, flamme',
@@ -232,8 +233,8 @@ export const de: Words = {
 
   trip: {
     people:
-      'kind, teamer, begleiter, leiter, leiterinnen, betreuer, betreuerinnen, erwachsener, leute, personen, person, mann, teilnehmer, teilnehmende, schüler, kinder, jugendliche, pfadfinder, freunde, mann hoch, wanderer, leuten, erwachsene, köpfe',
-    peopleBefore: 'gruppe von, für, zu',
+      'kind, teamer, begleiter, leiter, leiterinnen, betreuer, betreuerinnen, erwachsener, leute, personen, person, mann, teilnehmer, teilnehmende, schüler, kinder, jugendliche, pfadfinder, freunde, mann hoch, wanderer, leuten, erwachsene, köpfe, kumpels, freundinnen, freunden, kindern, kollegen, jungs, mädels, pfadis, rover, wölflinge, erwachsenen, kids, studenten, studierende, gäste, hungrige',
+    peopleBefore: 'gruppe von, für, zu, wir sind, wir waren, gruppengröße, teilnehmerzahl, personenzahl',
     party: [
       [1, 'solo, allein, alleine, für mich allein, einer person'],
       [2, 'zu zweit, zweit, für zwei, wir zwei, wir beide, uns beide'],
@@ -244,6 +245,9 @@ export const de: Words = {
       [7, 'zu siebt'],
       [8, 'zu acht'],
     ],
+    self: 'ich, mir, mich',
+    companion:
+      'frau, mann, partner, partnerin, freund, freundin, vater, papa, mutter, mama, sohn, tochter, bruder, schwester, kumpel, kollege, kollegin, cousin, cousine, onkel, tante, opa, oma, kind, enkel | freunde, freunden, freundinnen, söhne, söhnen, töchter, töchtern, brüder, brüdern, schwestern, kumpels, kumpeln, kollegen, kinder, kindern, jungs, enkeln',
     day: 'tag, tage, tagen, tägige, tägiger, tägigen, tages',
     night: 'nacht, nächte, nächten, übernachtung, übernachtungen',
     week: 'woche, wochen',

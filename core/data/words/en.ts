@@ -140,7 +140,7 @@ export const en: Words = {
   ],
   article: 'a, an',
   determiners:
-    'the, my, it, this, that, all, each, case, total, use, camp, there, its, your, our, which, winter, summer',
+    'the, my, it, this, that, all, each, case, total, use, camp, there, its, your, our, which, winter, summer, his, her, their',
   pieces: 'of, pcs, pc, piece, pieces, of them, off, x, nos, units, unit, ea',
   parts: 'piece, part',
   flames: 'burner, flame, ring, hob',
@@ -264,14 +264,12 @@ export const en: Words = {
 
   trip: {
     people:
-      'leaders, leader, staff, teachers, instructors, adult, kid, child, toddler, toddlers, teenager, scout, people, ppl, persons, person, pax, p, students, climbers, hikers, scouts, paddlers, skiers, walkers, of us, adults, participants, friends, members, mates, campers, team members, folks, pupils, teenagers, teens, cadets, cubs, explorers, children, guides, paddlers, man, women, men, kids',
-    peopleBefore: 'group size, party size, for, party of, group of, team of, family of, crew of',
+      'leaders, leader, staff, teachers, instructors, adult, kid, child, toddler, toddlers, teenager, scout, people, ppl, persons, person, pax, p, students, climbers, hikers, scouts, paddlers, skiers, walkers, of us, adults, participants, friends, members, mates, campers, team members, folks, pupils, teenagers, teens, cadets, cubs, explorers, children, guides, paddlers, man, women, men, kids, buddies, pals, sons, daughters, colleagues, others, boys, girls, grown ups, youngsters, beavers, rovers',
+    peopleBefore:
+      'group size, party size, for, party of, group of, team of, family of, crew of, we are, we’re, number of people, no. of people',
     party: [
       [1, 'solo, alone, on my own, just me, by myself, just me this time, one person'],
-      [
-        2,
-        'the two of us, two of us, for two, as a couple, me and my wife, just me and my wife, my wife and i, my partner and i, me and my partner, just me and my partner, me and my husband, just me and my husband, me and my girlfriend, just me and my girlfriend, me and my boyfriend, just me and my boyfriend, me and my son, just me and my son, me and my daughter, just me and my daughter, me and my brother, just me and my brother, me and my sister, just me and my sister, me and my dad, just me and my dad, me and my mum, just me and my mum, me and my mom, just me and my mom, me and my friend, just me and my friend, me and my mate, just me and my mate, me and my buddy, just me and my buddy, me and a friend, just me and a friend, both of us, for the pair of us',
-      ],
+      [2, 'the two of us, two of us, for two, as a couple, both of us, for the pair of us'],
       [3, 'the three of us, three of us, for three'],
       [4, 'the four of us, four of us, for four'],
       [5, 'the five of us, five of us, for five'],
@@ -279,11 +277,14 @@ export const en: Words = {
       [7, 'the seven of us, seven of us'],
       [8, 'the eight of us, eight of us, for eight'],
     ],
+    self: 'me, i, myself',
+    companion:
+      'wife, husband, partner, spouse, girlfriend, boyfriend, fiancee, dad, father, mum, mom, mother, son, daughter, brother, sister, friend, mate, buddy, pal, colleague, cousin, uncle, aunt, grandad, granddad, grandpa, grandma, grandfather, grandmother, kid, child, toddler, teenager, nephew, niece, grandson, granddaughter | friends, mates, buddies, pals, colleagues, sons, daughters, brothers, sisters, cousins, kids, children, nephews, nieces, grandsons, grandkids, grandchildren, others',
     day: 'day, days, d',
     night: 'night, nights, n',
     week: 'week, weeks',
     notDays:
-      'every, food, of food, between, resupply, last, lasts, ration, rations, per, ahead, worth, do, does, did, should do, for the can, see us through, ago, later, before, old, the size of, walking, on day, day of food, kit list, sites, on sites',
+      'every, food, of food, between, resupply, last, lasts, ration, rations, per, ahead, worth, do, does, did, should do, for the can, see us through, ago, later, before, old, the size of, walking, on day, day of food, sites, on sites',
     span: [
       [1, 'day walk, day hike, day trip, day out'],
       [2, 'overnighter, overnight'],

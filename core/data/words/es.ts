@@ -111,7 +111,7 @@ export const es: Words = {
     [0.5, 'medio, media'],
   ],
   article: 'un, una',
-  determiners: 'el, la, los, las, mi, este, esta',
+  determiners: 'el, la, los, las, mi, este, esta, mis, nuestro, nuestra',
   pieces: 'piezas, uds, ud, unidades, unidad, x',
   parts: 'piezas',
   flames: 'fuegos, quemadores',
@@ -210,8 +210,9 @@ export const es: Words = {
   imperialSigns: '',
 
   trip: {
-    people: 'personas, persona, participantes, amigos, chicos, alumnos, niños, monitores, adultos, jóvenes, scouts',
-    peopleBefore: 'grupo de, para, somos',
+    people:
+      'personas, persona, participantes, amigos, chicos, alumnos, niños, monitores, adultos, jóvenes, scouts, amigas, colegas, compañeros, adulto, niño, excursionistas, hijos',
+    peopleBefore: 'grupo de, para, somos, éramos, seremos',
     party: [
       [1, 'solo, sola, en solitario, yo solo'],
       [2, 'los dos, las dos, nosotros dos, en pareja, entre dos'],
@@ -220,6 +221,9 @@ export const es: Words = {
       [5, 'los cinco'],
       [6, 'los seis'],
     ],
+    self: 'yo',
+    companion:
+      'mujer, marido, pareja, novia, novio, padre, papá, madre, mamá, hijo, hija, hermano, hermana, amigo, amiga, colega, compañero, compañera, primo, prima, tío, tía, abuelo, niño, niña | amigos, amigas, colegas, compañeros, hijos, hijas, hermanos, hermanas, primos, niños',
     day: 'día, días, jornadas',
     night: 'noche, noches',
     week: 'semana, semanas',

@@ -35,7 +35,7 @@ export const fr: Words = {
     can: 'cartouche, bonbonne, recharge | cartouches, bonbonnes, recharges',
   },
   notKit:
-    'cache objectif, couvercle d’objectif, petit pot, pot de confiture, pot de miel, pot de, potage, potable, pastilles potables, quart d’heure, un quart d’heure, bon quart d’heure, bonbonne d’air, poêle à bois, pantalon, pantalons, panneau, panneau solaire, gants, casquette, lampe à gaz, lanterne à gaz, tasse de café, tasse de thé, tasses de, tasse d’eau, bol de soupe, bol de riz, bouteille de vin, bouteille de bière, boîte de, ouvre boîte, ouvre bouteille, décapsuleur, liquide vaisselle, éponge, brosse à casserole, bouillotte, gourde filtrante, filtre, gel hydroalcoolique, essence pour la voiture, essence voiture, alcool à 70, alcool à désinfecter, cartouche d’encre, sac de couchage, sac à dos, sac poubelle, sac étanche, sac à nourriture, sac à viande, poche poubelle, poche ventrale, poche avant, pince à épiler, pince à linge, pinces à linge, pince multifonction, pince à tiques, grille pain, fond de sac, casserole de bricolage, couverture, couverture de survie, veste coupe vent, pare vent de voiture, support de téléphone, support vélo, bidon d’essence, assiette de la selle',
+    'pote, potes, cache objectif, couvercle d’objectif, petit pot, pot de confiture, pot de miel, pot de, potage, potable, pastilles potables, quart d’heure, un quart d’heure, bon quart d’heure, bonbonne d’air, poêle à bois, pantalon, pantalons, panneau, panneau solaire, gants, casquette, lampe à gaz, lanterne à gaz, tasse de café, tasse de thé, tasses de, tasse d’eau, bol de soupe, bol de riz, bouteille de vin, bouteille de bière, boîte de, ouvre boîte, ouvre bouteille, décapsuleur, liquide vaisselle, éponge, brosse à casserole, bouillotte, gourde filtrante, filtre, gel hydroalcoolique, essence pour la voiture, essence voiture, alcool à 70, alcool à désinfecter, cartouche d’encre, sac de couchage, sac à dos, sac poubelle, sac étanche, sac à nourriture, sac à viande, poche poubelle, poche ventrale, poche avant, pince à épiler, pince à linge, pinces à linge, pince multifonction, pince à tiques, grille pain, fond de sac, casserole de bricolage, couverture, couverture de survie, veste coupe vent, pare vent de voiture, support de téléphone, support vélo, bidon d’essence, assiette de la selle',
   tails: '',
   heads:
     'housse de, sac à, sac de, étui de, étui pour, kit de réparation pour, pour nettoyer la, brosse à, sacoche pour, pochette de, anse de, joint de, filtre pour',
@@ -118,7 +118,7 @@ export const fr: Words = {
     [0.5, 'demi, un demi, une demi'],
   ],
   article: 'un, une',
-  determiners: 'le, la, les, l’, mon, ma, mes, ce, cette',
+  determiners: 'le, la, les, l’, mon, ma, mes, ce, cette, notre, nos, son, sa, ses',
   pieces: 'pièces, pièce, pcs, unités, x, fois',
   parts: 'pièces',
   flames: 'feux, brûleurs',
@@ -220,8 +220,8 @@ export const fr: Words = {
 
   trip: {
     people:
-      'personnes, personne, pers, pers., participants, accompagnateurs, animateurs, élèves, enfants, amis, adultes, jeunes, scouts, marcheurs',
-    peopleBefore: 'groupe de, pour, à',
+      'personnes, personne, pers, pers., participants, accompagnateurs, animateurs, élèves, enfants, amis, adultes, jeunes, scouts, marcheurs, copains, copines, potes, amies, ados, adulte, enfant, gamins, louveteaux, éclaireurs, pionniers, randonneurs, encadrants, chefs',
+    peopleBefore: 'groupe de, pour, à, nous sommes, nous serons, on est, on sera, on était, équipe de',
     party: [
       [1, 'solo, en solo, seul, seule, tout seul, toute seule'],
       [2, 'à deux, nous deux, tous les deux'],
@@ -230,6 +230,9 @@ export const fr: Words = {
       [5, 'à cinq'],
       [6, 'à six'],
     ],
+    self: 'moi',
+    companion:
+      'femme, mari, compagne, compagnon, copine, copain, père, papa, mère, maman, fils, fille, frère, sœur, ami, amie, pote, collègue, cousin, cousine, oncle, tante, enfant, épouse, époux, conjoint | copains, copines, amis, amies, potes, filles, garçons, frères, sœurs, collègues, cousins, enfants, gamins',
     day: 'jour, jours, journées, j',
     night: 'nuit, nuits',
     week: 'semaine, semaines',

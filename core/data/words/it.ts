@@ -111,7 +111,7 @@ export const it: Words = {
     [0.5, 'mezzo, mezza'],
   ],
   article: 'un, una, uno',
-  determiners: 'il, la, lo, i, gli, le, l’, questo, questa',
+  determiners: 'il, la, lo, i, gli, le, l’, questo, questa, mio, mia, miei, mie',
   pieces: 'pezzi, pz, pezzo, x',
   parts: 'pezzi',
   flames: 'fuochi, bruciatori',
@@ -212,8 +212,9 @@ export const it: Words = {
   imperialSigns: '',
 
   trip: {
-    people: 'persone, persona, partecipanti, amici, ragazzi, bambini, capi, accompagnatori, adulti, scout',
-    peopleBefore: 'gruppo di, per, in, siamo in',
+    people:
+      'persone, persona, partecipanti, amici, ragazzi, bambini, capi, accompagnatori, adulti, scout, amiche, adulto, bambino, ragazze, lupetti, figli, escursionisti, esploratori',
+    peopleBefore: 'gruppo di, per, in, siamo in, siamo, saremo in, eravamo in',
     party: [
       [1, 'da solo, da sola, in solitaria, solo io'],
       [2, 'in due, noi due'],
@@ -222,6 +223,9 @@ export const it: Words = {
       [5, 'in cinque'],
       [6, 'in sei'],
     ],
+    self: 'io, me',
+    companion:
+      'moglie, marito, compagna, compagno, ragazza, fidanzata, fidanzato, padre, papà, babbo, madre, mamma, figlio, figlia, fratello, sorella, amico, amica, collega, cugino, cugina, zio, nonno, bambino | amici, amiche, figli, figlie, fratelli, sorelle, colleghi, cugini, compagni, bambini',
     day: 'giorno, giorni, giornate',
     night: 'notte, notti',
     week: 'settimana, settimane',

@@ -186,14 +186,16 @@ export const ja: Words = {
   imperialSigns: '',
 
   trip: {
-    people: '人, 名, 人分, 名様',
-    peopleBefore: '',
+    people: '人, 名, 人分, 名様, 大人, 子供, 子ども, こども',
+    peopleBefore: '人数',
     party: [
       [1, 'ソロ, ひとり, 一人, 単独, ソロキャンプ'],
       [2, '二人, ふたり, デュオ, 夫婦'],
       [3, '三人'],
       [4, '四人'],
     ],
+    self: '私, 僕, 俺, 自分',
+    companion: '',
     day: '日, 日間',
     night: '泊',
     week: '週間',

@@ -104,7 +104,7 @@ export const nl: Words = {
     [0.5, 'half, halve'],
   ],
   article: 'een',
-  determiners: 'de, het, mijn, deze, dit, die, de tent',
+  determiners: 'de, het, mijn, deze, dit, die, de tent, onze, ons, m’n',
   pieces: 'stuks, stuk, st, st.',
   parts: 'delig, delige',
   flames: 'pits, pitten',
@@ -204,8 +204,8 @@ export const nl: Words = {
 
   trip: {
     people:
-      'leiding, begeleiders, leiders, personen, persoon, pers, deelnemers, vrienden, kinderen, jongeren, scouts, leerlingen, volwassenen, mensen',
-    peopleBefore: 'groep van, voor',
+      'leiding, begeleiders, leiders, personen, persoon, pers, deelnemers, vrienden, kinderen, jongeren, scouts, leerlingen, volwassenen, mensen, vriendinnen, maten, volwassene, kind, kids, jongens, meiden, welpen, verkenners',
+    peopleBefore: 'groep van, voor, wij zijn, we zijn, we waren, ploeg van',
     party: [
       [1, 'alleen, solo, in mijn eentje'],
       [2, 'met z’n tweeën, met zijn tweeën, wij tweeën, wij twee'],
@@ -214,6 +214,9 @@ export const nl: Words = {
       [5, 'met z’n vijven'],
       [6, 'met z’n zessen'],
     ],
+    self: 'ik, mij',
+    companion:
+      'vrouw, man, partner, vriendin, vriend, vader, pa, moeder, zoon, dochter, broer, zus, maat, collega, neef, nicht | vrienden, vriendinnen, maten, collega’s, zonen, zoons, dochters, broers, zussen, kinderen, neven',
     day: 'dag, dagen, daagse',
     night: 'nacht, nachten',
     week: 'week, weken',

@@ -103,6 +103,7 @@ export const no: Words = {
     [0.5, 'halv, halve, halvt'],
   ],
   article: 'en, et, ei',
+  determiners: 'min, mi, mitt, mine, vår',
   pieces: 'stk, stykk, stykker, stk.',
   parts: 'deler, dels',
   flames: 'bluss',
@@ -200,8 +201,9 @@ export const no: Words = {
   imperialSigns: '',
 
   trip: {
-    people: 'ledere, personer, person, pers, deltakere, venner, barn, ungdommer, speidere, elever, voksne, stykker',
-    peopleBefore: 'gruppe på, for, vi er, vi var',
+    people:
+      'ledere, personer, person, pers, deltakere, venner, barn, ungdommer, speidere, elever, voksne, stykker, kompiser, kamerater, voksen, unger, kolleger, folk',
+    peopleBefore: 'gruppe på, for, vi er, vi var, vi blir, antall personer',
     party: [
       [1, 'alene, solo, på egen hånd'],
       [2, 'vi to, oss to, to stykker'],
@@ -210,6 +212,9 @@ export const no: Words = {
       [5, 'vi fem'],
       [6, 'vi seks'],
     ],
+    self: 'jeg, meg',
+    companion:
+      'kone, kona, mann, samboer, kjæreste, kjæresten, pappa, far, faren, mamma, mor, sønn, sønnen, datter, datteren, bror, broren, søster, søsteren, venn, kompis, kamerat, kollega | venner, kompiser, kamerater, kolleger, sønner, døtre, brødre, søstre, barn, unger',
     day: 'dag, dager, døgn',
     night: 'natt, netter',
     week: 'uke, uker',

@@ -89,9 +89,12 @@ export const pl: Words = {
   numbers: [
     [0, 'zero'],
     [1, 'jeden, jedna, jedno, jedną'],
-    [2, 'dwa, dwie, dwaj, oba, obie, dwuczęściowa, dwuczęściowy'],
-    [3, 'trzy, trzyczęściowa'],
-    [4, 'cztery'],
+    [
+      2,
+      'dwa, dwie, dwaj, oba, obie, dwuczęściowa, dwuczęściowy, dwoma, dwiema, dwójka, dwójką, dwoje, dwojgiem, dwóch, dwójki',
+    ],
+    [3, 'trzy, trzyczęściowa, trzema, trójka, trójką, troje, trojgiem, trzech, trójki'],
+    [4, 'cztery, czterema, czwórka, czwórką, czworo, czterech, czwórki'],
     [5, 'pięć'],
     [6, 'sześć'],
     [7, 'siedem'],
@@ -105,6 +108,7 @@ export const pl: Words = {
     [1.5, 'półtora'],
   ],
   article: '',
+  determiners: 'moja, moją, mój, moim, moimi',
   pieces: 'szt, szt., sztuk, sztuki, sztuka, x',
   parts: 'częściowy, częściowa, elementowy',
   flames: 'palnikowy, palnikowa',
@@ -203,8 +207,9 @@ export const pl: Words = {
   imperialSigns: '',
 
   trip: {
-    people: 'opiekunów, opiekunowie, osoby, osób, osoba, os, uczestników, uczestnicy, dzieci, uczniów, harcerzy, ludzi',
-    peopleBefore: 'dla, na',
+    people:
+      'opiekunów, opiekunowie, osoby, osób, osoba, os, uczestników, uczestnicy, dzieci, uczniów, harcerzy, ludzi, dorosły, dorosłych, dorośli, dorosłe, dziecko, kumpli, kolegów, przyjaciół, zuchów, harcerze, harcerek, turystów',
+    peopleBefore: 'dla, na, jesteśmy w, jest nas, grupa, liczba osób',
     party: [
       [1, 'solo, sam, sama, samotnie'],
       [2, 'we dwoje, we dwóch, we dwie, nas dwoje'],
@@ -213,6 +218,9 @@ export const pl: Words = {
       [5, 'w piątkę'],
       [6, 'w szóstkę'],
     ],
+    self: 'ja, mną',
+    companion:
+      'żona, żoną, mąż, mężem, dziewczyną, chłopakiem, tata, tatą, ojciec, ojcem, mamą, syn, synem, córka, córką, brat, bratem, siostra, siostrą, kolega, kolegą, kumpel, kumplem, koleżanką, przyjaciel, przyjacielem, znajomym, partnerem, partnerką, dzieckiem | kolegami, kolegów, kumplami, kumpli, przyjaciółmi, przyjaciół, synami, córkami, dziećmi, dzieci, znajomymi, braćmi, siostrami, koleżankami',
     day: 'dzień, dni, dnia',
     night: 'noc, noce, nocy, noclegi, nocleg, noclegów',
     week: 'tydzień, tygodnie, tygodni',

@@ -109,7 +109,7 @@ export const pt: Words = {
     [0.5, 'meio, meia'],
   ],
   article: 'um, uma',
-  determiners: 'o, a, os, as, este, esta',
+  determiners: 'o, a, os, as, este, esta, meu, minha, meus, minhas, o meu, a minha',
   pieces: 'uds, unid, unidades, unidade, un',
   parts: 'peças',
   flames: 'bocas',
@@ -211,8 +211,8 @@ export const pt: Words = {
 
   trip: {
     people:
-      'pessoas, pessoa, participantes, amigos, alunos, crianças, monitores, chefes, adultos, jovens, escuteiros, escoteiros',
-    peopleBefore: 'grupo de, para, somos',
+      'pessoas, pessoa, participantes, amigos, alunos, crianças, monitores, chefes, adultos, jovens, escuteiros, escoteiros, amigas, colegas, adulto, criança, filhos, pax, lobitos, caminheiros',
+    peopleBefore: 'grupo de, para, somos, éramos, seremos',
     party: [
       [1, 'sozinho, sozinha, a solo, em solitário'],
       [2, 'nós dois, os dois, as duas, a dois, em casal'],
@@ -221,6 +221,9 @@ export const pt: Words = {
       [5, 'os cinco'],
       [6, 'os seis'],
     ],
+    self: 'eu, mim',
+    companion:
+      'mulher, esposa, marido, companheira, companheiro, namorada, namorado, pai, mãe, filho, filha, irmão, irmã, amigo, amiga, colega, primo, prima, tio, avô | amigos, amigas, colegas, filhos, filhas, irmãos, irmãs, primos, companheiros, crianças',
     day: 'dia, dias, jornadas',
     night: 'noite, noites',
     week: 'semana, semanas',

@@ -104,6 +104,7 @@ export const sv: Words = {
     [0.5, 'halv, halva, halvt'],
   ],
   article: 'en, ett',
+  determiners: 'min, mitt, mina, vår, våra, en, ett',
   pieces: 'st, stycken, styck, st.',
   parts: 'delar',
   flames: 'lågors, lågig',
@@ -201,8 +202,9 @@ export const sv: Words = {
   imperialSigns: '',
 
   trip: {
-    people: 'ledare, personer, person, pers, deltagare, vänner, barn, ungdomar, scouter, elever, vuxna, man',
-    peopleBefore: 'grupp på, för, vi är, vi var',
+    people:
+      'ledare, personer, person, pers, deltagare, vänner, barn, ungdomar, scouter, elever, vuxna, man, kompisar, polare, kollegor, vuxen, ungar, unga, konfirmander',
+    peopleBefore: 'grupp på, för, vi är, vi var, vi blir, antal personer',
     party: [
       [1, 'ensam, solo, på egen hand, själv'],
       [2, 'vi två, på tu man hand, två personer, oss två'],
@@ -211,6 +213,9 @@ export const sv: Words = {
       [5, 'vi fem'],
       [6, 'vi sex'],
     ],
+    self: 'jag, mig',
+    companion:
+      'fru, sambo, partner, flickvän, pojkvän, pappa, far, mamma, mor, son, dotter, bror, syster, kompis, vän, polare, kollega, kusin | kompisar, vänner, polare, kollegor, söner, döttrar, bröder, systrar, barn, kusiner',
     day: 'dag, dagar, dygn, dgr',
     night: 'natt, nätter',
     week: 'vecka, veckor',

@@ -247,6 +247,10 @@ export interface Words {
     readonly peopleBefore: Forms;
     /** A word that says how many: `[people, forms]`: solo, on my own, zu zweit. */
     readonly party: readonly (readonly [number, Forms])[];
+    /** Who writes, where others are named beside: me (and my dad). */
+    readonly self: Forms;
+    /** Who goes along, one or several: wife, son | mates. "With two mates" they are three. */
+    readonly companion: Forms;
     readonly day: Forms;
     readonly night: Forms;
     readonly week: Forms;

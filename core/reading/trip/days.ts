@@ -10,7 +10,7 @@ import {
   hasRating,
   isDoubt,
   isOpen,
-  labelledCount,
+  labelledCounts,
   numbersIn,
   rangeBefore,
   type Count,
@@ -30,7 +30,7 @@ export function daysOf(stretch: Stretch): Given<number> | undefined {
       return countOrMost(stretch, number, word.last, number.value * factor);
     }
   }
-  const figure = labelledCount(stretch, 'day');
+  const [figure] = labelledCounts(stretch, 'day');
   if (figure !== undefined) return countOrMost(stretch, figure, figure.last);
   const span = termsOf(stretch, 'span').find((term) => !isTemperature(stretch, term));
   if (span !== undefined && !isDoubt(stretch, span.first) && !hasRating(stretch, span.first))
@@ -39,7 +39,7 @@ export function daysOf(stretch: Stretch): Given<number> | undefined {
     const night = followed(stretch, number, 'night') ?? hyphened(stretch, number, 'night');
     if (night !== undefined && number.value < 100) return afterNights(stretch, number, night.last);
   }
-  const nights = labelledCount(stretch, 'night');
+  const [nights] = labelledCounts(stretch, 'night');
   return nights === undefined ? undefined : afterNights(stretch, nights, nights.last);
 }
 

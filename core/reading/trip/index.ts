@@ -26,6 +26,8 @@ const TELLING: ReadonlySet<Term['role']> = new Set([
   'people',
   'peopleBefore',
   'party',
+  'self',
+  'companion',
   'day',
   'night',
   'lows',
@@ -66,7 +68,7 @@ export function readTrip(stretch: Stretch, gear: boolean, gathered: Gathered): b
     gathered.weight.set(key, weight + extra);
     (gathered.hints as Record<string, unknown>)[key] = given;
   };
-  keep('people', peopleOf(stretch));
+  keep('people', peopleOf(stretch, gear));
   keep('days', daysOf(stretch));
   keep('season', seasonOf(stretch));
   const low = lowOf(stretch, gathered.degrees);

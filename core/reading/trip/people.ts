@@ -3,16 +3,24 @@ import type { Term } from '../text/terms.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
 import { sharesOut } from '../items/quantity.js';
 import { near, spanOf, stated } from '../items/draft.js';
-import { followed, hasRating, isDoubt, labelledCount, numbersIn, type Count } from './told.js';
+import { companiesIn, peopleAfter, sizeOf } from './company.js';
+import { countOrMost, hasRating, isDoubt, labelledCounts, numbersIn, rangeBefore, type Count } from './told.js';
 
-export function peopleOf(stretch: Stretch): Given<number> | undefined {
+export function peopleOf(stretch: Stretch, gear: boolean): Given<number> | undefined {
+  const companies = companiesIn(stretch);
+  const ours = companies.find(({ members }) => members.length > 1 && members.some(({ sort }) => sort === 'self'));
+  if (ours !== undefined) return sizeOf(stretch, ours);
+  const along = companies.filter((company) => company.along);
   const party = termsOf(stretch, 'party').find(
     (term) => !hasRating(stretch, term.first) && !isDoubt(stretch, term.first) && !isOfEach(stretch, term),
   );
-  for (const number of numbersIn(stretch)) {
+  const numbers = numbersIn(stretch);
+  for (const number of numbers) {
     if (number.value < 1 || number.value > 200 || (party !== undefined && party.first < number.first)) continue;
     if (hasRating(stretch, number.first) || isDoubt(stretch, number.first)) continue;
-    const word = followed(stretch, number, 'people');
+    if (along.some(({ members }) => members.some(({ first, last }) => first <= number.first && last > number.last)))
+      continue;
+    const word = peopleAfter(stretch, number);
     const group = stretch.terms.some(
       (term) =>
         (term.role === 'perGroup' && term.last === number.first - 1) ||
@@ -24,21 +32,37 @@ export function peopleOf(stretch: Stretch): Given<number> | undefined {
       !isOfEach(stretch, word) &&
       stretch.tokens[word.first]?.gap !== 2 &&
       !isPart(stretch, number)
-    )
-      return together(stretch, number, word);
-    const before = termsOf(stretch, 'peopleBefore').find((term) => term.last === number.first - 1);
+    ) {
+      const company = companies.find(({ members }) => members.some(({ last }) => last === word.last));
+      return company === undefined ? countOrMost(stretch, number, word.last) : sizeOf(stretch, company);
+    }
+    const before = termsOf(stretch, 'peopleBefore').find((term) => isBefore(stretch, term, number));
     const next = stretch.tokens[number.last + 1];
     if (
       before !== undefined &&
       (next === undefined || next.type === 'sign') &&
+      !numbers.some((other) => rangeBefore(stretch, other)?.first === number.first) &&
       number.value <= 60 &&
       !stretch.measures.some((measure) => measure.first === number.first)
     )
-      return stated(number.value, spanOf(stretch, before.first, number.last));
+      return countOrMost(stretch, number, number.last);
   }
-  const labelled = labelledCount(stretch, 'people');
-  if (labelled !== undefined) return stated(labelled.value, spanOf(stretch, labelled.first, labelled.last));
-  return party === undefined ? undefined : stated(Number(party.value), spanOf(stretch, party.first, party.last));
+  const labelled = labelledCounts(stretch, 'people');
+  const last = labelled.at(-1);
+  if (labelled[0] !== undefined && last !== undefined)
+    return stated(
+      labelled.reduce((sum, { value }) => sum + value, 0),
+      spanOf(stretch, labelled[0].first, last.last),
+    );
+  if (party !== undefined) return stated(Number(party.value), spanOf(stretch, party.first, party.last));
+  return along[0] === undefined || gear ? undefined : sizeOf(stretch, along[0]);
+}
+
+/** "For 4", "party of 6-8", "group size: 6". */
+function isBefore(stretch: Stretch, term: Term, number: Count): boolean {
+  const first = (rangeBefore(stretch, number) ?? number).first;
+  const colon = stretch.tokens[first - 1]?.fold === ':' && term.last > term.first ? 1 : 0;
+  return term.last === first - 1 - colon;
 }
 
 /** "per person", "一人一個", "1人1個": no party, but who brings the thing. */
@@ -47,24 +71,6 @@ function isOfEach(stretch: Stretch, term: Term): boolean {
     sharesOut(stretch, term) ||
     termsOf(stretch, 'perPerson').some((other) => other.first <= term.first && other.last >= term.last)
   );
-}
-
-/** "2 adults and 3 kids", "7 scouts + 2 leaders": people of several kinds make one party. */
-function together(stretch: Stretch, first: Count, word: Term): Given<number> {
-  let people = first.value;
-  let last = word;
-  const said = (term: Term) => stretch.tokens[term.first]?.fold;
-  for (const number of numbersIn(stretch)) {
-    const joint = number.first - 1;
-    const joined =
-      '+&,'.includes(stretch.tokens[joint]?.fold ?? ' ') || termsOf(stretch, 'and').some((term) => term.last === joint);
-    const next = followed(stretch, number, 'people');
-    if (joint !== last.last + 1 || !joined || next === undefined || next.last > next.first || said(next) === said(last))
-      continue;
-    people += number.value;
-    last = next;
-  }
-  return stated(people, spanOf(stretch, first.first, last.last));
 }
 
 /** "2 people of 4", "0.2 L × 4 people × 21 days": still people; "2-person" is not. */

@@ -3,7 +3,7 @@ import { phrase } from '../../model/phrase.js';
 import { assumed, spanOf, stated } from '../items/draft.js';
 import type { Term } from '../text/terms.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
-import { clauseOf } from '../items/clauses.js';
+import { clauseOf, segmentOf, spanBreaks } from '../items/clauses.js';
 
 export function valueIn(given: Given<number>): number {
   return given.grounds === 'missing' ? 0 : given.value;
@@ -67,13 +67,24 @@ export function countOrMost(stretch: Stretch, number: Count, last: number, value
       );
 }
 
-/** "days: 5", "Tage: 2-3", "people: 3": the figure of a line that opens with what it counts; of a range the upper. */
-export function labelledCount(stretch: Stretch, role: Term['role']): Count | undefined {
-  const label = termsOf(stretch, role).find((term) => term.first === 0 && stretch.tokens[term.last + 1]?.fold === ':');
-  if (label === undefined) return undefined;
+/** Words of a label before what it counts: "number of people". */
+const MOST_BEFORE = 3;
+
+/** "days: 5", "Tage: 2-3", "Adults: 2, children: 3", "number of people | 4": figures behind what they count; of a range the upper. */
+export function labelledCounts(stretch: Stretch, role: Term['role']): Count[] {
   const numbers = numbersIn(stretch);
-  const figure = numbers.find((number) => number.first === label.last + 2);
-  return figure && (numbers.find((number) => rangeBefore(stretch, number)?.first === figure.first) ?? figure);
+  const counts: Count[] = [];
+  for (const label of termsOf(stretch, role)) {
+    const from = Math.max(segmentOf(stretch, label).from, (counts.at(-1)?.last ?? -1) + 1);
+    const mark = stretch.tokens[label.last + 1];
+    const at = mark?.fold === ':' || mark?.fold === '=' ? label.last + 2 : label.last + 1;
+    const number = numbers.find(({ first }) => first === at);
+    if (number === undefined || (at === label.last + 1 && mark?.gap !== 2)) continue;
+    const named = stretch.tokens.slice(from, label.first).every(({ type }) => type !== 'number');
+    if (!named || label.first - from > MOST_BEFORE || (from > 0 && counts.length === 0)) continue;
+    counts.push(numbers.find((other) => rangeBefore(stretch, other)?.first === number.first) ?? number);
+  }
+  return counts;
 }
 
 /** A rating of gear anywhere in the sentence takes its temperature away from the trip. */
@@ -82,7 +93,13 @@ export const ANYWHERE = 1000;
 export function hasRating(stretch: Stretch, at: number, reach = 3): boolean {
   const clause = clauseOf(stretch, { first: at, last: at });
   return termsOf(stretch, 'rated').some(
-    (term) => term.first >= clause.from && term.last < clause.to && at - term.last <= reach && term.first - at <= reach,
+    (term) =>
+      term.first >= clause.from &&
+      term.last < clause.to &&
+      at - term.last <= reach &&
+      term.first - at <= reach &&
+      // "For two, tent and stove": behind a comma comes another thing.
+      !(reach < ANYWHERE && term.first > at && spanBreaks(stretch, at + 1, term.first)),
   );
 }
 

@@ -42,6 +42,92 @@ describe('ranges of days', () => {
   });
 });
 
+describe('who goes', () => {
+  it.each([
+    ['Kit list: 4 people, 3 days', { people: 4, days: 3 }],
+    ['2 adults 3 children', { people: 5, youthGroup: true }],
+    ['2 adults, 1 kid (6)', { people: 3 }],
+    ['two kids (6 and 9) and 2 adults', { people: 4, youthGroup: true }],
+    ['Adults: 2, kids: 3', { people: 5, youthGroup: true }],
+    ['Erwachsene: 2 Kinder: 1', { people: 3, youthGroup: true }],
+    ['2 Erwachsene 3 Kinder', { people: 5, youthGroup: true }],
+    ['2 adultes 3 enfants', { people: 5, youthGroup: true }],
+    ['2 adultos, 2 niños', { people: 4, youthGroup: true }],
+    ['2 vuxna 2 barn, 3 dagar', { people: 4, days: 3, youthGroup: true }],
+    ['2 dorosłych, 2 dzieci', { people: 4, youthGroup: true }],
+    ['大人2人、子供1人', { people: 3, youthGroup: true }],
+    ['People\t4\nDays\t5', { people: 4, days: 5 }],
+    ['Number of people: 4', { people: 4 }],
+    ['Anzahl Personen: 4', { people: 4 }],
+    ['Nombre de personnes : 4', { people: 4 }],
+    ['Nº de personas: 4', { people: 4 }],
+    ['Liczba osób: 4', { people: 4 }],
+    ['人数:4', { people: 4 }],
+    ['6-8 people', { people: '~8' }],
+    ['a party of 6-8', { people: '~8' }],
+    ['mit 4 Mann, 3 Tage', { people: 4, days: 3 }],
+    ['Trekking, maggio, in due, tenda e fornellino', { people: 2, season: '~spring' }],
+  ])('by count: %j', (text, hints) => {
+    expect(trip(text)).toEqual(hints);
+  });
+
+  it.each([
+    ['me and my dad', 2],
+    ['just me and my 12-year-old son', 2],
+    ['my wife and I', 2],
+    ['me, my wife and two kids', 4],
+    ['four friends and me', 5],
+    ['ich und mein Vater', 2],
+    ['mon père et moi', 2],
+    ['moi et 2 potes', 3],
+    ['mi hermano y yo, dos noches', 2],
+    ['io e mio padre', 2],
+    ['eu e a minha mulher', 2],
+    ['jag och pappa, 3 dagar', 2],
+    ['min kone og jeg, to netter', 2],
+    ['min kæreste og jeg, 3 dage', 2],
+    ['ik en mijn broer', 2],
+    ['ja i żona, 3 dni', 2],
+    ['я и два друга', 3],
+  ])('by name: %s', (text, people) => {
+    expect(trip(text)['people']).toBe(people);
+  });
+
+  // Who writes is not named, and goes along: a guess.
+  it.each([
+    ['canoe trip with two mates', '~3'],
+    ['with a friend and his daughter', '~3'],
+    ['Kanutour mit meiner Frau und zwei Kindern', '~4'],
+    ['Rando avec deux copains', '~3'],
+    ['con mi padre, 3 días', '~2'],
+    ['con due amici', '~3'],
+    ['com dois amigos', '~3'],
+    ['med två kompisar', '~3'],
+    ['med to venner', '~3'],
+    ['met mijn man en 2 kinderen', '~4'],
+    ['z żoną i dwójką dzieci', '~4'],
+    ['с двумя друзьями', '~3'],
+  ])('by company: %s', (text, people) => {
+    expect(trip(text)['people']).toBe(people);
+  });
+
+  it.each([
+    ['me (1 person)', 1],
+    ["Solo trip with my dad's old pot", 1],
+    ['zu zweit mit meinem Sohn', 2],
+    ['with 2 people', 2],
+    ['12 scouts', 12],
+    ['hike with friends', undefined],
+    ['hike with the kids', undefined],
+    ["with my mate's stove", undefined],
+    ['Pot shared with my brother', undefined],
+    ['I and the stove', undefined],
+    ['Tent 2 p, 1.8 kg', undefined],
+  ])('adds nobody: %s', (text, people) => {
+    expect(trip(text)['people']).toBe(people);
+  });
+});
+
 describe('temperatures that show no degrees', () => {
   it.each([
     ['Trip in May, lows around 5', { season: '~spring', lowC: '~5' }],

@@ -1,0 +1,143 @@
+import type { Given } from '../../model/given.js';
+import { phrase } from '../../model/phrase.js';
+import type { Term } from '../text/terms.js';
+import { termsOf, type Stretch } from '../items/stretch.js';
+import { assumed, spanOf, stated } from '../items/draft.js';
+import { followed, numbersIn, rangeBefore, type Count } from './told.js';
+
+/** Somebody who goes along, or several. */
+interface Member extends Count {
+  /** Who writes; who goes with them ("my dad", "two mates"); people who are counted ("2 adults"). */
+  readonly sort: 'self' | 'companion' | 'counted';
+  /** The word that counts, so that nobody is counted twice. */
+  readonly word: string;
+  readonly range: boolean;
+}
+
+/** People who are named in one breath: "me, my wife and two kids", "2 adults + 3 children", "with two mates". */
+export interface Company {
+  readonly members: readonly Member[];
+  /** Behind "with", and without who writes. */
+  readonly along: boolean;
+}
+
+export function companiesIn(stretch: Stretch): Company[] {
+  const companies: Member[][] = [];
+  for (const member of membersIn(stretch)) {
+    const company = companies.at(-1);
+    const last = company?.at(-1);
+    if (company !== undefined && last !== undefined && isJoined(stretch, last, member) && isOther(company, member))
+      company.push(member);
+    else companies.push([member]);
+  }
+  return companies.map((members) => ({ members, along: isAlong(stretch, members) }));
+}
+
+/** How many a company is. Who goes along with somebody makes one more of them. */
+export function sizeOf(stretch: Stretch, { members, along }: Company): Given<number> | undefined {
+  const first = members[0];
+  const last = members.at(-1);
+  if (first === undefined || last === undefined) return undefined;
+  const people = members.reduce((sum, { value }) => sum + value, 0);
+  const span = spanOf(stretch, first.first, last.last);
+  if (along)
+    return assumed(people + 1, phrase`who writes goes along, and is one more`, phrase`write how many they are`, span);
+  return members.some(({ range }) => range)
+    ? assumed(people, phrase`of a range the upper end is taken`, phrase`write one number`, span)
+    : stated(people, span);
+}
+
+/** The people that a number counts; "adults: 2 children: 3" says them before it. */
+export function peopleAfter(stretch: Stretch, number: Count): Term | undefined {
+  const word = followed(stretch, number, 'people');
+  return word !== undefined &&
+    stretch.tokens[word.last + 1]?.fold === ':' &&
+    stretch.tokens[number.first - 1]?.fold === ':'
+    ? undefined
+    : word;
+}
+
+function membersIn(stretch: Stretch): Member[] {
+  const numbers = numbersIn(stretch);
+  // "I" is "and" in other languages.
+  const selves = termsOf(stretch, 'self')
+    .filter(({ first }) => !termsOf(stretch, 'and').some((term) => term.first === first))
+    .map(({ first, last }): Member => ({ sort: 'self', value: 1, first, last, word: '', range: false }));
+  const named = termsOf(stretch, 'companion').filter(({ first }, i, all) => all[i - 1]?.first !== first);
+  const companions = named.flatMap(({ first, last, many }): Member[] => {
+    const number = numbers.find((one) => one.last === first - 1 && stretch.tokens[first]?.gap !== 2);
+    const word = stretch.tokens[first]?.fold ?? '';
+    // "Mit 4 Mann": a word for one that counts several counts people, and says nothing of who writes.
+    if (number !== undefined)
+      return [memberOf(stretch, many === true || number.value === 1 ? 'companion' : 'counted', number, last, word)];
+    // "My dad's pot": the pot goes, not the dad.
+    if (many === true || stretch.terms.some((term) => term.role === 'kind' && term.first === last + 1)) return [];
+    return [{ sort: 'companion', value: 1, first: withOwner(stretch, first), last, word, range: false }];
+  });
+  const counted = numbers.flatMap((number): Member[] => {
+    const word = peopleAfter(stretch, number);
+    if (word === undefined || word.first !== number.last + 1 || word.last > word.first) return [];
+    if (companions.some((companion) => companion.last === word.last)) return [];
+    const label = termsOf(stretch, 'people').find((term) => term.last === number.first - 1);
+    const said = stretch.tokens[(label ?? word).first]?.fold ?? '';
+    const member = memberOf(stretch, 'counted', number, word.last, said);
+    return [label === undefined ? member : { ...member, first: label.first }];
+  });
+  return [...selves, ...companions, ...counted].sort((a, b) => a.first - b.first);
+}
+
+function memberOf(stretch: Stretch, sort: Member['sort'], number: Count, last: number, word: string): Member {
+  const least = rangeBefore(stretch, number);
+  return { sort, value: number.value, first: (least ?? number).first, last, word, range: least !== undefined };
+}
+
+/** Words between "my" and the one who goes along: "my 12-year-old son". */
+const MOST_BETWEEN = 6;
+
+/** Where "my old dad" begins. */
+function withOwner(stretch: Stretch, noun: number): number {
+  for (let at = noun - 1; at >= 0 && noun - at <= MOST_BETWEEN; at--) {
+    if ((stretch.breaks[at + 1] ?? 0) > 0) break;
+    if (stretch.terms.some((term) => OWNERS.has(term.role) && term.first === at)) return at;
+  }
+  return noun;
+}
+
+const OWNERS: ReadonlySet<string> = new Set(['determiners', 'article']);
+
+/** Nothing but commas, "and", "with", and ages in brackets between them; two counts may stand side by side. */
+function isJoined(stretch: Stretch, a: Member, b: Member): boolean {
+  if (a.last + 1 === b.first)
+    return (
+      a.sort !== 'self' &&
+      stretch.tokens[b.first]?.gap !== 2 &&
+      numbersIn(stretch).some((number) => number.first === b.first)
+    );
+  for (let at = a.last + 1; at < b.first; at++) {
+    if (stretch.tokens[at]?.fold === '(') {
+      while (at < b.first && stretch.tokens[at]?.fold !== ')') at++;
+      if (at === b.first) return false;
+      continue;
+    }
+    if (!',+&/'.includes(stretch.tokens[at]?.fold ?? ' ') && !joins(stretch, at)) return false;
+  }
+  return true;
+}
+
+function joins(stretch: Stretch, at: number): boolean {
+  return (['and', 'with'] as const).some((role) =>
+    termsOf(stretch, role).some((term) => term.first <= at && term.last >= at),
+  );
+}
+
+/** "3 people, 2 people" are told twice; "dad and brother" are two. */
+function isOther(company: readonly Member[], member: Member): boolean {
+  return !company.some(({ sort, word }) => sort === member.sort && word === member.word);
+}
+
+function isAlong(stretch: Stretch, members: readonly Member[]): boolean {
+  const from = members[0]?.first ?? 0;
+  return (
+    members.every(({ sort }) => sort === 'companion') && termsOf(stretch, 'with').some((term) => term.last === from - 1)
+  );
+}
