@@ -61,7 +61,8 @@ export function spaced(text: string, start: number, end: number): Cell[] {
   const cells: Cell[] = [];
   let from = a;
   for (let at = a; at <= b; at++) {
-    const gap = text[at] === '\t' || (text[at] === ' ' && text[at + 1] === ' ');
+    const here = text.charCodeAt(at);
+    const gap = here === 9 || (here === 32 && text.charCodeAt(at + 1) === 32);
     if (at < b && !gap) continue;
     if (at > from) cells.push({ start: from, end: at });
     while (at < b && (text[at] === ' ' || text[at] === '\t')) at++;
@@ -72,13 +73,17 @@ export function spaced(text: string, start: number, end: number): Cell[] {
   return cells;
 }
 
+const QUOTE = 34;
+
 /** How often a character stands in a stretch outside quotes; stops at `most`. */
 export function countOf(text: string, start: number, end: number, char: string, most = 64): number {
+  const code = char.charCodeAt(0);
   let n = 0;
   let quoted = false;
   for (let at = start; at < end && n < most; at++) {
-    if (text[at] === '"' && (quoted || at === start || text[at - 1] === char)) quoted = !quoted;
-    else if (text[at] === char && !quoted) n++;
+    const here = text.charCodeAt(at);
+    if (here === QUOTE && (quoted || at === start || text.charCodeAt(at - 1) === code)) quoted = !quoted;
+    else if (here === code && !quoted) n++;
   }
   return n;
 }

@@ -191,10 +191,10 @@ function delimiterOf(text: string, lines: readonly SourceLine[]): ',' | ';' | un
   const full = lines.filter((line) => line.end > line.start).slice(0, 200);
   if (full.length < 3) return undefined;
   for (const mark of [';', ','] as const) {
-    const counts = full.map((line) => countOf(text, line.start, line.end, mark));
-    const usual = counts[0] ?? 0;
+    const count = (line: SourceLine) => countOf(text, line.start, line.end, mark);
+    const usual = count(full[0]!);
     if (usual < 2) continue;
-    const alike = counts.filter((count) => Math.abs(count - usual) <= (mark === ';' ? 1 : 0)).length;
+    const alike = full.filter((line) => Math.abs(count(line) - usual) <= (mark === ';' ? 1 : 0)).length;
     if (alike * 10 >= full.length * 8) return mark;
   }
   return undefined;

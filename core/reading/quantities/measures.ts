@@ -50,17 +50,23 @@ const NOTHING: Quantities = { measures: [], bare: [] };
 const isPounds = (measure: Measure) => measure.unit.id === 'lb';
 const isNumber = (token: Token) => token.type === 'number';
 const isUnit = (term: Term) => term.role === 'unit';
+const isJoiner = (term: Term) => term.role === 'to' || term.role === 'and';
+const isSystem = (term: Term) => term.role === 'us' || term.role === 'imperial';
+
+const NO_TERMS: ReadonlyMap<number, Term> = new Map();
+
+/** Some of the terms by their first token: most rows have none of them. */
+function byFirst(terms: readonly Term[], wanted: (term: Term) => boolean): ReadonlyMap<number, Term> {
+  const found = terms.filter(wanted);
+  return found.length === 0 ? NO_TERMS : new Map(found.map((term) => [term.first, term]));
+}
 
 /** Finds the numbers of a row and their units. Linear in the tokens. */
 export function findMeasures(tokens: readonly Token[], terms: readonly Term[], context: MeasureContext): Quantities {
   if (!tokens.some(isNumber) && !terms.some(isUnit)) return NOTHING;
   const near = unitMarks(terms);
-  const joiners = new Map<number, Term>();
-  const systems = new Map<number, Term>();
-  for (const term of terms) {
-    if (term.role === 'to' || term.role === 'and') joiners.set(term.first, term);
-    else if (term.role === 'us' || term.role === 'imperial') systems.set(term.first, term);
-  }
+  const joiners = byFirst(terms, isJoiner);
+  const systems = byFirst(terms, isSystem);
   const measures: Measure[] = [];
   const bare: Bare[] = [];
   let open: number[] = [];

@@ -15,7 +15,16 @@ export interface Count {
   readonly last: number;
 }
 
-export function numbersIn(stretch: Stretch): Count[] {
+/** The stretch whose numbers were last asked for: every reader of the trip asks for them. */
+let counted: { readonly stretch: Stretch; readonly counts: readonly Count[] } | undefined;
+
+/** The whole numbers of a stretch, in figures and words, in order. */
+export function numbersIn(stretch: Stretch): readonly Count[] {
+  if (counted?.stretch !== stretch) counted = { stretch, counts: countsOf(stretch) };
+  return counted.counts;
+}
+
+function countsOf(stretch: Stretch): Count[] {
   const digits = stretch.bare
     .filter((number) => number.number.whole)
     .map((number) => ({ value: number.value, first: number.at, last: number.at }));
