@@ -1007,6 +1007,7 @@ const sentences: Readonly<Record<string, string>> = {
   'of a range the upper end is taken': 'd’une fourchette, la borne supérieure est retenue',
   'write one number': 'écrire un seul nombre',
   'who writes goes along, and is one more': 'la personne qui écrit en est, et compte en plus',
+  'names are taken for people': 'les noms sont pris pour des personnes',
   'write how many they are': 'écrire combien ils sont',
   'degrees without a scale are taken as Fahrenheit here': 'des degrés sans échelle sont pris ici pour des Fahrenheit',
   'write the unit: {0} °F': 'écrire l’unité : {0} °F',

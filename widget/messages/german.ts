@@ -1012,6 +1012,7 @@ const sentences: Readonly<Record<string, string>> = {
   'of a range the upper end is taken': 'bei einer Spanne gilt das obere Ende',
   'write one number': 'eine einzige Zahl angeben',
   'who writes goes along, and is one more': 'wer schreibt, geht mit und zählt dazu',
+  'names are taken for people': 'Namen gelten als Personen',
   'write how many they are': 'angeben, wie viele es sind',
   'degrees without a scale are taken as Fahrenheit here': 'Grad ohne Skala gelten hier als Fahrenheit',
   'write the unit: {0} °F': 'die Einheit angeben: {0} °F',

@@ -997,6 +997,7 @@ const sentences: Readonly<Record<string, string>> = {
   'of a range the upper end is taken': 'de un intervalo se toma el extremo superior',
   'write one number': 'escribir un solo número',
   'who writes goes along, and is one more': 'quien escribe va también y cuenta como uno más',
+  'names are taken for people': 'los nombres se toman por personas',
   'write how many they are': 'escribir cuántos son',
   'degrees without a scale are taken as Fahrenheit here': 'los grados sin escala se toman aquí como Fahrenheit',
   'write the unit: {0} °F': 'escribir la unidad: {0} °F',

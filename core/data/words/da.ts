@@ -252,7 +252,7 @@ export const da: Words = {
     noSnow: 'ingen sne',
     minus: 'minus, frostgrader',
     lows: 'laveste temperatur, laveste temp, nattemperatur, nattemperaturer, minimumstemperatur, på det koldeste',
-    cold: 'nat, nætter, koldt, kulde, frost, laveste, temperatur, ned til, om natten, temperaturer, temp',
+    cold: 'nat, nætter, koldt, kulde, frost, laveste, temperatur, ned til, om natten, temperaturer, temp, natten, ned mod',
     rated: 'komfort, sovepose, telt, liggeunderlag, grænse',
     altitude: 'højde, pas, top, lejr, hytte, over havet',
     fireAllowed: 'bål tilladt, bål er tilladt',

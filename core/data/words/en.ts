@@ -319,7 +319,7 @@ export const en: Words = {
     },
     noSnow: 'no snow, without snow, no snow expected, snow free',
     minus: 'minus, below zero, below, negative',
-    lows: 'lows, low of, low temp, low temps, low temperature, low temperatures, lowest temp, lowest temperature, lowest temperatures, coldest night, coldest nights, overnight low, overnight lows, night temp, night temps, night time temps, min temp, minimum temp, minimum temperature, minimum temperatures',
+    lows: 'lows, low of, low temp, low temps, low temperature, low temperatures, lowest temp, lowest temperature, lowest temperatures, coldest night, coldest nights, overnight low, overnight lows, night temp, night temps, night time temps, min temp, minimum temp, minimum temperature, minimum temperatures, lowest, overnight temp, overnight temps',
     cold: 'low, lows, coldest, cold, expect, expected, forecast, at night, nights, night, overnight, down to, nights down to, temperature, temperatures, morning, frost, coldest_night, min, temp, temps, tonight, nightly, freezing, dropping to, drops to, drop to, as low as',
     rated:
       'tent, tents, rated, rating, comfort, limit, sleeping bag, bag, quilt, bags, mat, pad, claim, duvet, boots, works down to, sulks, liner, washed at, wash at',

@@ -122,7 +122,7 @@ export const es: Words = {
   each: 'cada uno, cada una, c/u, por unidad, unidad',
   together: 'en total, los dos, las dos, juntos, todo, conjunto, total',
   perPerson:
-    'por persona, cada uno, para cada uno, por cabeza, cada participante, individual, uno por persona, a cada uno, p.p., /persona, /pers, por pers, por niño, por participante, cada una, cada persona, cada niño, cada scout, cada chico, cada miembro, todos:, material individual, material personal, equipo individual, equipo personal, personal:',
+    'por persona, cada uno, para cada uno, por cabeza, cada participante, individual, uno por persona, a cada uno, p.p., /persona, /pers, por pers, por niño, por participante, cada una, cada persona, cada niño, cada scout, cada chico, cada miembro, todos:, material individual, material personal, equipo individual, equipo personal, personal:, cada',
   shared: 'compartido, compartida, común, grupo, material común, material colectivo, comunes',
   perGroup: 'por, para cada, cada',
 

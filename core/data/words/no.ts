@@ -245,7 +245,7 @@ export const no: Words = {
     noSnow: 'ingen snø',
     minus: 'minus, kuldegrader',
     lows: 'laveste temperatur, laveste temp, nattemperatur, nattetemperatur, minimumstemperatur, på det kaldeste',
-    cold: 'natt, netter, kaldt, kulde, frost, laveste, temperatur, ned til, om natta, om natten, temperaturer, temp',
+    cold: 'natt, netter, kaldt, kulde, frost, laveste, temperatur, ned til, om natta, om natten, temperaturer, temp, natta, natten, ned mot, nedover mot',
     rated: 'komfort, sovepose, telt, liggeunderlag, grense',
     altitude: 'høyde, pass, topp, leir, hytte, moh',
     fireAllowed: 'bål tillatt',

@@ -120,7 +120,7 @@ export const pt: Words = {
   each: 'cada, cada um, cada uma, por unidade, a unidade',
   together: 'ao todo, no total, os dois, as duas, juntos, tudo, conjunto, total',
   perPerson:
-    'por pessoa, para cada um, por cabeça, cada participante, individual, um por pessoa, uma por pessoa, p.p., /pessoa, /pess, p/ pessoa, por pess, por participante, por escuteiro, cada um, cada uma, cada pessoa, cada escuteiro, cada escoteiro, cada elemento, cada criança, todos:, material individual, material pessoal, equipamento individual, equipamento pessoal, pessoal:',
+    'por pessoa, para cada um, por cabeça, cada participante, individual, um por pessoa, uma por pessoa, p.p., /pessoa, /pess, p/ pessoa, por pess, por participante, por escuteiro, cada um, cada uma, cada pessoa, cada escuteiro, cada escoteiro, cada elemento, cada criança, todos:, material individual, material pessoal, equipamento individual, equipamento pessoal, pessoal:, cada',
   shared:
     'partilhado, partilhada, compartilhado, compartilhada, comum, grupo, material comum, material coletivo, comuns, coletivo',
   perGroup: 'por, para cada',

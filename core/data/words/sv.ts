@@ -251,7 +251,7 @@ export const sv: Words = {
     noSnow: 'ingen snö',
     minus: 'minus, under noll',
     lows: 'lägsta temperatur, lägsta temp, nattemperatur, nattemperaturer, minimitemperatur, som kallast',
-    cold: 'natt, nätter, kallt, kyla, frost, lägsta, temperatur, ner till, på natten, temperaturer, nattetid, temp',
+    cold: 'natt, nätter, kallt, kyla, frost, lägsta, temperatur, ner till, på natten, temperaturer, nattetid, temp, natten, nätterna, ner mot',
     rated: 'komfort, sovsäck, tält, liggunderlag, mans, gräns, vintersovsäck',
     altitude: 'höjd, pass, topp, läger, hut, stuga, möh, m ö h',
     fireAllowed: 'eld tillåten, eldning tillåten',

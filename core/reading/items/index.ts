@@ -4,7 +4,7 @@ import { readCarried } from './away.js';
 import { doubt } from './doubt.js';
 import { draftOf, isMissing, spanOf, stated, type Draft } from './draft.js';
 import { readBareMass, readMass } from './mass.js';
-import { readQuantity } from './quantity.js';
+import { isLedByPerson, readQuantity } from './quantity.js';
 import { readSizes, type Order } from './size.js';
 import { termsOf, type Stretch } from './stretch.js';
 import type { Role } from '../text/lexicon.js';
@@ -222,7 +222,7 @@ function isRepeat(stretch: Stretch, before: readonly Thing[], thing: Thing): boo
 /** A line of the list, not of prose around it. */
 function isListed(stretch: Stretch, context: Context): boolean {
   const headed = context.kind !== undefined && context.kinds !== true;
-  return context.bulleted || headed || (context.plainLists && isPlainLine(stretch));
+  return context.bulleted || headed || (context.plainLists && isPlainLine(stretch)) || isLedByPerson(stretch);
 }
 
 const PLAIN = 130;

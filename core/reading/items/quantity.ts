@@ -3,6 +3,7 @@ import { assumed, near, spanOf, stated, within, type Draft } from './draft.js';
 import type { Token } from '../text/tokens.js';
 import type { Context } from './context.js';
 import type { ItemKind } from '../../model/item.js';
+import type { Measure } from '../quantities/measures.js';
 import type { Term } from '../text/terms.js';
 import { isDegrees } from '../trip/degrees.js';
 import { isRate, isShareOf } from './volume.js';
@@ -262,8 +263,8 @@ function perPersonIn(stretch: Stretch, draft: Draft): boolean {
   return within(stretch, draft, 'perPerson').some((term) => {
     const previous = term.first - 1;
     const measured = stretch.measures.find((measure) => measure.last === previous);
-    if (measured !== undefined && (isShareOf(draft, measured) || isRate(stretch, measured) || saysEach(stretch, term)))
-      return false;
+    if (measured !== undefined && (isShareOf(draft, measured) || isRate(stretch, measured))) return false;
+    if (measured !== undefined && saysEach(stretch, term)) return isOnesOwn(draft, measured);
     if (term.last > term.first || stretch.tokens[term.first]?.fold === 'pp') return true;
     if (measured !== undefined || isOfPieces(stretch, draft, term)) return false;
     if (!saysEach(stretch, term)) return true;
@@ -273,6 +274,12 @@ function perPersonIn(stretch: Stretch, draft: Draft): boolean {
       (previous === draft.noun[1] && endsPart(stretch, draft, term.last + 1))
     );
   });
+}
+
+/** "Thermos 1 L each": of one thing that can only be everybody's own. */
+function isOnesOwn(draft: Draft, measure: Measure): boolean {
+  const one = draft.quantity.grounds === 'missing' || draft.quantity.value === 1;
+  return measure.unit.dimension === 'volume' && draft.thing?.term.many === false && one;
 }
 
 /** "1人1個", "1 person 1 mug": for one person so many. */
@@ -294,20 +301,33 @@ function endsPart(stretch: Stretch, draft: Draft, at: number): boolean {
   return at >= draft.to || at >= stretch.tokens.length || (stretch.breaks[at] ?? 0) > 0;
 }
 
-/** "Each scout: mess kit, cup", "Par personne 1 quart, 1 cuillère": who opens a line brings all of it, up to the next sentence or what is shared. */
+/** Words of the label that opens a line: "everyone else brings:". */
+const LONGEST_LABEL = 4;
+
+/** The words that say of a whole line that everybody brings it: "each scout: …", "par personne 1 quart, …", "iedereen neemt mee: …". */
+function leadOf(stretch: Stretch): Term | undefined {
+  return termsOf(stretch, 'perPerson').find((term) => {
+    if (term.first > 0) return false;
+    if (term.last > 0) return true;
+    const label = stretch.tokens.slice(0, LONGEST_LABEL);
+    const end = label.findIndex(({ fold }) => fold === ':' || fold === '=');
+    return end > 0 ? label.slice(0, end).every(({ type }) => type === 'word') : '-–'.includes(label[1]?.fold ?? ' ');
+  });
+}
+
+/** Whether a row says that everybody brings what it names, and so lists it. */
+export function isLedByPerson(stretch: Stretch): boolean {
+  return leadOf(stretch) !== undefined;
+}
+
+/** What the words that open the line are said of: up to the next sentence, or what is shared. */
 function isLed(stretch: Stretch, draft: Draft): boolean {
-  const lead = termsOf(stretch, 'perPerson').find(
-    (term) =>
-      term.first === 0 &&
-      (term.last > term.first || [term.last, term.last + 1].some((at) => LEADS.has(stretch.tokens[at]?.fold ?? ''))),
-  );
+  const lead = leadOf(stretch);
   if (lead === undefined || lead.first > draft.noun[0]) return false;
   const at = Math.max(draft.noun[0], 0);
   for (let i = lead.last + 1; i <= at; i++) if ((stretch.breaks[i] ?? 0) === 2) return false;
   return !termsOf(stretch, 'shared').some((term) => term.first < at);
 }
-
-const LEADS: ReadonlySet<string> = new Set([':', '-', '–', '=']);
 
 /** "Plate, mug and spoon each": what stands after the last piece of ware is of those before it as well. */
 export function sharePerson(stretch: Stretch, drafts: readonly Draft[]): void {

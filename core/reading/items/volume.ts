@@ -182,12 +182,11 @@ export function isRate(stretch: Stretch, measure: Measure): boolean {
   )
     return true;
   if (sign?.fold === '/' && isOfTime(stretch, measure.last + 2)) return true;
+  const person = termsOf(stretch, 'perPerson').find((term) => term.first === measure.last + 1);
+  const last = person?.last ?? measure.last;
   const after = stretch.terms.find(
     (term) =>
-      term.role === 'rate' &&
-      term.first > measure.last &&
-      term.first <= measure.last + 2 &&
-      (stretch.breaks[term.first] ?? 0) < 2,
+      term.role === 'rate' && term.first > last && term.first <= last + 2 && (stretch.breaks[term.first] ?? 0) < 2,
   );
   return after !== undefined || stretch.terms.some((term) => term.role === 'rate' && term.last === measure.first - 1);
 }

@@ -4,7 +4,12 @@ import type { System, Unit } from './units.js';
 /** The value of a number before its unit: "1.350 ml" is 1350, "1.350 l" is 1.35. */
 export function valueBefore(number: NumberText, unit: Unit): number {
   if (number.thousands === undefined) return number.value;
-  return unit.id === 'g' || unit.id === 'ml' || unit.id === 'mm' || unit.id === 'm' || unit.id === 'other'
+  return unit.id === 'g' ||
+    unit.id === 'ml' ||
+    unit.id === 'mm' ||
+    unit.id === 'm' ||
+    unit.id === 'ft' ||
+    unit.id === 'other'
     ? number.thousands
     : number.value;
 }

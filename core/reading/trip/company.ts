@@ -8,7 +8,7 @@ import { followed, numbersIn, rangeBefore, type Count } from './told.js';
 /** Somebody who goes along, or several. */
 interface Member extends Count {
   /** Who writes; who goes with them ("my dad", "two mates"); people who are counted ("2 adults"). */
-  readonly sort: 'self' | 'companion' | 'counted';
+  readonly sort: 'self' | 'companion' | 'counted' | 'name';
   /** The word that counts, so that nobody is counted twice. */
   readonly word: string;
   readonly range: boolean;
@@ -42,6 +42,8 @@ export function sizeOf(stretch: Stretch, { members, along }: Company): Given<num
   const span = spanOf(stretch, first.first, last.last);
   if (along)
     return assumed(people + 1, phrase`who writes goes along, and is one more`, phrase`write how many they are`, span);
+  if (members.some(({ sort }) => sort === 'name'))
+    return assumed(people, phrase`names are taken for people`, phrase`write how many they are`, span);
   return members.some(({ range }) => range)
     ? assumed(people, phrase`of a range the upper end is taken`, phrase`write one number`, span)
     : stated(people, span);
@@ -83,7 +85,23 @@ function membersIn(stretch: Stretch): Member[] {
     const member = memberOf(stretch, 'counted', number, word.last, said);
     return [label === undefined ? member : { ...member, first: label.first }];
   });
-  return [...selves, ...companions, ...counted].sort((a, b) => a.first - b.first);
+  const names = selves.length === 0 ? [] : namesIn(stretch);
+  return [...selves, ...companions, ...counted, ...names].sort((a, b) => a.first - b.first);
+}
+
+/** "Me, Dave and Pip": words with a capital that no vocabulary knows, alone between joints. */
+function namesIn(stretch: Stretch): Member[] {
+  const alone = (at: number) => {
+    const token = stretch.tokens[at];
+    return token === undefined || token.type === 'sign' || token.gap === 2 || joins(stretch, at);
+  };
+  return stretch.tokens.flatMap(({ type, start, fold }, at): Member[] => {
+    const owned = stretch.terms.some((term) => OWNERS.has(term.role) && term.last === at - 1);
+    const known = stretch.terms.some((term) => term.first <= at && term.last >= at);
+    const capital = stretch.text.charAt(start) !== stretch.text.charAt(start).toLowerCase();
+    if (type !== 'word' || known || !capital || !alone(at + 1) || !alone(owned ? at - 2 : at - 1)) return [];
+    return [{ sort: 'name', value: 1, first: owned ? at - 1 : at, last: at, word: fold, range: false }];
+  });
 }
 
 function memberOf(stretch: Stretch, sort: Member['sort'], number: Count, last: number, word: string): Member {

@@ -49,9 +49,10 @@ export function degreesIn(stretch: Stretch): Degrees[] {
     if (value > -COLDEST || stretch.terms.some((term) => term.first === last + 1 && COUNTED.has(term.role))) return [];
     const sign = signBefore(stretch, at);
     const told =
-      sign === undefined
-        ? isNear(stretch, 'lows', at, last) || (value === 0 && isNear(stretch, 'cold', at, last))
-        : isNear(stretch, 'lows', at, last) || isNear(stretch, 'cold', at, last) || isWintry(stretch, sign, last);
+      isNear(stretch, 'lows', sign ?? at, last) ||
+      (sign === undefined
+        ? (value === 0 || decade) && isNear(stretch, 'cold', at, last)
+        : isNear(stretch, 'cold', at, last) || isWintry(stretch, sign, last));
     return told ? [{ value: sign === undefined ? value : -value, first: sign ?? at, at, last, decade }] : [];
   });
 }
@@ -96,12 +97,13 @@ function isDecade(stretch: Stretch, last: number, values: readonly number[]): bo
   return stretch.tokens[last]?.fold === 's' && (values[0] ?? 1) % 10 === 0;
 }
 
-/** A word of the role close by in the same sentence. */
+/** A word of the role close by in the same sentence, or in the cell before. */
 function isNear(stretch: Stretch, role: Role, at: number, last: number): boolean {
   const { from, to } = clauseOf(stretch, { first: at, last });
   return termsOf(stretch, role).some(
     (term) =>
-      term.first >= from && term.last < to && at - term.last <= REACH && term.first - last <= REACH && term.last !== at,
+      term.last === at - 1 ||
+      (term.first >= from && term.last < to && at - term.last <= REACH && term.first - last <= REACH),
   );
 }
 

@@ -4,6 +4,7 @@ import { termsOf, type Stretch } from '../items/stretch.js';
 import { spanOf, stated } from '../items/draft.js';
 import { daysOf } from './days.js';
 import { peopleOf, peoplePerPotOf } from './people.js';
+import { RollCall } from './roll-call.js';
 import { seasonOf } from './season.js';
 import { valueIn } from './told.js';
 import { altitudeOf, isLower, lowOf, type Scale } from './weather.js';
@@ -16,10 +17,11 @@ export interface Gathered {
   readonly weight: Map<keyof TripHints, number>;
   /** The scale of degrees that name none. */
   readonly degrees: Scale;
+  readonly rollCall: RollCall;
 }
 
 export function gather(degrees: Scale): Gathered {
-  return { hints: {}, weight: new Map(), degrees };
+  return { hints: {}, weight: new Map(), degrees, rollCall: new RollCall() };
 }
 
 const TELLING: ReadonlySet<Term['role']> = new Set([
@@ -64,11 +66,13 @@ export function readTrip(stretch: Stretch, gear: boolean, gathered: Gathered): b
     if (given === undefined) return;
     const extra = more - (key === 'days' && given.grounds === 'assumed' ? 1.5 : 0);
     told = true;
-    if ((gathered.weight.get(key) ?? 0) >= weight + extra) return;
+    if ((gathered.weight.get(key) ?? -Infinity) >= weight + extra) return;
     gathered.weight.set(key, weight + extra);
     (gathered.hints as Record<string, unknown>)[key] = given;
   };
-  keep('people', peopleOf(stretch, gear));
+  const people = gathered.rollCall.hear(stretch, peopleOf(stretch, gear), gathered.hints.people);
+  if (people.added) gathered.weight.delete('people');
+  keep('people', people.given);
   keep('days', daysOf(stretch));
   keep('season', seasonOf(stretch));
   const low = lowOf(stretch, gathered.degrees);

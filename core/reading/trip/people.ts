@@ -4,16 +4,27 @@ import { termsOf, type Stretch } from '../items/stretch.js';
 import { sharesOut } from '../items/quantity.js';
 import { near, spanOf, stated } from '../items/draft.js';
 import { companiesIn, peopleAfter, sizeOf } from './company.js';
-import { countOrMost, hasRating, isDoubt, labelledCounts, numbersIn, rangeBefore, type Count } from './told.js';
+import {
+  countOrMost,
+  hasRating,
+  isDoubt,
+  labelledCounts,
+  numbersIn,
+  rangeBefore,
+  valueIn,
+  type Count,
+} from './told.js';
 
 export function peopleOf(stretch: Stretch, gear: boolean): Given<number> | undefined {
   const companies = companiesIn(stretch);
   const ours = companies.find(({ members }) => members.length > 1 && members.some(({ sort }) => sort === 'self'));
-  if (ours !== undefined) return sizeOf(stretch, ours);
-  const along = companies.filter((company) => company.along);
   const party = termsOf(stretch, 'party').find(
     (term) => !hasRating(stretch, term.first) && !isDoubt(stretch, term.first) && !isOfEach(stretch, term),
   );
+  const size = ours && sizeOf(stretch, ours);
+  // "The four of us: me and my dad, …": who is named are some of them.
+  if (size !== undefined && !(party !== undefined && Number(party.value) > valueIn(size))) return size;
+  const along = companies.filter((company) => company.along);
   const numbers = numbersIn(stretch);
   for (const number of numbers) {
     if (number.value < 1 || number.value > 200 || (party !== undefined && party.first < number.first)) continue;
@@ -88,6 +99,8 @@ export function peoplePerPotOf(stretch: Stretch): Given<number> | undefined {
   );
   if (!pot) return undefined;
   for (const group of termsOf(stretch, 'perGroup')) {
+    // "Teller, Becher je 3": so many of each.
+    if (termsOf(stretch, 'each').some((each) => each.first === group.first)) continue;
     const number = numbersIn(stretch).find((one) => one.first === group.last + 1);
     if (
       number !== undefined &&

@@ -31,6 +31,17 @@ describe('what each person brings', () => {
   });
 
   it.each([
+    ['Iedereen neemt mee: bord, beker, bestek', ['other-cook each', 'mug each', 'utensil each']],
+    ['Jeder TN: Becher, Trinkflasche 1 l', ['mug each', 'bottle 1000 ml each']],
+    [
+      'Hi all,\nEach scout brings own plate, bowl, mug and water bottle 1 litre.\n- pot 6 L\n- pan\n- kettle',
+      [
+        ...['other-cook', 'bowl', 'mug', 'bottle 1000 ml'].map((thing) => `${thing} each`),
+        'pot 6000 ml',
+        'pan',
+        'kettle',
+      ],
+    ],
     ['Each scout: mess kit, cup', ['other-cook each', 'mug each']],
     [
       'Everyone brings mug, bowl and spoon; pot 5 L is shared',
@@ -75,6 +86,9 @@ describe('what each person brings', () => {
     ['1 pot, 1 mug each', ['pot', 'mug each']],
     ['Fuel: 100 g gas per person', ['fuel each']],
     ['une gourde 1 L par pers.', ['bottle 1000 ml each']],
+    ['- termo 1L cada uno', ['bottle 1000 ml each']],
+    ['- garrafa 1.5L cada', ['bottle 1500 ml each']],
+    ['thermos 1L chacun', ['bottle 1000 ml each']],
     ['マグ 1人1個', ['mug each']],
   ])('after the thing: %s', (text, things) => {
     expect(brought(text)).toEqual(things);
@@ -93,6 +107,9 @@ describe('what each person brings', () => {
   it.each([
     ['2 pots, 1 L each', ['2 pot 1000 ml']],
     ['mugs (each 60 g)', ['mug']],
+    ['2 bottles 1 L each', ['2 bottle 1000 ml']],
+    ['mug 60 g each', ['mug']],
+    ['Bensin 0,2 l pr person pr dag', ['fuel']],
     ['Töpfe, jeder 1 L', ['pot 1000 ml']],
     ['Jeder Topf 1 L', ['pot 1000 ml']],
     ['2 cuillères, 12 g chacune', ['2 utensil']],

@@ -66,6 +66,11 @@ describe('who goes', () => {
     ['6-8 people', { people: '~8' }],
     ['a party of 6-8', { people: '~8' }],
     ['mit 4 Mann, 3 Tage', { people: 4, days: 3 }],
+    ['Aantal kinderen: 22\nLeiding: 5', { people: 27, youthGroup: true }],
+    ['- 4 people\n- 2 adults\n- 2 kids', { people: 4, youthGroup: true }],
+    ['4 people\n\n12 scouts last year', { people: 4, youthGroup: true }],
+    ['Nights\t2\nLow temp\t-2', { days: '~3', lowC: '~-2' }],
+    ['Lager, 35 TN + 8 Leitende', { people: 43 }],
     ['Trekking, maggio, in due, tenda e fornellino', { people: 2, season: '~spring' }],
   ])('by count: %j', (text, hints) => {
     expect(trip(text)).toEqual(hints);
@@ -90,6 +95,18 @@ describe('who goes', () => {
     ['ja i żona, 3 dni', 2],
     ['я и два друга', 3],
   ])('by name: %s', (text, people) => {
+    expect(trip(text)['people']).toBe(people);
+  });
+
+  it.each([
+    ['me, Dave, Pip and Jonno', '~4'],
+    ['3 dias, eu e a Joana', '~2'],
+    ['Tom und ich, 2 Tage', '~2'],
+    ['four of us: me and my dad', 4],
+    ['Ich und Rucksack', undefined],
+    ['me and Canoe trip', undefined],
+    ['Dave, Pip and Jonno', undefined],
+  ])('by proper names: %s', (text, people) => {
     expect(trip(text)['people']).toBe(people);
   });
 
@@ -130,6 +147,7 @@ describe('who goes', () => {
 
 describe('temperatures that show no degrees', () => {
   it.each([
+    ['Nights in the low 30s at 12,100 ft camps', { lowC: '~-1.1', altitudeM: 3688 }],
     ['Trip in May, lows around 5', { season: '~spring', lowC: '~5' }],
     ['low of -5', { lowC: '~-5' }],
     ['nights -10 to -5', { lowC: '~-10' }],
