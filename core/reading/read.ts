@@ -8,7 +8,7 @@ import { itemOf } from './items/draft.js';
 import { wordCells } from './items/columns.js';
 import { stretchOf, type Stretch } from './items/stretch.js';
 import { languagesIn } from './languages.js';
-import { systemOf, usualMassUnit } from './usual-units.js';
+import { massUnitsOf, systemOf } from './usual-units.js';
 import { dictionaryOf } from './text/lexicon.js';
 import { Beginning } from './text/beginning.js';
 
@@ -52,7 +52,7 @@ export function* readInSteps(text: string, options: ReadOptions = {}): Steps<Rea
     text,
     lines,
     dictionary,
-    usualMassUnit(first),
+    massUnitsOf(first),
     plainLists(rows),
     system.system === 'us' ? 'f' : 'c',
   );

@@ -7,7 +7,7 @@ import { LONGEST_LINE } from './formats/lines.js';
 import type { Row, SourceLine } from './formats/rows.js';
 import { draftOf, isMissing, spanOf, stated, type Draft } from './items/draft.js';
 import { findTerms } from './text/terms.js';
-import { tokenise } from './text/tokens.js';
+import { tokenise, type Token } from './text/tokens.js';
 import { applyFigures, figuresOf } from './items/columns.js';
 import { alternativeOf, furtherOf } from './items/alternatives.js';
 import { unnamedPot, unnamedStove } from './items/unnamed.js';
@@ -16,10 +16,10 @@ import { draftsOf, fill, shareCount, shareMass } from './items/index.js';
 import { sharePerson } from './items/quantity.js';
 import type { Order } from './items/size.js';
 import { termsOf, type Stretch } from './items/stretch.js';
-import { usualMassUnit } from './usual-units.js';
+import type { MassUnits } from './usual-units.js';
 import { isHeading, isTotal, namesItself, Sections, type Lent } from './sections.js';
 import { unread } from './unread.js';
-import { Dictionary } from './text/lexicon.js';
+import { Dictionary, type Role } from './text/lexicon.js';
 import { gather, readTrip, type Gathered } from './trip/index.js';
 
 const NOTHING: Context = { perPerson: false, headFirst: false, bulleted: false, plainLists: false, cooks: false };
@@ -67,6 +67,8 @@ function addTo(draft: Draft, more: Draft): boolean {
 /** Tokens of a heading that a row brings itself, before its colon. */
 const LONGEST_LABEL = 3;
 
+const JACKETS: ReadonlySet<Role> = new Set(['jackets']);
+
 /** Fewer items than this are no list. */
 const LEAST_LIST = 2;
 
@@ -83,7 +85,7 @@ export class Reader {
   private readonly text: string;
   private readonly source: readonly SourceLine[];
   private readonly dictionary: Dictionary;
-  private readonly massUnit: ReturnType<typeof usualMassUnit>;
+  private readonly massUnits: MassUnits;
 
   private readonly plain: boolean;
   private readonly shared: Readonly<Record<'bulleted' | 'plain', { lent?: Lent; context: Context }>> = {
@@ -101,7 +103,7 @@ export class Reader {
     text: string,
     source: readonly SourceLine[],
     dictionary: Dictionary,
-    massUnit: ReturnType<typeof usualMassUnit>,
+    massUnits: MassUnits,
     plain: boolean,
     degrees: Gathered['degrees'],
   ) {
@@ -110,7 +112,7 @@ export class Reader {
     this.text = text;
     this.source = source;
     this.dictionary = dictionary;
-    this.massUnit = massUnit;
+    this.massUnits = massUnits;
   }
 
   read(stretch: Stretch, rows: readonly Row[], index: number): void {
@@ -133,8 +135,7 @@ export class Reader {
       const told = readTrip(stretch, false, this.trip);
       this.mark(row, told ? 'used' : 'not-cook-kit', told ? undefined : phrase`a heading`);
       if (termsOf(stretch, 'totals').length > 0) return;
-      if (stretch.measures.length === 0 && !stretch.tokens.some((token) => token.fold === '–' || token.fold === '-'))
-        return;
+      if (stretch.measures.length === 0 && !stretch.tokens.some(isDash)) return;
     } else this.sections.pass(row.bullet, row.level);
     this.readThings(stretch);
   }
@@ -175,7 +176,7 @@ export class Reader {
       (drafts.length === 0 ? unnamedStove(stretch, context) : undefined);
     if (unnamed !== undefined) drafts.splice(0, drafts.length, unnamed);
     if (drafts.length > 0 && row.cells.length > 1)
-      applyFigures(drafts, figuresOf(this.text, row, this.dictionary, context.massUnit ?? this.massUnit));
+      applyFigures(drafts, figuresOf(this.text, row, this.dictionary, context.massUnit ?? this.massUnits.usual));
     for (const draft of drafts) fill(stretch, draft, parts, context, this.order);
     shareCount(stretch, drafts);
     sharePerson(stretch, drafts);
@@ -206,6 +207,8 @@ export class Reader {
   private contextOf(stretch: Stretch): Context {
     const lent = this.sections.lend();
     const { bullet } = stretch.row;
+    if (stretch.tells(JACKETS) && this.isAmongCookKit(stretch.row))
+      return { ...this.contextFor(lent, bullet), cooks: true };
     const label = this.label(stretch);
     if (label !== undefined) return this.contextFor({ ...lent, ...label }, bullet);
     const shared = this.shared[bullet ? 'bulleted' : 'plain'];
@@ -216,8 +219,16 @@ export class Reader {
     return shared.context;
   }
 
+  /** Right below the stove, the fuel or the pot. */
+  private isAmongCookKit(row: Row): boolean {
+    const kind = this.items.at(-1)?.kind;
+    return row.line - this.lastLine === 1 && (kind === 'stove' || kind === 'fuel' || kind === 'pot');
+  }
+
   private contextFor(lent: Lent, bulleted: boolean): Context {
+    const { said } = this.massUnits;
     return {
+      ...(said === undefined ? {} : { massUnit: said }),
       ...lent,
       headFirst: this.dictionary.languages[0]?.headFirst ?? false,
       bulleted,
@@ -389,6 +400,11 @@ export class Reader {
       return { number, span, ...(known ?? { use: 'not-cook-kit', because: phrase`nothing here names cook kit` }) };
     });
   }
+}
+
+/** A dash between words; the hyphen of "3-season" is none. */
+function isDash(token: Token, at: number, tokens: readonly Token[]): boolean {
+  return token.fold === '–' || (token.fold === '-' && (token.gap > 0 || (tokens[at + 1]?.gap ?? 1) > 0));
 }
 
 /** The next row that is not blank, at most one blank line below. */

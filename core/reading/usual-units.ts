@@ -1,9 +1,9 @@
 import type { Reading } from '../model/reading.js';
-import type { Stretch } from './items/stretch.js';
+import { termsOf, type Stretch } from './items/stretch.js';
 import type { UnitName } from '../data/words/words.js';
 import type { MeasureContext } from './quantities/measures.js';
 import { unitByName, type Unit } from './quantities/units.js';
-import type { Dictionary, Opening } from './text/lexicon.js';
+import type { Dictionary, Opening, Role } from './text/lexicon.js';
 import type { Token } from './text/tokens.js';
 import { findTerms } from './text/terms.js';
 
@@ -44,8 +44,36 @@ export function systemOf(
   return { system: customary > metric ? system : 'metric', measures };
 }
 
+/** Units of masses that show none. */
+export interface MassUnits {
+  /** Of every figure, where a line says so. */
+  readonly said?: Unit;
+  /** Of columns whose heads name none. */
+  readonly usual?: Unit;
+}
+
+export function massUnitsOf(stretches: readonly Stretch[]): MassUnits {
+  const said = saidMassUnit(stretches);
+  const usual = said ?? usualMassUnit(stretches);
+  return { ...(said === undefined ? {} : { said }), ...(usual === undefined ? {} : { usual }) };
+}
+
+/** "All figures in grams": the unit of every figure that shows none, where a line without a number says so. */
+function saidMassUnit(stretches: readonly Stretch[]): Unit | undefined {
+  for (const stretch of stretches) {
+    if (stretch.row.bullet || !stretch.tells(UNIT) || stretch.tokens.some((token) => token.type === 'number')) continue;
+    for (const term of termsOf(stretch, 'unit')) {
+      const unit = unitByName(term.value as UnitName);
+      if (isMass(unit) && termsOf(stretch, 'asides').some((word) => word.last === term.first - 1)) return unit;
+    }
+  }
+  return undefined;
+}
+
+const UNIT: ReadonlySet<Role> = new Set(['unit']);
+
 /** The unit of masses in columns whose heads name none: as a sentence of the text says ("all in grams"), else that of most masses. */
-export function usualMassUnit(stretches: readonly Stretch[]): Unit | undefined {
+function usualMassUnit(stretches: readonly Stretch[]): Unit | undefined {
   const counts = new Map<Unit, number>();
   for (const stretch of stretches) {
     const said =

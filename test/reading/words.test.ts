@@ -257,6 +257,8 @@ describe('a windscreen that a jacket bears the name of', () => {
     ['Cozinha\n- corta-vento 90 g\n- panela', 2],
     ['Roupa\n- corta-vento 300 g\n- calças', 0],
     ['- corta-vento 300 g\n- calças\n- meias', 0],
+    ['- fogareiro 90 g\n- corta-vento 90 g\n- meias', 2],
+    ['- fogareiro 90 g\n- meias\n- corta-vento 300 g', 1],
     ['Cuisine\n- coupe-vent alu\n- popote', 2],
     ['- coupe-vent imperméable\n- pantalon\n- chaussettes', 0],
   ])('%j', (text, items) => {

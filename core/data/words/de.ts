@@ -8,13 +8,13 @@ export const de: Words = {
     'und, mit, der, die, das, ein, eine, für, ohne, ist, nicht, oder, auf, wir, im, zum, zu, dem, den, von, je, aus, bei, pro, stück, m.',
 
   kinds: {
-    pot: '~topf, ~töpfchen, ~kochgeschirr, ~geschirrset, kochset, topfset, kochtopfset, ~pott, kasserolle, ~kasserole, ~feldgeschirr, alu geschirr, geschirr bw, essgeschirr, ~dreibeintopf, ~feuertopf, ~bräter, ~kochkessel, ~hängekessel, gulaschkessel, hordenkessel, ~feldflaschenbecher, kochbecher, ~sturmkocherset, kochsystemtopf, ~töpfli, kochgeschirrset, dutch oven, ~reindl, ~topfsatz, campinggeschirr, feldkochgeschirr, ~milchtopf | ~töpfe, ~töpfen, kochsets, topfsets, gulaschkessel, dutch ovens',
+    pot: '~topf, ~töpfchen, ~kochgeschirr, ~geschirrset, kochset, topfset, kochtopfset, ~pott, kasserolle, ~kasserole, ~feldgeschirr, alu geschirr, geschirr bw, essgeschirr, ~dreibeintopf, ~feuertopf, ~bräter, ~kochkessel, ~hängekessel, gulaschkessel, hordenkessel, ~feldflaschenbecher, kochbecher, ~sturmkocherset, kochsystemtopf, ~töpfli, kochgeschirrset, dutch oven, ~reindl, ~topfsatz, campinggeschirr, feldkochgeschirr, ~milchtopf, chessi, gamelle | ~töpfe, ~töpfen, kochsets, topfsets, gulaschkessel, dutch ovens, gamellen',
     mug: '~becher, ~tasse, kaffeebecher, thermobecher, haferl, trinkbecher, kuksa, faltbecher, ~häferl, ~humpen, ~becherl, ~becherchen | ~tassen, ~bechern',
     kettle: '~wasserkessel, ~teekessel, ~kessel, ~teekanne, ~kaffeekanne, ~wasserkocher, ~flötenkessel, ~kaffeekessel',
     pan: '~pfanne, ~pfännchen, pfanne/deckel, ~bratpfanne, pfannendeckel, deckelpfanne | ~pfannen',
     lid: '~deckel, ~topfdeckel',
     stove:
-      '~kocher, ~brenner, ~hobo, ~kochsystem, ~sturmkocher, holzvergaser, hobokocher, kochstelle, ~feuerstelle tragbar, ~gasherd, ~kartuschenkocher, hobo ofen, holzöfchen, ~raketenofen, campingherd, ~gaskocherl, 2 flammherd, ~kochplatte, ~hoboöfchen | ~kochern, ~brennern, ~kochplatten, ~gasherde',
+      '~kocher, ~brenner, ~hobo, ~kochsystem, ~sturmkocher, holzvergaser, hobokocher, kochstelle, ~feuerstelle tragbar, ~gasherd, ~kartuschenkocher, hobo ofen, holzöfchen, ~raketenofen, campingherd, ~gaskocherl, 2 flammherd, ~kochplatte, ~hoboöfchen, benziner | ~kochern, ~brennern, ~kochplatten, ~gasherde',
     fuel: '~kartusche, ~gaskartusche, ~schraubkartusche, ~stechkartusche, ~ventilkartusche, ~gasflasche, gas, ~brennstoff, ~brennstoffflasche, ~spiritusflasche, ~benzinflasche, ~petroleumflasche, ~tankflasche, ~gasdose, brennstoffvorrat, ~kraftstoffflasche, ~brennspiritusflasche, ~holzkohle, ~grillkohle, brennmaterial, ~gasbüchse, ~gasfläschchen, ~gaspatrone | ~kartuschen, ~gaskartuschen, ~gasflaschen, ~brennstoffflaschen, ~benzinflaschen, ~spiritusflaschen, ~gasdosen, ~gasbüchsen, ~gaspatronen, ~brennstoffvorräte',
     windscreen: '~windschutz, ~windschirm, ~windschild, ~windfang, ~windabweiser, ~windschott',
     bottle:
@@ -23,7 +23,7 @@ export const de: Words = {
       '~wassersack, ~wasserbeutel, ~trinkblase, ~trinksystem, ~faltkanister, ~faltflasche, ~wasserblase, ~trinkbeutel, ~falteimer, ~weichflasche, ~softflasche, ~wassertank | ~wassersäcke, ~wasserbeutel, ~trinkblasen, ~faltflaschen, ~softflaschen',
     bowl: '~schüssel, ~schale, ~napf, ~essnapf, teller tief, tiefer teller, suppenteller, müslischale | ~schüsseln, ~schalen, ~näpfe, tiefe teller, teller (tief)',
     utensil:
-      '~löffel, ~göffel, ~gabel, ~besteck, ~kochlöffel, ~kelle, ~schöpfkelle, ~pfannenwender, ~schneebesen, essstäbchen, ~schöpflöffel, ~grillzange, spork, ~schöpfer, ~suppenkelle, ~küchenzange, ~schaumlöffel | ~löffeln, ~gabeln',
+      '~löffel, ~göffel, ~gabel, ~besteck, ~kochlöffel, ~kelle, ~schöpfkelle, ~pfannenwender, ~schneebesen, essstäbchen, ~schöpflöffel, ~grillzange, spork, ~schöpfer, ~suppenkelle, ~küchenzange, ~schaumlöffel, ~schwingbesen | ~löffeln, ~gabeln',
     'other-cook':
       '~zahnputzbecher, ~zahnbecher, ~topfzange, ~topfgreifer, ~topfgriff, ~topfheber, ~greifzange, ~pfannengriff, ~topfhalter, griffzange, zange, ~hebezange, ~kocherbrett, ~kocherunterlage, ~bodenplatte, ~kartuschenständer, ~kartuschenfuß, ~dreibein, ~dreifuß, ~teller, ~espressokanne, ~espressokocher, ~kaffeefilter, ~kaffeepresse, ~messbecher, ~topfständer, ~topfauflage, ~kocherständer, ~grillrost, ~rost, ~grill, ~topfhülle, ~isolierhülle, ~kochhaken, ~hängevorrichtung, ~sieb, ~teesieb, ~feuerzeug, ~streichhölzer, ~zündhölzer, ~feuerstahl, feuerstarter, ~alufolie, ~wärmetauscher, ~feuerschale, unterlage für kocher, unterlage für den kocher, unterlage für die kocher, brett für den kocher, brett für kocher, ~sperrholzbrett, ~sperrholzplatte, ~kocherplatte, ~espressokännchen, mokkakanne, ~streichholz, ~zündholz, ~zündhölzli, ~kochunterlage, ~mokkakocher, frenchpress, french press | ~feuerzeuge, ~topfgreifern, ~grillroste',
   },

@@ -34,6 +34,7 @@ export const fr: Words = {
     soft: 'poche, sac, outre | poches, sacs',
     can: 'cartouche, bonbonne, recharge | cartouches, bonbonnes, recharges',
   },
+  pronoun: 'autre',
   notKit:
     'pote, potes, cache objectif, couvercle d’objectif, petit pot, pot de confiture, pot de miel, pot de, potage, potable, pastilles potables, quart d’heure, un quart d’heure, bon quart d’heure, bonbonne d’air, poêle à bois, pantalon, pantalons, panneau, panneau solaire, gants, casquette, lampe à gaz, lanterne à gaz, tasse de café, tasse de thé, tasses de, tasse d’eau, bol de soupe, bol de riz, bouteille de vin, bouteille de bière, boîte de, ouvre boîte, ouvre bouteille, décapsuleur, liquide vaisselle, éponge, brosse à casserole, bouillotte, gourde filtrante, filtre, gel hydroalcoolique, essence pour la voiture, essence voiture, alcool à 70, alcool à désinfecter, cartouche d’encre, sac de couchage, sac à dos, sac poubelle, sac étanche, sac à nourriture, sac à viande, poche poubelle, poche ventrale, poche avant, pince à épiler, pince à linge, pinces à linge, pince multifonction, pince à tiques, grille pain, fond de sac, casserole de bricolage, couverture, couverture de survie, veste coupe vent, pare vent de voiture, support de téléphone, support vélo, bidon d’essence, assiette de la selle',
   tails: '',

@@ -15,7 +15,7 @@ export const it: Words = {
     pan: 'padella, padellino, tegamino, piastra, tegame, bistecchiera, padellina, piastra di ghisa | padelle, padellini, tegami, tegamini, piastre, padelline, bistecchiere',
     lid: 'coperchio | coperchi',
     stove:
-      'fornello, fornellino, bruciatore, fornelletto, fornello a gas, fornello ad alcool, stufetta a legna, spiritiera, fornello a benzina, fornello multicombustibile, cucina da campo, cucina da campeggio, cucina a gas, stufa pirolitica, pirolitica, fornello a legna, stufa a legna pieghevole | fornelli, fornellini, bruciatori, spiritiere, fornelletti, fornelli a gas',
+      'fornello, fornellino, bruciatore, fornelletto, fornello a gas, fornello ad alcool, stufetta a legna, spiritiera, fornello a benzina, fornello multicombustibile, cucina da campo, cucina da campeggio, cucina a gas, stufa pirolitica, pirolitica, fornello a legna, stufa a legna pieghevole, fornellone, fornellone a gas | fornelli, fornellini, bruciatori, spiritiere, fornelletti, fornelli a gas, fornelloni, fornelloni a gas',
     fuel: 'bombola, bomboletta, cartuccia, cartuccia di gas, bombola di gas, gas, combustibile, carbonella, bottiglia per l’alcool, bottiglietta per l’alcool, bottiglia di benzina, bottiglia carburante, bottiglia per carburante, bottiglia del combustibile, bomboletta gas, bomboletta di gas, bomboletta del gas, bombola gas, bombola del gas, ricarica gas, ricarica di gas, cartuccia gas, bottiglia benzina, bottiglia alcool, flacone di alcool, flacone per alcool | bombole, bombolette, cartucce, bombolette gas, bombolette di gas, bombole di gas, bombole gas, cartucce gas, cartucce di gas, ricariche gas, ricariche di gas, bottiglie di benzina, bottiglie carburante',
     windscreen:
       'paravento, paravento per fornello, antivento, parafiamma, para vento, frangivento, schermo antivento, schermo paravento, pannello antivento, proteggi fiamma | paraventi, parafiamme',
@@ -34,7 +34,7 @@ export const it: Words = {
     soft: 'sacca, sacco, busta | sacche, sacchi, buste',
     can: 'bombola, bomboletta, cartuccia | bombole, bombolette, cartucce',
   },
-  pronoun: 'una, uno',
+  pronoun: 'una, uno, altra, altro',
   notKit:
     'pane, panno, panni, pantaloni, pantaloncini, pantofole, pinzette, pila, pile, lampada a gas, tazza di caffè, tazze di, tazza di tè, bicchiere di vino, bicchiere d’acqua, bottiglia di vino, bottiglia d’olio, vasetto di, vasetto, scatoletta, scatolette, apriscatole, apribottiglie, sacco a pelo, sacchi a pelo, sacco della spazzatura, sacchetti, sacchetto, sacco lenzuolo, busta stagna, filtro, benzina per l’auto, cartuccia d’inchiostro, spugna, borsa dell’acqua calda, bomboletta spray, spray, coprizaino, mollette, tappi, piatto doccia, pinza da ciglia, pinze da ciglia, pinza multiuso, pinze multiuso, pinza per i panni, pinze per i panni, bidone della spazzatura, piastra per capelli, set da cucito, batteria esterna',
   tails: '',

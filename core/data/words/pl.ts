@@ -193,7 +193,7 @@ export const pl: Words = {
     centilitre: 'centylitr',
     decilitre: 'decylitr',
     litre: 'litr, litry, litrów, litra, litrowy, litrowa',
-    gram: 'gram, gramy, gramów',
+    gram: 'gram, gramy, gramów, gramach',
     kilogram: 'kilo, kilogram, kilogramy',
     ounce: 'uncja, uncje',
     millimetre: 'milimetr, milimetrów',

@@ -1,8 +1,8 @@
 import { MISSING } from '../../model/given.js';
 import { phrase } from '../../model/phrase.js';
-import type { Measure } from '../quantities/measures.js';
+import type { Bare, Measure } from '../quantities/measures.js';
 import { assumed, spanOf, stated, type Draft } from './draft.js';
-import { isCalledGross } from './mass.js';
+import { bareNet, isCalledGross, isNetOfCan } from './mass.js';
 import { termsOf, type Stretch } from './stretch.js';
 import type { Role } from '../text/lexicon.js';
 
@@ -42,6 +42,8 @@ export function furtherOf(stretch: Stretch, draft: Draft): Draft[] {
   if (sorts.length > 0) return sorts;
   const ordered = countedInOrder(stretch, draft);
   if (ordered.length > 0) return ordered;
+  const another = oneMore(stretch, draft);
+  if (another !== undefined) return [another];
   if (draft.quantity.grounds !== 'stated' || draft.capacitiesMl.length !== 1) return [];
   const [first] = stretch.measures.filter(
     (measure) => measure.unit.dimension === 'volume' && measure.first >= draft.from && measure.last < draft.to,
@@ -58,57 +60,96 @@ export function furtherOf(stretch: Stretch, draft: Draft): Draft[] {
     const quantity = stated(count.value, spanOf(stretch, count.at, count.at));
     if (measure !== undefined)
       further.push({ ...draft, quantity, capacitiesMl: [capacity(stretch, measure)], massG: MISSING });
-    else if (size !== undefined && size.at <= count.at + LIMIT) {
-      const value = size.value * first.unit.factor;
-      const guess = assumed(
-        value,
-        phrase`the unit is taken from the size before it`,
-        phrase`write the unit`,
-        spanOf(stretch, size.at, size.at),
-      );
-      further.push({ ...draft, quantity, capacitiesMl: [guess], massG: MISSING });
-    }
+    else if (size !== undefined && size.at <= count.at + LIMIT)
+      further.push({ ...draft, quantity, capacitiesMl: [inUnitOf(stretch, first, size)], massG: MISSING });
   }
   return further;
 }
 
-interface Sort {
-  readonly quantity: Draft['quantity'];
-  readonly measure: Measure;
+function inUnitOf(stretch: Stretch, size: Measure, { at, value }: Bare): Draft['capacitiesMl'][number] {
+  return assumed(
+    value * size.unit.factor,
+    phrase`the unit is taken from the size before it`,
+    phrase`write the unit`,
+    spanOf(stretch, at, at),
+  );
 }
 
-/** "1 large (450 g) + 2 small (230 g) canisters", "one 1 L and two 2 L bottles": sizes that each have a count of their own; "gas 230 g + 110 g". */
+/** "A pot of 5 litres, one of 3": one more of its kind, whose size shows no unit. */
+function oneMore(stretch: Stretch, draft: Draft): Draft | undefined {
+  const sizes = stretch.measures.filter(
+    (measure) => measure.unit.dimension === 'volume' && measure.first >= draft.from && measure.last < draft.to,
+  );
+  const [size] = sizes;
+  if (size === undefined || sizes.length > 1 || draft.kind === 'fuel') return undefined;
+  const ones = [...termsOf(stretch, 'pronoun'), ...termsOf(stretch, 'article'), ...termsOf(stretch, 'number')].filter(
+    (term) => term.first > size.last && (term.role !== 'number' || term.value === 1),
+  );
+  const number = stretch.bare.find(
+    ({ at, value }) =>
+      at > size.last &&
+      at < draft.to &&
+      value > 0 &&
+      stretch.tokens[at - 1]?.type === 'word' &&
+      ones.some((one) => one.last === at - 2),
+  );
+  if (number === undefined) return undefined;
+  const [one] = ones.filter((term) => term.last === number.at - 2);
+  if (one === undefined) return undefined;
+  const quantity = stated(1, spanOf(stretch, one.first, one.last));
+  return { ...draft, quantity, capacitiesMl: [inUnitOf(stretch, size, number)], massG: MISSING };
+}
+
+/** A size of a thing at its tokens. */
+interface Size {
+  readonly first: number;
+  readonly last: number;
+  readonly given: Draft['massG'];
+}
+
+/** "1 large (450 g) + 2 small (230 g) canisters", "one 1 L and two 2 L bottles": sizes that each have a count of their own; "gas 230 + 110". */
 function countedSorts(stretch: Stretch, draft: Draft): Draft[] {
   const gas = draft.kind === 'fuel' && draft.fuelType.grounds !== 'missing' && draft.fuelType.value === 'gas';
-  const dimension = gas ? 'mass' : 'volume';
-  const measures = stretch.measures.filter(
-    (measure) => measure.unit.dimension === dimension && measure.first >= draft.from && measure.last < draft.to,
-  );
-  if (measures.length < 2 || measures.some((measure) => isCalledGross(stretch, measure))) return [];
-  const sorts: Sort[] = [];
-  for (const measure of measures) {
-    const last = sorts.at(-1)?.measure.last ?? draft.from - 1;
-    const count = countBefore(stretch, measure.first, last);
-    const until = count?.at ?? measure.first;
-    const joined = sorts.length === 0 || isJoined(stretch, last + 1, until);
-    const added = gas && sorts.length > 0 && stretch.tokens[measure.first - 1]?.fold === '+';
-    if (!joined || (count === undefined && !added && !(gas && sorts.length === 0))) return [];
+  const sizes = sizesOf(stretch, draft, gas);
+  if (sizes.length < 2) return [];
+  const sorts: Pick<Draft, 'quantity' | 'capacitiesMl' | 'fuelMassG' | 'massG'>[] = [];
+  let last = draft.from - 1;
+  for (const [i, size] of sizes.entries()) {
+    const count = countBefore(stretch, size.first, last);
+    const from = last < draft.noun[0] && draft.noun[1] < size.first ? draft.noun[1] + 1 : last + 1;
+    const joined = i === 0 || isJoined(stretch, from, count?.at ?? size.first);
+    const added = gas && (i === 0 || stretch.tokens[from]?.fold === '+');
+    if (!joined || (count === undefined && !added)) return [];
+    const quantity =
+      count === undefined
+        ? assumed(1, phrase`no number is given`, phrase`write how many`)
+        : stated(count.value, spanOf(stretch, count.at, count.at));
     sorts.push({
-      quantity:
-        count === undefined
-          ? assumed(1, phrase`no number is given`, phrase`write how many`)
-          : stated(count.value, spanOf(stretch, count.at, count.at)),
-      measure,
+      quantity,
+      capacitiesMl: gas ? [] : [size.given],
+      fuelMassG: gas ? size.given : MISSING,
+      massG: MISSING,
     });
+    last = size.last;
   }
-  const [own, ...further] = sorts.map(({ quantity, measure }) =>
-    gas
-      ? { quantity, fuelMassG: capacity(stretch, measure), massG: MISSING }
-      : { quantity, capacitiesMl: [capacity(stretch, measure)], massG: MISSING },
-  );
-  const massG = gas ? MISSING : draft.massG;
-  Object.assign(draft, own, { massG });
+  const [own, ...further] = sorts;
+  Object.assign(draft, own, { massG: gas ? MISSING : draft.massG });
   return further.map((one) => ({ ...draft, ...one }));
+}
+
+/** What tells the sizes of a thing: volumes; of gas the grams in a can, which need no unit. None where one is of a full can. */
+function sizesOf(stretch: Stretch, draft: Draft, gas: boolean): Size[] {
+  const measures = stretch.measures.filter(
+    (measure) =>
+      measure.unit.dimension === (gas ? 'mass' : 'volume') && measure.first >= draft.from && measure.last < draft.to,
+  );
+  if (measures.some((measure) => isCalledGross(stretch, measure))) return [];
+  const sizes: Size[] = measures.map((measure) => ({ ...measure, given: capacity(stretch, measure) }));
+  if (!gas) return sizes;
+  for (const { at, value } of stretch.bare)
+    if (at >= draft.from && at < draft.to && isNetOfCan(value))
+      sizes.push({ first: at, last: at, given: bareNet(stretch, at, value) });
+  return sizes.sort((a, b) => a.first - b.first);
 }
 
 /** The count right before a size, a mark or an adjective or two between: "2 x 1 l", "one large (450 g)". */
@@ -119,10 +160,7 @@ function countBefore(stretch: Stretch, before: number, after: number): { at: num
     const word = termsOf(stretch, 'number').find((term) => term.last === at && Number.isInteger(term.value));
     if (word !== undefined) return { at, value: Number(word.value) };
     if (termsOf(stretch, 'article').some((term) => term.last === at)) return { at, value: 1 };
-    const token = stretch.tokens[at];
-    const adjective =
-      token?.type === 'word' && !stretch.terms.some((term) => NO_ADJECTIVE.has(term.role) && term.last === at);
-    if (!adjective && !isMark(stretch, at) && token?.fold !== '(') return undefined;
+    if (!isAdjective(stretch, at) && !isMark(stretch, at) && stretch.tokens[at]?.fold !== '(') return undefined;
   }
   return undefined;
 }
@@ -139,14 +177,23 @@ const NO_ADJECTIVE: ReadonlySet<Role> = new Set([
   'asides',
 ]);
 
-/** Nothing but commas, signs and "and" between two sorts. */
+/** Nothing but commas, signs, "and" and what brackets a size between two sorts; after a plus a word of its own: "+ spare 110 g". */
 function isJoined(stretch: Stretch, from: number, to: number): boolean {
+  const plus = stretch.tokens[from]?.fold === '+';
   for (let at = from; at < to; at++) {
     const token = stretch.tokens[at];
     const sign = token?.type === 'sign' && '),+&/'.includes(token.fold);
-    if (!sign && !termsOf(stretch, 'and').some((term) => term.first <= at && term.last >= at)) return false;
+    const own = (plus || token?.gap === 0) && isAdjective(stretch, at);
+    if (!sign && !own && !termsOf(stretch, 'and').some((term) => term.first <= at && term.last >= at)) return false;
   }
   return from < to;
+}
+
+function isAdjective(stretch: Stretch, at: number): boolean {
+  return (
+    stretch.tokens[at]?.type === 'word' &&
+    !stretch.terms.some((term) => NO_ADJECTIVE.has(term.role) && term.last === at)
+  );
 }
 
 /** "Bottles 1 L (kids: 0.6 L) 2 + 3": as many counts, joined by +, as sizes before them. */

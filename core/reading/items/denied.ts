@@ -26,7 +26,7 @@ function refuses(stretch: Stretch, term: Term, no: Term): boolean {
       other.last < no.first,
   );
   if (between) return false;
-  if (stretch.tokens[no.first - 1]?.fold === '?') return true;
+  if (stretch.tokens[no.first - 1]?.fold === '?') return stretch.cellOf[no.first] === stretch.cellOf[term.last];
   const after = stretch.tokens[no.last + 1];
   const ends = after === undefined || (stretch.breaks[no.last + 1] ?? 0) > 0;
   if (no.first === term.last + 1 && ends && stretch.row.bullet) return true;

@@ -158,12 +158,29 @@ function isMassOfAll(stretch: Stretch, first: Draft, last: Draft): boolean {
   return between.some((token) => token.fold === ')');
 }
 
+/** "Storm cooker (2 pots, no kettle) 720 g": a mass after a bracket is of the thing before it, not of the last one inside. */
+function ownerOfBracket(stretch: Stretch, drafts: readonly Draft[], last: Draft): Draft | undefined {
+  if (last.massG.grounds !== 'stated' || last.massG.span === undefined || last.noun[0] < 0) return undefined;
+  const [start] = last.massG.span;
+  const owner = drafts.findLast((draft) => draft !== last && inParentheses(stretch, draft.noun[1] + 1, last.noun[0]));
+  const mass = stretch.measures.find((measure) => stretch.tokens[measure.first]?.start === start);
+  if (owner === undefined || mass === undefined || !isMissing(owner.massG)) return undefined;
+  return mass.first > last.noun[1] && !inParentheses(stretch, owner.noun[1] + 1, mass.first) ? owner : undefined;
+}
+
 /** "pot, pan, gripper, 412 g the lot": a mass of all together stands with the first. */
 export function shareMass(stretch: Stretch, drafts: readonly Draft[]): void {
   if (spreadMasses(stretch, drafts)) return;
   const [first] = drafts;
   const last = drafts.at(-1);
-  if (first === undefined || last === undefined || first === last || first.kind === last.kind) return;
+  if (first === undefined || last === undefined || first === last) return;
+  const owner = ownerOfBracket(stretch, drafts, last);
+  if (owner !== undefined) {
+    owner.massG = last.massG;
+    last.massG = { grounds: 'missing' };
+    return;
+  }
+  if (first.kind === last.kind) return;
   if (first.massG.grounds !== 'missing' || !isMassOfAll(stretch, first, last)) return;
   if (last.quantity.grounds === 'stated' && last.quantity.value > 1) return;
   first.massG = last.massG;
@@ -178,12 +195,17 @@ function withoutLabels(stretch: Stretch, things: readonly Thing[], context: Cont
   for (const [i, thing] of things.entries()) {
     const next = things[i + 1];
     const sign = stretch.tokens[thing.term.last + 1]?.fold;
-    if (sign === ':' && next !== undefined && next.kind === thing.kind) continue;
+    if (sign === ':' && next !== undefined && next.kind === thing.kind && inSentence(stretch, thing.term, next.term))
+      continue;
     if (i > 0 && isRepeat(stretch, things.slice(0, i), thing)) continue;
     if (isListed(stretch, context) || hasFigure(stretch, thing, next) || goesOn(stretch, kept.at(-1), thing))
       kept.push(thing);
   }
   return kept;
+}
+
+function inSentence(stretch: Stretch, a: Term, b: Term): boolean {
+  return clauseOf(stretch, b).from <= a.first;
 }
 
 /** "a 1.3 l pot, a small gas stove": a sentence that lists goes on to the next thing, by its article. */

@@ -62,7 +62,7 @@ export function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], con
   if (term.role === 'fuelTypes')
     return about === 'water' || about === 'sleep' || isPill(stretch, term, clause, context) ? undefined : 'fuel';
   if (term.value === 'soft')
-    return (has('water') || about === 'water') && hasVolume(stretch, clause)
+    return (has('water') || about === 'water' || followsBottle(stretch, term)) && hasVolume(stretch, clause)
       ? 'bladder'
       : has('water') && about === 'water'
         ? 'bladder'
@@ -167,6 +167,17 @@ function namesFuel(stretch: Stretch, term: Term, sorts: readonly Term[], clause:
         other.value !== 'wood',
     ) ||
     stretch.terms.some((other) => other.role === 'fuelTypes' && other.first === term.first && other.last === term.last)
+  );
+}
+
+/** "Bottles 2 x 1 l + bag 3 l". */
+function followsBottle(stretch: Stretch, term: Term): boolean {
+  return (
+    stretch.terms.some((other) => other.role === 'kind' && other.value === 'bottle' && other.last < term.first) &&
+    stretch.measures.some(
+      (measure) =>
+        measure.unit.dimension === 'volume' && (measure.first === term.last + 1 || measure.last === term.first - 1),
+    )
   );
 }
 

@@ -143,16 +143,25 @@ function weighedAlone(stretch: Stretch, measure: Measure): boolean {
 function readBareNet(stretch: Stretch, draft: Draft): void {
   if (draft.fuelType.grounds !== 'missing' && draft.fuelType.value !== 'gas') return;
   for (const number of bareOf(stretch, draft)) {
-    if (!number.number.whole || number.value < 90 || number.value > 500) continue;
+    if (!isNetOfCan(number.value)) continue;
     draft.taken.add(number.at);
-    draft.fuelMassG = assumed(
-      number.value,
-      phrase`a bare number beside a gas can is taken as grams of gas`,
-      phrase`write the unit: ${number.value} g`,
-      spanOf(stretch, number.at, number.at),
-    );
+    draft.fuelMassG = bareNet(stretch, number.at, number.value);
     return;
   }
+}
+
+/** Cans of so many grams of gas are sold. */
+export function isNetOfCan(value: number): boolean {
+  return Number.isInteger(value) && value >= 90 && value <= 500;
+}
+
+export function bareNet(stretch: Stretch, at: number, value: number): Draft['fuelMassG'] {
+  return assumed(
+    value,
+    phrase`a bare number beside a gas can is taken as grams of gas`,
+    phrase`write the unit: ${value} g`,
+    spanOf(stretch, at, at),
+  );
 }
 
 /** Whether a mass is of one piece or of the row, by the word beside it. */

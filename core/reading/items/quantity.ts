@@ -135,9 +135,18 @@ function before(stretch: Stretch, draft: Draft): Count | undefined {
     const count = numberAt(stretch, at, true);
     if (count === undefined) continue;
     if (count.value > MOST || isName(stretch, count, draft)) continue;
-    return count;
+    return isOfOther(stretch, draft, count) ? undefined : count;
   }
   return undefined;
+}
+
+/** "2 grills, bottle 10 kg": what a word between counts, unknown as it may be, and a comma parts from the thing. */
+function isOfOther(stretch: Stretch, draft: Draft, count: Count): boolean {
+  const next = count.last + 1;
+  if (draft.thing?.many === true || stretch.tokens[next]?.type !== 'word') return false;
+  if ([...termsOf(stretch, 'pieces'), ...termsOf(stretch, 'with')].some((term) => term.first === next)) return false;
+  const comma = stretch.tokens.findIndex((token, at) => at > next && token.fold === ',');
+  return comma > next && comma < draft.noun[0] && stretch.tokens[next]?.fold !== 'x';
 }
 
 /** A number that is part of a name ("Burrow 2 pot", "two-burner stove", "no. 1"), of a person or a measure. */
@@ -235,6 +244,7 @@ function standsAlone({ stretch, draft, count, many, previous, next }: Sided): bo
     next.type === 'number' ||
     count.last + 1 >= draft.to ||
     (stretch.breaks[count.last + 1] ?? 0) > 0;
+  if (many === false && count.value > MOST_BESIDE) return false;
   if (opens > 0 && ends && !isOther(previous)) return true;
   return opens === 2 && many === true && stretch.tokens[count.first]?.type === 'word';
 }

@@ -1,5 +1,5 @@
 import type { ItemKind } from '../../model/item.js';
-import type { Role } from '../text/lexicon.js';
+import { isThing, type Role } from '../text/lexicon.js';
 import type { Term } from '../text/terms.js';
 import { clauseOf, segmentOf, spanBreaks } from './clauses.js';
 import type { Context } from './context.js';
@@ -39,6 +39,7 @@ export function thingsOf(stretch: Stretch, context: Context): Thing[] {
 function headThing(stretch: Stretch, context: Context, things: readonly Thing[]): Thing | undefined {
   if (context.kind === undefined || stretch.row.type === 'heading' || stretch.row.cells.length > 1) return undefined;
   if (things.some((thing) => thing.kind === context.kind)) return undefined;
+  if (stretch.tells(CONTENT)) return undefined;
   if (context.kinds === true && (things.length > 0 || !isOneOf(stretch, context, context.kind))) return undefined;
   const until = things[0]?.term.first ?? stretch.tokens.length;
   const figured = stretch.measures.some(
@@ -53,11 +54,11 @@ function headThing(stretch: Stretch, context: Context, things: readonly Thing[])
   return { term, kind: context.kind, many: false, denied: false, sorts: [] };
 }
 
-/** Under "Pots:" a short row is a pot by its size; "rice 500 g" and "water 2 l" are none. */
+/** Under "Pots:" a short row is a pot by its size. */
 function isOneOf(stretch: Stretch, context: Context, kind: ItemKind): boolean {
   return (
     (context.bulleted || (context.plainLists && stretch.tokens.length <= LONGEST_NAMELESS)) &&
-    !stretch.tells(CONTENT) &&
+    !stretch.tells(NAMED) &&
     stretch.measures.some((measure) => measure.unit.dimension === 'volume' || !isVessel(kind))
   );
 }
@@ -65,7 +66,9 @@ function isOneOf(stretch: Stretch, context: Context, kind: ItemKind): boolean {
 /** Tokens of a row that gives the size of a thing and not its name. */
 const LONGEST_NAMELESS = 12;
 
-const CONTENT: ReadonlySet<Role> = new Set(['notKit', 'otherUse', 'food', 'water', 'fuelTypes', 'section']);
+/** "rice 500 g" and "water 2 l" under "Stove" or "Pots" tell of neither. */
+const CONTENT: ReadonlySet<Role> = new Set(['notKit', 'otherUse', 'food', 'water']);
+const NAMED: ReadonlySet<Role> = new Set(['fuelTypes', 'section']);
 
 function namedThings(stretch: Stretch, context: Context, head?: Thing): Thing[] {
   const nouns = nounsOf(stretch);
@@ -182,17 +185,20 @@ function nounsOf(stretch: Stretch): Term[] {
 
 /** "the 0.8 l one": a pronoun counts with a figure right beside it. */
 function pronounsOf(stretch: Stretch): readonly Term[] {
-  return termsOf(stretch, 'pronoun').filter((term) =>
-    stretch.measures.some(
-      (measure) =>
-        (measure.unit.dimension === 'volume' || measure.unit.dimension === 'mass') &&
-        (measure.last === term.first - 1 || measure.first === term.last + 2) &&
-        stretch.measures.some(
-          (other) =>
-            other.last < Math.min(measure.first, term.first) && other.unit.dimension === measure.unit.dimension,
-        ) &&
-        !spanBreaks(stretch, Math.min(measure.last, term.last) + 1, Math.max(measure.first, term.first)),
-    ),
+  const named = (term: Term) => stretch.terms.some((other) => isThing(other.role) && other.first === term.last + 1);
+  return termsOf(stretch, 'pronoun').filter(
+    (term) =>
+      !named(term) &&
+      stretch.measures.some(
+        (measure) =>
+          (measure.unit.dimension === 'volume' || measure.unit.dimension === 'mass') &&
+          (measure.last === term.first - 1 || measure.first === term.last + 2) &&
+          stretch.measures.some(
+            (other) =>
+              other.last < Math.min(measure.first, term.first) && other.unit.dimension === measure.unit.dimension,
+          ) &&
+          !spanBreaks(stretch, Math.min(measure.last, term.last) + 1, Math.max(measure.first, term.first)),
+      ),
   );
 }
 
@@ -301,6 +307,7 @@ function hasTail(stretch: Stretch, term: Term): boolean {
 
 /** After "for", "in", "on": only mentioned. Not at the head of its row, and not with figures of its own before it. */
 function isAside(stretch: Stretch, term: Term, things: readonly Thing[], context: Context): boolean {
+  if (things.length > 0 && isForSoMany(stretch, term)) return true;
   for (let at = term.first - 1; at >= Math.max(0, term.first - 4); at--) {
     if (stretch.tokens[at]?.fold === '=') return true;
     if ((stretch.breaks[at + 1] ?? 0) > 0 || stretch.tokens[at]?.type !== 'word') return false;
@@ -312,6 +319,17 @@ function isAside(stretch: Stretch, term: Term, things: readonly Thing[], context
     if (stretch.terms.some((other) => other.role === 'heads' && other.last === at)) return true;
   }
   return false;
+}
+
+/** "moka pot for 3 cups": what it makes. */
+function isForSoMany(stretch: Stretch, term: Term): boolean {
+  const at = term.first - 1;
+  return (
+    stretch.bare.some((number) => number.at === at) &&
+    (stretch.breaks[term.first] ?? 0) === 0 &&
+    (stretch.breaks[at] ?? 0) === 0 &&
+    termsOf(stretch, 'peopleBefore').some((word) => word.last === at - 1)
+  );
 }
 
 /** "2 pots, pan, 2 lids": lids listed after a pan are the pot's; "pan with lid" has its own. */

@@ -14,7 +14,9 @@ export function ouncesAreVolume(stretch: Stretch, draft: Draft, measure: Measure
   const [noun, last] = draft.noun;
   const value = measure.values[0] ?? 0;
   const others = measuresOf(stretch, draft);
-  if (others.some((other) => other !== measure && other.unit.dimension === 'volume')) return false;
+  const weighs = others.some((other) => other !== measure && other.unit.dimension === 'mass');
+  if (others.some((other) => other !== measure && other.unit.dimension === 'volume'))
+    return draft.kind === 'fuel' && flask && weighs && measure.last === noun - 1;
   if (near(stretch, 'weighs', measure.first, measure.last, 1) !== undefined) return false;
   if (measure.last < noun) return true;
   const ounces = others.filter((other) => other.unit.dimension === 'ounce');

@@ -31,7 +31,7 @@ export function notAQuantity(tokens: readonly Token[], at: number): number {
     tokens[at + 3]?.gap === 0 &&
     tokens[at + 4]?.number !== undefined &&
     tokens[at + 4]?.gap === 0;
-  if (!date) return at;
+  if (!date || !isWhole(tokens, [at, at + 2, at + 4])) return at;
   end = at + 4;
   while (
     tokens[end + 1]?.fold === dash.fold &&
@@ -41,6 +41,11 @@ export function notAQuantity(tokens: readonly Token[], at: number): number {
   )
     end += 2;
   return end + 1;
+}
+
+/** "2.5/4/6 litre": sizes of a set; a date and a version go by whole numbers. */
+function isWhole(tokens: readonly Token[], places: readonly number[]): boolean {
+  return places.every((at) => tokens[at]?.number?.whole === true);
 }
 
 /** "1:50 000": the group of three after a scale belongs to it. */

@@ -51,7 +51,7 @@ export function tokenise(text: string, start: number, end: number, html = false)
       type,
       start: from[at] ?? end,
       end: to[until - 1] ?? end,
-      fold: number === undefined ? spelling(codes, at, until) : '',
+      fold: number !== undefined ? '' : code === TIMES && until === at + 1 ? 'x' : spelling(codes, at, until),
       gap,
       number,
     });
@@ -67,6 +67,9 @@ export function parted(token: Token, gap: Gap): Token {
   const { type, start, end, fold, number } = token;
   return { type, start, end, fold, gap, number };
 }
+
+/** The Cyrillic letter that stands for "times" where it stands alone: "450 г х 3". */
+const TIMES = 'х'.charCodeAt(0);
 
 const LONGEST_WORD = 60;
 

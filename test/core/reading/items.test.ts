@@ -118,6 +118,11 @@ describe('items', () => {
         { kind: 'utensil', n: 4 },
       ],
     ],
+    ['Espressokanne für 3 Tassen', [{ kind: 'other-cook', n: 1 }]],
+    ['- for 4 of us 4 mugs', [{ kind: 'mug', n: 4 }]],
+    ['- 2 kneips, bottle 1 l', [{ kind: 'bottle', n: 1, ml: [1000] }]],
+    ['- 2 small, blue mugs', [{ kind: 'mug', n: 2 }]],
+    ['Газ 450 г х 3', [{ kind: 'fuel', n: 3, net: 450 }]],
     ['- Moka da 3 tazze', [{ kind: 'other-cook', n: 1, ml: [710] }]],
     ['Pot: 4 quarts', [{ kind: 'pot', n: 1, ml: [3785] }]],
   ])('counts: %s', (text, items) => {
@@ -170,6 +175,62 @@ describe('items', () => {
       [
         { kind: 'stove', n: 1, g: 45 },
         { kind: 'pot', n: 1, ml: [900], g: 120 },
+      ],
+    ],
+    [
+      'Stormkök litet (2 kastruller 1 l, stekpanna) 720 g',
+      [
+        { kind: 'stove', n: 1, g: 720 },
+        { kind: 'pot', n: 2, ml: [1000] },
+        { kind: 'pan', n: 1 },
+      ],
+    ],
+    [
+      'Pot 1 l (lid 20 g, pan 90 g)',
+      [
+        { kind: 'pot', n: 1, ml: [1000] },
+        { kind: 'lid', n: 1, g: 20 },
+        { kind: 'pan', n: 1, g: 90 },
+      ],
+    ],
+    [
+      'Old stove: 380g. New stove 73 g',
+      [
+        { kind: 'stove', n: 1, g: 380 },
+        { kind: 'stove', n: 1, g: 73 },
+      ],
+    ],
+    ['- 3 billies nesting 2.5/4/6 litre', [{ kind: 'pot', n: 3, ml: [2500, 4000, 6000], bail: '~true' }]],
+    ['- pot 2/4/2021', [{ kind: 'pot', n: 1 }]],
+    ['- Fuel: 4oz bottle, 18 g empty, holds 120 ml', [{ kind: 'fuel', n: 1, ml: [120], g: 18 }]],
+    [
+      '- 1 olla de 20 litros y otra de 10\n- otra olla 2 l, 120 g',
+      [
+        { kind: 'pot', n: 1, ml: [20000] },
+        { kind: 'pot', n: 1, ml: [10000] },
+        { kind: 'pot', n: 1, ml: [2000], g: 120 },
+      ],
+    ],
+    [
+      'Gourdes 2x1L + poche 3L\nsac 30 L',
+      [
+        { kind: 'bottle', n: 2, ml: [1000] },
+        { kind: 'bladder', n: 1, ml: [3000] },
+      ],
+    ],
+    [
+      'Alles in Gramm gewogen\nTopf 600 ml Titan 76\nLöffel 9\nFlasche 1,5 l 34 x2',
+      [
+        { kind: 'pot', n: 1, ml: [600], g: 76, material: 'titanium' },
+        { kind: 'utensil', n: 1, g: 9 },
+        { kind: 'bottle', n: 2, ml: [1500] },
+      ],
+    ],
+    [
+      'I count every gram, in this list as well.\nPot 600 ml 76\nStove',
+      [
+        { kind: 'pot', n: 1, ml: [600] },
+        { kind: 'stove', n: 1 },
       ],
     ],
     [
@@ -282,6 +343,8 @@ describe('items', () => {
     ['Packlista\nKök\nkastrull 1 l\nsked', ['stove', 'pot', 'utensil']],
     ['Stove\nPot\nMug', ['stove', 'pot', 'mug']],
     ['Stove:\nPot\nMug', ['pot', 'mug']],
+    ['My 3-season cook system:\nPot: 1 l\nLid', ['pot', 'lid']],
+    ['My kit\nstove\nbig pot\nwater 3 l\nmug', ['stove', 'pot', 'mug']],
     ['Stove\n- Pot\n- Mug', ['pot', 'mug']],
     ['Popote\n\nCasserole 1 l\nRéchaud 90 g\nBol', ['pot', 'stove', 'bowl']],
   ])('tells a heading from a thing of its name: %j', (text, kinds) => {
@@ -340,6 +403,20 @@ describe('items', () => {
       ],
     ],
     ['- gas for 2 people, 230 g', [{ kind: 'fuel', n: 1, net: 230 }]],
+    [
+      'Gas 230 + 110',
+      [
+        { kind: 'fuel', n: '~1', net: '~230' },
+        { kind: 'fuel', n: '~1', net: '~110' },
+      ],
+    ],
+    [
+      '1 11kg Gasflasche + Reserve 5kg',
+      [
+        { kind: 'fuel', n: 1, net: 11000 },
+        { kind: 'fuel', n: '~1', net: 5000 },
+      ],
+    ],
     ['- canister 230 g, one (gross 375 g)', [{ kind: 'fuel', n: 1, net: 230, g: 375 }]],
     [
       '- gass 230 g for to personer\n- kjele 1 l',
