@@ -101,7 +101,8 @@ function levelOf(stretch: Stretch, level: number, plain: boolean): Level {
   const stove = terms.find((term) => term.role === 'stoveTypes');
   const fuel = terms.find((term) => term.role === 'fuelTypes');
   const person = terms.some(
-    (term) => term.role === 'perPerson' && (term.last > term.first || (tokens[term.first]?.fold.length ?? 0) > 6),
+    (term) =>
+      term.role === 'perPerson' && (term.last > term.first || (tokens[term.first]?.fold.length ?? 0) > LONGEST_MARK),
   );
   const unit: Unit | undefined = tokens.some((token) => token.type === 'number') ? undefined : unitIn(tokens, terms);
   const massUnit = unit?.dimension === 'mass' || unit?.dimension === 'ounce' ? unit : unitAfterNumbers(stretch);
@@ -174,7 +175,7 @@ export function isHeading(stretch: Stretch, around: HeadingContext): boolean {
   );
   if (weighed && !(section || (told && colon))) return false;
   if (colon) return true;
-  if (isUnitHead(stretch)) return true;
+  if (isUnitHead(stretch) || saysWhoOnly(stretch)) return true;
   const capitals = isCapitals(stretch);
   if (
     around.next === 'bullet' &&
@@ -211,6 +212,17 @@ function summing(stretch: Stretch): number {
         termsOf(stretch, 'totals').some((term) => term.first <= at && term.last >= at)),
   ).length;
 }
+
+/** "Personal kit", "Coletivo", "Group gear (Paul has the van)": who brings what follows, and nothing else. */
+function saysWhoOnly({ tokens, terms }: Stretch): boolean {
+  const bracket = tokens.findIndex(({ fold }) => fold === '(');
+  const end = bracket < 0 ? tokens.length : bracket;
+  const who = terms.find((term) => (term.role === 'perPerson' || term.role === 'shared') && term.first === 0);
+  return who !== undefined && who.last === end - 1 && (end > 1 || (tokens[0]?.fold.length ?? 0) > LONGEST_MARK);
+}
+
+/** "Each" and "pp" on a line of their own are cells of a row that was stacked. */
+const LONGEST_MARK = 6;
 
 /** "Kitchen oz", "Bike g Kitchen g": heads of columns that ran together; they end in the unit of the figures below. */
 function isUnitHead({ tokens, words }: Stretch): boolean {

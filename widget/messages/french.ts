@@ -1005,6 +1005,7 @@ const sentences: Readonly<Record<string, string>> = {
   'one day more than nights': 'un jour de plus que de nuits',
   'write the days': 'écrire les jours',
   'of a range the upper end is taken': 'd’une fourchette, la borne supérieure est retenue',
+  'from the first date to the last': 'de la première date à la dernière',
   'write one number': 'écrire un seul nombre',
   'who writes goes along, and is one more': 'la personne qui écrit en est, et compte en plus',
   'names are taken for people': 'les noms sont pris pour des personnes',

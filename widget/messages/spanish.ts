@@ -995,6 +995,7 @@ const sentences: Readonly<Record<string, string>> = {
   'one day more than nights': 'un día más que noches',
   'write the days': 'escribir los días',
   'of a range the upper end is taken': 'de un intervalo se toma el extremo superior',
+  'from the first date to the last': 'de la primera fecha a la última',
   'write one number': 'escribir un solo número',
   'who writes goes along, and is one more': 'quien escribe va también y cuenta como uno más',
   'names are taken for people': 'los nombres se toman por personas',

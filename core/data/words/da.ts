@@ -201,7 +201,7 @@ export const da: Words = {
 
   trip: {
     people:
-      'ledere, mand, personer, person, pers, deltagere, venner, børn, unge, spejdere, elever, voksne, kammerater, voksen, kolleger, gæster, barn',
+      'ledere, mand, personer, person, pers, deltagere, venner, børn, unge, spejdere, elever, voksne, kammerater, voksen, kolleger, gæster, barn, deltager, forældre, kajakroere, børnene',
     peopleBefore: 'gruppe på, for, vi er, vi var, vi bliver, antal personer',
     party: [
       [1, 'alene, solo, på egen hånd'],

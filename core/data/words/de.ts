@@ -233,7 +233,7 @@ export const de: Words = {
 
   trip: {
     people:
-      'kind, teamer, begleiter, leiter, leiterinnen, betreuer, betreuerinnen, erwachsener, leute, personen, person, mann, teilnehmer, teilnehmende, schüler, kinder, jugendliche, pfadfinder, freunde, mann hoch, wanderer, leuten, erwachsene, köpfe, kumpels, freundinnen, freunden, kindern, kollegen, jungs, mädels, pfadis, rover, wölflinge, erwachsenen, kids, studenten, studierende, gäste, hungrige, tn, leitende, leitenden, leiterin, pax, seelen, hungrigen',
+      'kind, teamer, begleiter, leiter, leiterinnen, betreuer, betreuerinnen, erwachsener, leute, personen, person, mann, teilnehmer, teilnehmende, schüler, kinder, jugendliche, pfadfinder, freunde, mann hoch, wanderer, leuten, erwachsene, köpfe, kumpels, freundinnen, freunden, kindern, kollegen, jungs, mädels, pfadis, rover, wölflinge, erwachsenen, kids, studenten, studierende, gäste, hungrige, tn, leitende, leitenden, leiterin, pax, seelen, hungrigen, paddler, paddlerinnen, teilnehmerinnen, schülerinnen, wanderinnen, radler, helfer, jugendleiter, mitfahrer',
     peopleBefore: 'gruppe von, für, zu, wir sind, wir waren, gruppengröße, teilnehmerzahl, personenzahl',
     party: [
       [1, 'solo, allein, alleine, für mich allein, einer person'],

@@ -133,7 +133,7 @@ export const es: Words = {
   with: 'con, más, +, incluye, incluido, c/',
   and: 'y, e, más, +',
   or: 'o, u',
-  to: 'a',
+  to: 'a, al',
   if: 'si, en caso de',
   about: 'unos, unas, aprox, aproximadamente, casi, sobre',
   away: {
@@ -212,7 +212,7 @@ export const es: Words = {
 
   trip: {
     people:
-      'personas, persona, participantes, amigos, chicos, alumnos, niños, monitores, adultos, jóvenes, scouts, amigas, colegas, compañeros, adulto, niño, excursionistas, hijos',
+      'personas, persona, participantes, amigos, chicos, alumnos, niños, monitores, adultos, jóvenes, scouts, amigas, colegas, compañeros, adulto, niño, excursionistas, hijos, chavales, monitor, montañeros, ciclistas, pax, peques, chicas, acompañantes, participante',
     peopleBefore: 'grupo de, para, somos, éramos, seremos',
     party: [
       [1, 'solo, sola, en solitario, yo solo'],
@@ -245,7 +245,7 @@ export const es: Words = {
       'noviembre',
       'diciembre',
     ],
-    meltsSnow: 'derretir nieve, fundir nieve, nieve derretida',
+    meltsSnow: 'derretir nieve, fundir nieve, nieve derretida, nieve para derretir',
     snow: {
       new: 'nieve nueva, nieve polvo',
       settled: 'nieve asentada',

@@ -140,7 +140,7 @@ export const fr: Words = {
   with: 'avec, plus, +, inclus, y compris',
   and: 'et, plus, &, +',
   or: 'ou, ou bien',
-  to: 'à',
+  to: 'à, au',
   if: 'si, en cas de',
   about: 'environ, env, à peu près, presque, autour de',
   away: {
@@ -221,7 +221,7 @@ export const fr: Words = {
 
   trip: {
     people:
-      'personnes, personne, pers, pers., participants, accompagnateurs, animateurs, élèves, enfants, amis, adultes, jeunes, scouts, marcheurs, copains, copines, potes, amies, ados, adulte, enfant, gamins, louveteaux, éclaireurs, pionniers, randonneurs, encadrants, chefs',
+      'personnes, personne, pers, pers., participants, accompagnateurs, animateurs, élèves, enfants, amis, adultes, jeunes, scouts, marcheurs, copains, copines, potes, amies, ados, adulte, enfant, gamins, louveteaux, éclaireurs, pionniers, randonneurs, encadrants, chefs, gars, filles, garçons, moniteurs, cyclistes, pagayeurs, invités, pax, stagiaires',
     peopleBefore: 'groupe de, pour, à, nous sommes, nous serons, on est, on sera, on était, équipe de',
     party: [
       [1, 'solo, en solo, seul, seule, tout seul, toute seule'],

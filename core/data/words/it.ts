@@ -132,7 +132,7 @@ export const it: Words = {
   with: 'con, più, +, incluso, c/',
   and: 'e, ed, più, +',
   or: 'o, oppure',
-  to: 'a',
+  to: 'a, al',
   if: 'se, in caso di',
   about: 'circa, quasi, ca, intorno a',
   away: {
@@ -213,7 +213,7 @@ export const it: Words = {
 
   trip: {
     people:
-      'persone, persona, partecipanti, amici, ragazzi, bambini, capi, accompagnatori, adulti, scout, amiche, adulto, bambino, ragazze, lupetti, figli, escursionisti, esploratori',
+      'persone, persona, partecipanti, amici, ragazzi, bambini, capi, accompagnatori, adulti, scout, amiche, adulto, bambino, ragazze, lupetti, figli, escursionisti, esploratori, bimbi, capo, pax, educatori, allievi, ciclisti, camminatori',
     peopleBefore: 'gruppo di, per, in, siamo in, siamo, saremo in, eravamo in',
     party: [
       [1, 'da solo, da sola, in solitaria, solo io'],

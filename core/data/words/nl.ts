@@ -204,7 +204,7 @@ export const nl: Words = {
 
   trip: {
     people:
-      'leiding, begeleiders, leiders, personen, persoon, pers, deelnemers, vrienden, kinderen, jongeren, scouts, leerlingen, volwassenen, mensen, vriendinnen, maten, volwassene, kind, kids, jongens, meiden, welpen, verkenners',
+      'leiding, begeleiders, leiders, personen, persoon, pers, deelnemers, vrienden, kinderen, jongeren, scouts, leerlingen, volwassenen, mensen, vriendinnen, maten, volwassene, kind, kids, jongens, meiden, welpen, verkenners, begeleiding, gasten, fietsers, wandelaars, kanoërs, ouders',
     peopleBefore: 'groep van, voor, wij zijn, we zijn, we waren, ploeg van',
     party: [
       [1, 'alleen, solo, in mijn eentje'],
@@ -252,7 +252,7 @@ export const nl: Words = {
     noSnow: 'geen sneeuw',
     minus: 'min, onder nul',
     lows: 'minimumtemperatuur, minimumtemperaturen, laagste temperatuur, nachttemperatuur, nachttemperaturen, minima',
-    cold: 'nacht, nachten, koud, vorst, minimum, temperatuur, ’s nachts, s nachts, temperaturen, temp',
+    cold: 'nacht, nachten, koud, vorst, minimum, temperatuur, ’s nachts, s nachts, temperaturen, temp, vriespunt',
     rated: 'comfort, slaapzak, tent, limiet, mat, persoons',
     altitude: 'hoogte, pas, top, kamp, hut, boven zee',
     fireAllowed: 'vuur toegestaan, kampvuur toegestaan',

@@ -202,7 +202,7 @@ export const no: Words = {
 
   trip: {
     people:
-      'ledere, personer, person, pers, deltakere, venner, barn, ungdommer, speidere, elever, voksne, stykker, kompiser, kamerater, voksen, unger, kolleger, folk',
+      'ledere, personer, person, pers, deltakere, venner, barn, ungdommer, speidere, elever, voksne, stykker, kompiser, kamerater, voksen, unger, kolleger, folk, gjester, padlere, foreldre, turledere',
     peopleBefore: 'gruppe på, for, vi er, vi var, vi blir, antall personer',
     party: [
       [1, 'alene, solo, på egen hånd'],

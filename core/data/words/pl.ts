@@ -208,7 +208,7 @@ export const pl: Words = {
 
   trip: {
     people:
-      'opiekunów, opiekunowie, osoby, osób, osoba, os, uczestników, uczestnicy, dzieci, uczniów, harcerzy, ludzi, dorosły, dorosłych, dorośli, dorosłe, dziecko, kumpli, kolegów, przyjaciół, zuchów, harcerze, harcerek, turystów',
+      'opiekunów, opiekunowie, osoby, osób, osoba, os, uczestników, uczestnicy, dzieci, uczniów, harcerzy, ludzi, dorosły, dorosłych, dorośli, dorosłe, dziecko, kumpli, kolegów, przyjaciół, zuchów, harcerze, harcerek, turystów, kajakarzy, instruktorów, harcerki, gości, rowerzystów, kadry',
     peopleBefore: 'dla, na, jesteśmy w, jest nas, grupa, liczba osób',
     party: [
       [1, 'solo, sam, sama, samotnie'],
@@ -246,7 +246,7 @@ export const pl: Words = {
       'listopad, listopada, listopadzie',
       'grudzień, grudnia, grudniu',
     ],
-    meltsSnow: 'topienie śniegu, topić śnieg, topimy śnieg, roztapianie śniegu',
+    meltsSnow: 'topienie śniegu, topić śnieg, topimy śnieg, roztapianie śniegu, woda ze śniegu, ze śniegu',
     snow: {
       new: 'świeży śnieg, puch śnieżny',
       settled: 'osiadły śnieg, stary śnieg',

@@ -132,7 +132,7 @@ export const pt: Words = {
   with: 'com, mais, c/, +, inclui, incluindo',
   and: 'e, mais, +',
   or: 'ou',
-  to: 'a, até',
+  to: 'a, até, ao',
   if: 'se, em caso de, caso',
   about: 'cerca de, aprox, aproximadamente, quase, uns, umas',
   away: {
@@ -212,7 +212,7 @@ export const pt: Words = {
 
   trip: {
     people:
-      'pessoas, pessoa, participantes, amigos, alunos, crianças, monitores, chefes, adultos, jovens, escuteiros, escoteiros, amigas, colegas, adulto, criança, filhos, pax, lobitos, caminheiros',
+      'pessoas, pessoa, participantes, amigos, alunos, crianças, monitores, chefes, adultos, jovens, escuteiros, escoteiros, amigas, colegas, adulto, criança, filhos, pax, lobitos, caminheiros, miúdos, dirigentes, caminhantes, chefe, monitor, rapazes, raparigas',
     peopleBefore: 'grupo de, para, somos, éramos, seremos',
     party: [
       [1, 'sozinho, sozinha, a solo, em solitário'],

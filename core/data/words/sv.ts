@@ -203,7 +203,7 @@ export const sv: Words = {
 
   trip: {
     people:
-      'ledare, personer, person, pers, deltagare, vänner, barn, ungdomar, scouter, elever, vuxna, man, kompisar, polare, kollegor, vuxen, ungar, unga, konfirmander',
+      'ledare, personer, person, pers, deltagare, vänner, barn, ungdomar, scouter, elever, vuxna, man, kompisar, polare, kollegor, vuxen, ungar, unga, konfirmander, gäster, paddlare, cyklister, föräldrar, ungdomsledare',
     peopleBefore: 'grupp på, för, vi är, vi var, vi blir, antal personer',
     party: [
       [1, 'ensam, solo, på egen hand, själv'],

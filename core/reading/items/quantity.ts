@@ -129,6 +129,8 @@ function numberAt(stretch: Stretch, at: number, back = false): Count | undefined
 function before(stretch: Stretch, draft: Draft): Count | undefined {
   const end = draft.noun[0];
   for (let at = end - 1; at >= draft.from; at--) {
+    // "Each patrol (6): pots": what stands in the label of a line counts none of its things.
+    if (stretch.tokens[at]?.fold === ':' && stretch.tokens[at - 1]?.fold === ')') return undefined;
     const pair = termsOf(stretch, 'pair').find((term) => term.last === at);
     const tied = stretch.tokens[at + 1]?.fold === '-' && stretch.tokens[at + 1]?.gap === 0;
     if (pair !== undefined && end - at <= 3 && !tied) return { value: 2, first: pair.first, last: pair.last };
@@ -165,6 +167,7 @@ function isName(stretch: Stretch, count: Count, draft: Draft): boolean {
       previous.fold === 'ø')
   )
     return true;
+  if (termsOf(stretch, 'month').some((month) => month.first === count.last + 1)) return true;
   if (near(stretch, 'people', count.last, count.last, 0) !== undefined && count.last + 1 < draft.noun[0]) return true;
   if (next?.fold === 'x' || next?.fold === '×' || next?.fold === '*' || next?.fold === ')') return false;
   if (stretch.tokens[count.first]?.gap === 0 && previous?.type === 'word' && count.first > draft.from) return true;

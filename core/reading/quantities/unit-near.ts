@@ -65,7 +65,8 @@ export function unitAfter(tokens: readonly Token[], at: number, near: UnitMarks,
       : { unit, last: dotted(tokens, term.last) };
   }
   if (token.fold === 'c' || token.fold === 'f') {
-    if (next?.fold === '.' && next.gap === 0 && token.fold === 'c') return { unit: UNITS.cup, last: i + 1 };
+    if (next?.fold === '.' && next.gap === 0 && token.fold === 'c' && tokens[i + 2] !== undefined)
+      return { unit: UNITS.cup, last: i + 1 };
     return endsHere(next) ? { unit: token.fold === 'c' ? UNITS.c : UNITS.f, last: i } : undefined;
   }
   if (token.fold === 'in')

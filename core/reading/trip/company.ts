@@ -112,11 +112,12 @@ function memberOf(stretch: Stretch, sort: Member['sort'], number: Count, last: n
 /** Words between "my" and the one who goes along: "my 12-year-old son". */
 const MOST_BETWEEN = 6;
 
-/** Where "my old dad" begins. */
+/** Where "my old dad", "la mia ragazza" begins. */
 function withOwner(stretch: Stretch, noun: number): number {
+  const owns = (at: number) => stretch.terms.some((term) => OWNERS.has(term.role) && term.first === at);
   for (let at = noun - 1; at >= 0 && noun - at <= MOST_BETWEEN; at--) {
     if ((stretch.breaks[at + 1] ?? 0) > 0) break;
-    if (stretch.terms.some((term) => OWNERS.has(term.role) && term.first === at)) return at;
+    if (owns(at)) return at > 0 && owns(at - 1) ? at - 1 : at;
   }
   return noun;
 }

@@ -4,6 +4,7 @@ import type { Term } from '../text/terms.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
 import { assumed, spanOf, stated } from '../items/draft.js';
 import { degreesIn } from './degrees.js';
+import { isTime } from './season.js';
 import {
   countOrMost,
   followed,
@@ -18,7 +19,12 @@ import {
 
 export function daysOf(stretch: Stretch): Given<number> | undefined {
   const numbers = numbersIn(stretch).filter(
-    (number) => number.value >= 1 && number.value <= 400 && !isDoubt(stretch, number.first) && !isOpen(stretch, number),
+    (number) =>
+      number.value >= 1 &&
+      number.value <= 400 &&
+      !isDoubt(stretch, number.first) &&
+      !isOpen(stretch, number) &&
+      !isDate(stretch, number),
   );
   for (const number of numbers) {
     for (const [role, factor] of [
@@ -40,7 +46,56 @@ export function daysOf(stretch: Stretch): Given<number> | undefined {
     if (night !== undefined && number.value < 100) return afterNights(stretch, number, night.last);
   }
   const [nights] = labelledCounts(stretch, 'night');
-  return nights === undefined ? undefined : afterNights(stretch, nights, nights.last);
+  return nights === undefined ? betweenDates(stretch) : afterNights(stretch, nights, nights.last);
+}
+
+/** "14-16 March", "vom 12. bis 15. Juli": from the first date to the last. */
+function betweenDates(stretch: Stretch): Given<number> | undefined {
+  const dates = numbersIn(stretch).filter(({ value }) => value >= 1 && value <= 31);
+  for (const month of termsOf(stretch, 'month')) {
+    if (!isTime(stretch, month, false)) continue;
+    const last = dates.find((date) => isWithin(stretch, afterOrdinal(stretch, date), month.first)) ?? dates.at(-1);
+    const first = dates.find((date) => last !== undefined && date.value < last.value && spans(stretch, date, last));
+    if (first === undefined || last === undefined || isDoubt(stretch, first.first)) continue;
+    const from = Math.min(first.first, month.first);
+    if (first.first - month.last > MOST_BESIDE || month.first - last.last > MOST_BESIDE + 1) continue;
+    return assumed(
+      last.value - first.value + 1,
+      phrase`from the first date to the last`,
+      phrase`write the days`,
+      spanOf(stretch, from, Math.max(last.last, month.last)),
+    );
+  }
+  return undefined;
+}
+
+/** Words between a date and its month: "7 de agosto". */
+const MOST_BESIDE = 2;
+
+function isWithin(stretch: Stretch, at: number, month: number): boolean {
+  return month >= at && month - at < MOST_BESIDE && (stretch.breaks[month] ?? 0) < 2;
+}
+
+/** "12.", "12th", "1er": the token after a date. */
+function afterOrdinal(stretch: Stretch, { last }: Count): number {
+  const next = stretch.tokens[last + 1];
+  const ordinal = next?.gap === 0 && (next.fold === '.' || (next.type === 'word' && next.fold.length <= 2));
+  return ordinal ? last + 2 : last + 1;
+}
+
+/** A dash or "to", and nothing else, between two dates. */
+function spans(stretch: Stretch, first: Count, last: Count): boolean {
+  const at = afterOrdinal(stretch, first);
+  const dash = at === last.first - 1 && '-–~'.includes(stretch.tokens[at]?.fold ?? ' ');
+  return dash || termsOf(stretch, 'to').some((term) => term.first === at && term.last === last.first - 1);
+}
+
+/** "8月3日", "8月3日-5日": the day of a month that is written by number. */
+function isDate(stretch: Stretch, { first }: Count): boolean {
+  return termsOf(stretch, 'monthMark').some((mark) => {
+    const day = termsOf(stretch, 'day').find((term) => term.first === mark.last + 2);
+    return mark.last === first - 1 || (day !== undefined && day.last === first - 2);
+  });
 }
 
 function afterNights(stretch: Stretch, number: Count, last: number): Given<number> {

@@ -45,7 +45,7 @@ function numberedMonth(stretch: Stretch): Pick<Term, 'value' | 'first' | 'last'>
 }
 
 /** A season or month as a time of the trip: not "winter gas", "may", "fall apart", "if winter", a bag for winter. */
-function isTime(stretch: Stretch, term: Term, season: boolean): boolean {
+export function isTime(stretch: Stretch, term: Term, season: boolean): boolean {
   if (hasRating(stretch, term.first)) return false;
   const conditional = stretch.terms.some((other) => other.role === 'if' && other.last === term.first - 1);
   if (

@@ -90,7 +90,8 @@ export function labelledCounts(stretch: Stretch, role: Term['role']): Count[] {
     const number = numbers.find(({ first }) => first === at);
     if (number === undefined || (at === label.last + 1 && mark?.gap !== 2)) continue;
     const named = stretch.tokens.slice(from, label.first).every(({ type }) => type !== 'number');
-    if (!named || label.first - from > MOST_BEFORE || (from > 0 && counts.length === 0)) continue;
+    if (!named || label.first - from > MOST_BEFORE || (counts.length === 0 && from > 0 && stretch.breaks[from] !== 2))
+      continue;
     counts.push(numbers.find((other) => rangeBefore(stretch, other)?.first === number.first) ?? number);
   }
   return counts;

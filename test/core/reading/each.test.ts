@@ -68,6 +68,9 @@ describe('what each person brings', () => {
   it.each([
     ['Group gear:\n- pot 5 L\nPersonal gear:\n- mug 300 ml', ['pot 5000 ml', 'mug 300 ml each']],
     ['Jeder bringt mit:\n- Becher\nGruppenmaterial:\n- Topf 5 L', ['mug each', 'pot 5000 ml']],
+    ['GROUP KIT\nPot 5 L\nPERSONAL KIT\nMug\nSpoon', ['pot 5000 ml', 'mug each', 'utensil each']],
+    ['Coletivo\npanela 8L\nIndividual\nprato\ncaneca', ['pot 8000 ml', 'other-cook each', 'mug each']],
+    ['- Mug\neach\n- Pot 1 L', ['mug', 'pot 1000 ml']],
     ['Persönliche Ausrüstung\n- Becher\n- Löffel', ['mug each', 'utensil each']],
     ['Matériel individuel :\n- quart\nMatériel collectif :\n- marmite 5 L', ['mug each', 'pot 5000 ml']],
     ['Material individual:\n- taza\n- cuchara', ['mug each', 'utensil each']],

@@ -32,6 +32,8 @@ describe('ranges of days', () => {
     ['Wyjazd w góry, 2-3 dni', { days: '~3' }],
     ['秋の縦走 2〜3泊', { days: '~4', season: 'autumn' }],
     ['Поход, 3-4 дня', { days: '~4' }],
+    ['Low: 5 °F   Nights: 2', { days: '~3', lowC: -15 }],
+    ['8月3日-5日 夏の縦走', { season: 'summer' }],
     // Not decided, of food, or of other things.
     ['Four or five nights', {}],
     ['Food for 3-4 days', {}],
@@ -39,6 +41,35 @@ describe('ranges of days', () => {
     ['7-10 June, 4 days', { days: 4, season: '~summer' }],
   ])('%s', (text, hints) => {
     expect(trip(text)).toEqual(hints);
+  });
+});
+
+describe('dates of a trip', () => {
+  it.each([
+    ['Club trip 4-5 May', '~2'],
+    ['June 7-10, the lakes', '~4'],
+    ['12th-15th July trip', '~4'],
+    ['Hochtour vom 12. bis 15. Juli', '~4'],
+    ['Rando du 3 au 7 août', '~5'],
+    ['Travesía del 3 al 7 de agosto', '~5'],
+    ['Campo invernale, 26-29 dicembre', '~4'],
+    ['Spływ, 10–14 lipca', '~5'],
+    // What is said in days goes before.
+    ['14-18 March, three days of them on skis', 3],
+    ['Food for 12-16 August', undefined],
+    ['It may be 2-3 may be more', undefined],
+    ['25-30 cm pan in May', undefined],
+    ['June 2019, 12 pots', undefined],
+  ])('%s', (text, days) => {
+    expect(trip(text)['days']).toBe(days);
+  });
+
+  it('count nothing', () => {
+    expect(readList('7-10 June, pot 1 L').items.map(told)).toEqual([{ kind: 'pot', ml: [1000] }]);
+    expect(readList('Per squadriglia (5-6): pentola 8 l, padella').items.map(told)).toEqual([
+      { kind: 'pot', ml: [8000] },
+      { kind: 'pan' },
+    ]);
   });
 });
 
@@ -87,6 +118,7 @@ describe('who goes', () => {
     ['moi et 2 potes', 3],
     ['mi hermano y yo, dos noches', 2],
     ['io e mio padre', 2],
+    ['io e la mia ragazza', 2],
     ['eu e a minha mulher', 2],
     ['jag och pappa, 3 dagar', 2],
     ['min kone og jeg, to netter', 2],
