@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { LANGUAGES } from '../../core/data/words/index.js';
 import { readList } from '../../core/index.js';
+import { valueOf } from '../../core/model/given.js';
 import { foldPhrase } from '../../core/reading/text/fold.js';
 
 /** One list a language, of words that campers there use: beside each line, what kinds of thing it names and what it says of their use. */
@@ -249,6 +250,39 @@ describe('small words', () => {
       expect(hidden).toEqual([]);
     },
   );
+});
+
+describe('the figures of what is none of ours', () => {
+  it.each([
+    ['en', 'pot', 'knife'],
+    ['de', 'Topf', 'Taschenmesser'],
+    ['fr', 'casserole', 'couteau'],
+    ['es', 'olla', 'navaja'],
+    ['it', 'pentola', 'coltellino'],
+    ['pt', 'panela', 'canivete'],
+    ['sv', 'kastrull', 'täljkniv'],
+    ['no', 'kjele', 'turkniv'],
+    ['da', 'gryde', 'dolkekniv'],
+    ['nl', 'steelpan', 'zakmes'],
+    ['pl', 'garnek', 'scyzoryk'],
+    ['ru', 'котелок', 'топор'],
+    ['ja', '鍋', 'ナイフ'],
+  ])('are not those of a pot: %s', (locale, pot, other) => {
+    for (const line of [`${pot}, ${other} 90 g`, `${other} 90 g, ${pot}`, `${pot} 1 l + 2 ${other} 90 g`]) {
+      const { items } = readList(`- ${line}`, { locale });
+      expect(items.map(({ kind, massG }) => [kind, massG.grounds])).toEqual([['pot', 'missing']]);
+    }
+  });
+
+  it.each([
+    ['tent 2 kg + stove 95 g', 95],
+    ['Zorvik 50 g, stove 95 g', 95],
+    ['Zorvik Heron, 95 g, stove', 95],
+    ['stove, Zorvik Heron, 95 g', 95],
+    ['stove with bag, 95 g', 95],
+  ])('%s', (line, grams) => {
+    expect(readList(`- ${line}`).items.map(({ kind, massG }) => [kind, valueOf(massG)])).toEqual([['stove', grams]]);
+  });
 });
 
 describe('a windscreen that a jacket bears the name of', () => {

@@ -34,7 +34,7 @@ export const da: Words = {
     can: '~gasdåse, ~patron, dåse | ~gasdåser, ~patroner, dåser',
   },
   notKit:
-    'lag uld, lag ull, lag tøj, lag klær, lag på lag, ~pandekage, ~pandekager, ~pandekagemix, ~pandebånd, ~pandelampe, ~pandelamper, ~sovepose, ~soveposer, ~rygsæk, ~affaldssæk, ~affaldspose, ~skraldepose, ~pakpose, ~vindsæk, ~tissekop, ~tisseflaske, ~varmedunk, ~vinflaske, ~ølflaske, ~rensetabletter, ~vandrensetabletter, ~hovedpinetabletter, kartoffel, kartofler, dåse med, dåser med, dåsemad, ~konservesdåse, ~øldåse, ~dåseåbner, ~oplukker, ~flaskeåbner, ~gaslampe, ~petroleumslampe, kop kaffe, kopper kaffe, kop te, kopper te, kop vand, flaske vin, flasker vin, ~opvaskebørste, ~opvaskebalje, ~grydesvamp, ~gryderet, ~gryderetter, ~grydelap, ~grydelapper, ~hundeskål, ~toiletkumme, benzin til bilen, ~vandfilter, ~vandpumpe, ~reservepumpe, ~urtepotte, ~potteplante, ~brætspil, ~øjenlåg, ~fiskegrej',
+    'lag uld, lag ull, lag tøj, lag klær, lag på lag, ~pandekage, ~pandekager, ~pandekagemix, ~pandebånd, ~pandelampe, ~pandelamper, ~sovepose, ~soveposer, ~rygsæk, ~affaldssæk, ~affaldspose, ~skraldepose, ~pakpose, ~vindsæk, ~tissekop, ~tisseflaske, ~varmedunk, ~vinflaske, ~ølflaske, ~rensetabletter, ~vandrensetabletter, ~hovedpinetabletter, kartoffel, kartofler, dåse med, dåser med, dåsemad, ~konservesdåse, ~øldåse, ~dåseåbner, ~oplukker, ~flaskeåbner, ~gaslampe, ~petroleumslampe, kop kaffe, kopper kaffe, kop te, kopper te, kop vand, flaske vin, flasker vin, ~opvaskebørste, ~opvaskebalje, ~grydesvamp, ~gryderet, ~gryderetter, ~grydelap, ~grydelapper, ~hundeskål, ~toiletkumme, benzin til bilen, ~vandfilter, ~vandpumpe, ~reservepumpe, ~urtepotte, ~potteplante, ~brætspil, ~øjenlåg, ~fiskegrej, ~kniv, ~knive, ~telt, ~presenning, tarp, ~økse, ~håndklæde, ~hængekøje, ~skærebræt, ~køletaske, ~liggeunderlag',
   tails: 'pose, etui, betræk, børste, reparationssæt',
   heads: 'pose til, betræk til, etui til, reparationssæt til',
   asides: 'til, for, i, på, under, ved, om, som, foran, bag, over, fra, mod, rundt, oven på, nede i, pr, ud',
@@ -132,7 +132,7 @@ export const da: Words = {
     replaced: 'erstattet, solgt, gået i stykker, ødelagt, i stedet for, den gamle, tidligere, byttet',
     forbidden: 'forbudt, må ikke medbringes, ikke tilladt',
     unneeded:
-      'unødvendig, unødvendigt, ikke nødvendig, ikke nødvendigt, behøves ikke, overflødig, bruges ikke, bliver ikke brugt, ikke i brug, bruges ikke længere, bruger jeg ikke, bruges aldrig, ikke brugt',
+      'unødvendig, unødvendigt, ikke nødvendig, ikke nødvendigt, behøves ikke, overflødig, bruges ikke, bliver ikke brugt, ikke i brug, bruges ikke længere, bruger jeg ikke, bruges aldrig, ikke brugt, aldrig brugt, blev ikke brugt',
     compared: 'sammenlignet med, i forhold til, kontra',
   },
   optional: 'valgfri, valgfrit, måske, eventuelt, evt',

@@ -36,7 +36,7 @@ export const es: Words = {
   },
   pronoun: 'otra, otro',
   notKit:
-    'pan, bote, bote de pastillas, lata de, latas de, olla de lentejas, taza de café, tazas de, vaso de agua, vasos de, vaso de vino, botella de vino, botella de aceite, abrelatas, abrebotellas, linterna de gas, lámpara de gas, bolsa de basura, bolsa de aseo, bolsa estanca, bolsa de dormir, bolsa de caca, saco de dormir, pantalón, pantalones, pantalla, panel solar, pinzas de depilar, pinzas de la ropa, pinzas de cejas, cafetería, estropajo, filtro de agua, gasolina para el coche, alcohol de 96, alcohol de curar, alcohol desinfectante, gel hidroalcohólico, tapones, cartucho de tinta, crema, tapa del objetivo, tapa de libro, plancha de ropa, bolsa de agua caliente, pinzas de tender, pinza de la ropa, pinzas para la ropa, pinzas para cejas, pinza de depilar, kit de cocina de juguete, tabla de planchar, manoplas de esquí, manoplas de plumas, pasta de dientes, balón de fútbol, balón de playa, balón de oxígeno, jarro de cerveza',
+    'pan, bote, bote de pastillas, lata de, latas de, olla de lentejas, taza de café, tazas de, vaso de agua, vasos de, vaso de vino, botella de vino, botella de aceite, abrelatas, abrebotellas, linterna de gas, lámpara de gas, bolsa de basura, bolsa de aseo, bolsa estanca, bolsa de dormir, bolsa de caca, saco de dormir, pantalón, pantalones, pantalla, panel solar, pinzas de depilar, pinzas de la ropa, pinzas de cejas, cafetería, estropajo, filtro de agua, gasolina para el coche, alcohol de 96, alcohol de curar, alcohol desinfectante, gel hidroalcohólico, tapones, cartucho de tinta, crema, tapa del objetivo, tapa de libro, plancha de ropa, bolsa de agua caliente, pinzas de tender, pinza de la ropa, pinzas para la ropa, pinzas para cejas, pinza de depilar, kit de cocina de juguete, tabla de planchar, manoplas de esquí, manoplas de plumas, pasta de dientes, balón de fútbol, balón de playa, balón de oxígeno, jarro de cerveza, cuchillo, cuchillos, navaja, tienda, toldo, tarp, hacha, esponja, toalla, cuerda, brújula, hamaca, tabla de cortar, nevera, esterilla',
   tails: '',
   heads: 'funda de, funda para, bolsa para, kit de reparación de, repuesto de, estropajo para',
   asides: 'para, en, de, del, sobre, a, al, dentro de, como, por, con el, según, hasta, cabe en, entre',
@@ -142,7 +142,7 @@ export const es: Words = {
     replaced: 'sustituido, sustituida, vendido, vendida, roto, rota, antes, antiguo, antigua, en vez de, en lugar de',
     forbidden: 'prohibido, prohibida, prohibidos, no traer',
     unneeded:
-      'no hace falta, innecesario, sobra, no necesito, no se usa, no se utiliza, no lo uso, no la uso, no usado, no usada',
+      'no hace falta, innecesario, sobra, no necesito, no se usa, no se utiliza, no lo uso, no la uso, no usado, no usada, nunca usado, nunca usada, no la usé, no lo usé',
     compared: 'comparado con, en comparación, frente a',
   },
   optional: 'opcional, quizá, quizás, tal vez',

@@ -10,7 +10,7 @@ export const fr: Words = {
 
   kinds: {
     pot: 'popote, casserole, gamelle, marmite, faitout, cocotte, chaudron, poêlon, bouilleur, quart casserole, tasse popote, set de cuisson, batterie de cuisine, kit popote, fait tout, popotte, dutch oven, tasse casserole, set popote, ensemble popote, kit gamelle, caquelon | popotes, casseroles, gamelles, marmites, faitouts, cocottes, popottes, chaudrons, bouilleurs, batteries de cuisine, sets de cuisson, dutch ovens',
-    mug: 'mug, tasse, gobelet, quart, timbale, bol tasse, kuksa, chope, verre pliable, verre en plastique, verre plastique, godet, ecocup | mugs, tasses, gobelets, quarts, timbales, chopes, verres pliables, verres en plastique, godets, ecocups',
+    mug: 'mug, tasse, gobelet, quart, timbale, bol tasse, kuksa, chope, verre pliable, verre en plastique, verre plastique, godet, ecocup | mugs, tasses, gobelets, quarts, timbales, chopes, verres pliables, verres en plastique, godets, ecocups, verres',
     kettle: 'bouilloire, cafetière à feu, théière | bouilloires, théières',
     pan: 'poêle, poêle à frire, sauteuse, crêpière, poêle pliante, plancha, galettière | poêles, sauteuses, crêpières, planchas',
     lid: 'couvercle | couvercles',
@@ -36,7 +36,7 @@ export const fr: Words = {
   },
   pronoun: 'autre',
   notKit:
-    'pote, potes, cache objectif, couvercle d’objectif, petit pot, pot de confiture, pot de miel, pot de, potage, potable, pastilles potables, quart d’heure, un quart d’heure, bon quart d’heure, bonbonne d’air, poêle à bois, pantalon, pantalons, panneau, panneau solaire, gants, casquette, lampe à gaz, lanterne à gaz, tasse de café, tasse de thé, tasses de, tasse d’eau, bol de soupe, bol de riz, bouteille de vin, bouteille de bière, boîte de, ouvre boîte, ouvre bouteille, décapsuleur, liquide vaisselle, éponge, brosse à casserole, bouillotte, gourde filtrante, filtre, gel hydroalcoolique, essence pour la voiture, essence voiture, alcool à 70, alcool à désinfecter, cartouche d’encre, sac de couchage, sac à dos, sac poubelle, sac étanche, sac à nourriture, sac à viande, poche poubelle, poche ventrale, poche avant, pince à épiler, pince à linge, pinces à linge, pince multifonction, pince à tiques, grille pain, fond de sac, casserole de bricolage, couverture, couverture de survie, veste coupe vent, pare vent de voiture, support de téléphone, support vélo, bidon d’essence, assiette de la selle',
+    'pote, potes, cache objectif, couvercle d’objectif, petit pot, pot de confiture, pot de miel, pot de, potage, potable, pastilles potables, quart d’heure, un quart d’heure, bon quart d’heure, bonbonne d’air, poêle à bois, pantalon, pantalons, panneau, panneau solaire, gants, casquette, lampe à gaz, lanterne à gaz, tasse de café, tasse de thé, tasses de, tasse d’eau, bol de soupe, bol de riz, bouteille de vin, bouteille de bière, boîte de, ouvre boîte, ouvre bouteille, décapsuleur, liquide vaisselle, éponge, brosse à casserole, bouillotte, gourde filtrante, filtre, gel hydroalcoolique, essence pour la voiture, essence voiture, alcool à 70, alcool à désinfecter, cartouche d’encre, sac de couchage, sac à dos, sac poubelle, sac étanche, sac à nourriture, sac à viande, poche poubelle, poche ventrale, poche avant, pince à épiler, pince à linge, pinces à linge, pince multifonction, pince à tiques, grille pain, fond de sac, casserole de bricolage, couverture, couverture de survie, veste coupe vent, pare vent de voiture, support de téléphone, support vélo, bidon d’essence, assiette de la selle, verres de lunettes, verres solaires, verres fumés, verres de vin, verres de bière, verres d’eau, couteau, couteaux, tente, bâche, tarp, hache, serviette, corde, boussole, hamac, frontale, planche à découper, glacière, tapis de sol, matelas',
   tails: '',
   heads:
     'housse de, sac à, sac de, étui de, étui pour, kit de réparation pour, pour nettoyer la, brosse à, sacoche pour, pochette de, anse de, joint de, filtre pour',
@@ -150,7 +150,7 @@ export const fr: Words = {
       'remplacé, remplacée, remplace, vendu, vendue, cassé, cassée, avant, ancien, ancienne, au lieu de, à la place de',
     forbidden: 'interdit, interdits, interdite, ne pas apporter, ne pas emporter',
     unneeded:
-      'inutile, pas besoin, suffisent, suffit, superflu, on s’en passe, non utilisé, non utilisée, pas utilisé, pas utilisée, ne sert pas, ne sert plus, ne servira pas',
+      'inutile, pas besoin, suffisent, suffit, superflu, on s’en passe, non utilisé, non utilisée, pas utilisé, pas utilisée, ne sert pas, ne sert plus, ne servira pas, jamais utilisé, jamais utilisée, jamais servi',
     compared: 'comparé à, en comparaison, contre, par rapport à',
   },
   optional: 'optionnel, facultatif, éventuellement, peut être, en option',

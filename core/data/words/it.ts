@@ -36,7 +36,7 @@ export const it: Words = {
   },
   pronoun: 'una, uno, altra, altro',
   notKit:
-    'pane, panno, panni, pantaloni, pantaloncini, pantofole, pinzette, pila, pile, lampada a gas, tazza di caffè, tazze di, tazza di tè, bicchiere di vino, bicchiere d’acqua, bottiglia di vino, bottiglia d’olio, vasetto di, vasetto, scatoletta, scatolette, apriscatole, apribottiglie, sacco a pelo, sacchi a pelo, sacco della spazzatura, sacchetti, sacchetto, sacco lenzuolo, busta stagna, filtro, benzina per l’auto, cartuccia d’inchiostro, spugna, borsa dell’acqua calda, bomboletta spray, spray, coprizaino, mollette, tappi, piatto doccia, pinza da ciglia, pinze da ciglia, pinza multiuso, pinze multiuso, pinza per i panni, pinze per i panni, bidone della spazzatura, piastra per capelli, set da cucito, batteria esterna',
+    'pane, panno, panni, pantaloni, pantaloncini, pantofole, pinzette, pila, pile, lampada a gas, tazza di caffè, tazze di, tazza di tè, bicchiere di vino, bicchiere d’acqua, bottiglia di vino, bottiglia d’olio, vasetto di, vasetto, scatoletta, scatolette, apriscatole, apribottiglie, sacco a pelo, sacchi a pelo, sacco della spazzatura, sacchetti, sacchetto, sacco lenzuolo, busta stagna, filtro, benzina per l’auto, cartuccia d’inchiostro, spugna, borsa dell’acqua calda, bomboletta spray, spray, coprizaino, mollette, tappi, piatto doccia, pinza da ciglia, pinze da ciglia, pinza multiuso, pinze multiuso, pinza per i panni, pinze per i panni, bidone della spazzatura, piastra per capelli, set da cucito, batteria esterna, coltello, coltelli, coltellino, tenda, telo, tarp, ascia, asciugamano, corda, bussola, amaca, tagliere, taglieri, borsa frigo, materassino',
   tails: '',
   heads: 'custodia per, sacca per, sacchetto per, spugna per, ricambi per, kit riparazione per',
   asides:
@@ -142,7 +142,7 @@ export const it: Words = {
       'sostituito, sostituita, venduto, venduta, rotto, rotta, prima usavo, al posto di, invece di, vecchio, vecchia',
     forbidden: 'vietato, vietata, vietati, non portare',
     unneeded:
-      'non serve, inutile, superfluo, non necessario, non si usa, non usato, non usata, non lo uso, non la uso, inutilizzato, inutilizzata',
+      'non serve, inutile, superfluo, non necessario, non si usa, non usato, non usata, non lo uso, non la uso, inutilizzato, inutilizzata, mai usato, mai usata',
     compared: 'rispetto a, in confronto, a confronto',
   },
   optional: 'opzionale, facoltativo, forse, eventualmente',

@@ -9,7 +9,7 @@ export const nl: Words = {
 
   kinds: {
     pot: '~pan, ~kookpan, ~pannenset, ~hordenpan, ~kookpot, ~steelpan, ~soeppan, ~frituurpan, ~kookset, ~wildketel, ~pannetje, ~gamel, ~braadpan, ~kookpotje, ~kookpotten, ~kookpotjes, dutch oven, ~kookketel, ~pannensetje, ~kooksetje | ~pannen, ~kookpannen, ~pannetjes, ~steelpannen, ~soeppannen, ~braadpannen, ~kookketels, ~hordenpannen',
-    mug: '~mok, ~beker, ~kop, ~kroes, ~kopje, ~drinkbeker, ~mokje, ~thermosbeker, ~kroesje | ~mokken, ~bekers, ~koppen, ~kroezen, ~kopjes, ~bekertjes, ~drinkbekers, ~mokjes, ~kroesjes',
+    mug: '~mok, ~beker, ~kop, ~kroes, ~kopje, ~drinkbeker, ~mokje, ~thermosbeker, ~kroesje | ~mokken, ~bekers, ~koppen, ~kroezen, ~kopjes, ~bekertjes, ~drinkbekers, ~mokjes, ~kroesjes, glazen',
     kettle:
       '~ketel, ~fluitketel, ~waterketel, ~theepot, ~theeketel, ~waterkoker, ~theekan, ~koffieketel | ~ketels, ~fluitketels, ~waterketels, ~theepotten, ~theeketels',
     pan: '~koekenpan, ~koekepan, ~bakpan, ~hapjespan, ~grillpan, ~koekenpannetje, ~koekepannetje, ~wok, ~wokpan, ~bakpannetje, ~skillet | ~koekenpannen, ~koekepannen, ~bakpannen, ~grillpannen, ~hapjespannen, ~wokken, ~koekenpannetjes',
@@ -35,7 +35,7 @@ export const nl: Words = {
     can: '~cartouche, ~gasblik, ~gasblikje, ~gasbusje, ~gasbus, ~patroon | ~cartouches, ~gasblikken, ~patronen',
   },
   notKit:
-    '~vuurschaal, ~pannenkoek, ~pannenkoeken, ~pannenkoekmix, ~pannenkoekenmix, ~spannen, ~potlood, ~potje, ~pot, ~slaapzak, ~slaapzakken, ~rugzak, ~vuilniszak, ~vuilniszakken, ~broekzak, ~hoofdlamp, ~gaslamp, ~zaklamp, ~olielamp, ~kruik, ~plasfles, ~wijnfles, ~bierfles, ~afwasteil, ~afwasteilen, ~afwaskwast, ~pannenspons, ~schuurspons, ~toiletpot, ~bloempot, ~dosis, ~blikopener, ~flesopener, ~wereldkaart, kop koffie, koppen koffie, kop thee, kopje koffie, kopje thee, fles wijn, fles bier, blik bier, blikje, ~koffiefilter, ~tabletten tegen, ~waterzuiveringstabletten, ~benzine voor de auto, ~reservepomp, ~waterfilter, ~schotel, ~verfpot, ~snijplank, ~hondenbak, ~tankstation, ~theedoek, ~theedoeken, ~koplamp, ~kopstuk, ~hoofdkussen, ~schedel, ~kopie, ~stopcontact, ~zandbak, ~vuurpan, ~klembord, ~prikbord, ~schoolbord, ~naambordje, ~naambord, ~toetsenbord',
+    '~vuurschaal, ~pannenkoek, ~pannenkoeken, ~pannenkoekmix, ~pannenkoekenmix, ~spannen, ~potlood, ~potje, ~pot, ~slaapzak, ~slaapzakken, ~rugzak, ~vuilniszak, ~vuilniszakken, ~broekzak, ~hoofdlamp, ~gaslamp, ~zaklamp, ~olielamp, ~kruik, ~plasfles, ~wijnfles, ~bierfles, ~afwasteil, ~afwasteilen, ~afwaskwast, ~pannenspons, ~schuurspons, ~toiletpot, ~bloempot, ~dosis, ~blikopener, ~flesopener, ~wereldkaart, kop koffie, koppen koffie, kop thee, kopje koffie, kopje thee, fles wijn, fles bier, blik bier, blikje, ~koffiefilter, ~tabletten tegen, ~waterzuiveringstabletten, ~benzine voor de auto, ~reservepomp, ~waterfilter, ~schotel, ~verfpot, ~snijplank, ~hondenbak, ~tankstation, ~theedoek, ~theedoeken, ~koplamp, ~kopstuk, ~hoofdkussen, ~schedel, ~kopie, ~stopcontact, ~zandbak, ~vuurpan, ~klembord, ~prikbord, ~schoolbord, ~naambordje, ~naambord, ~toetsenbord, glazen wijn, glazen bier, ~mes, ~messen, tent, ~tentje, tarp, ~bijl, ~handdoek, ~hangmat, ~snijplankje, ~koelbox, ~slaapmat',
   tails: 'hoes, tas, zak, borstel, reparatieset, opener, houder',
   heads: 'hoes voor, tas voor, zakje voor, reparatieset voor',
   asides:
@@ -134,7 +134,7 @@ export const nl: Words = {
     replaced: 'vervangen, verkocht, kapot, vroeger, oude, in plaats van, nooit meer',
     forbidden: 'verboden, niet meenemen, niet toegestaan',
     unneeded:
-      'niet nodig, overbodig, onnodig, laat ik weg, niet gebruikt, wordt niet gebruikt, gebruik ik niet, gebruiken we niet, wordt nooit gebruikt',
+      'niet nodig, overbodig, onnodig, laat ik weg, niet gebruikt, wordt niet gebruikt, gebruik ik niet, gebruiken we niet, wordt nooit gebruikt, nooit gebruikt',
     compared: 'vergeleken met, in vergelijking',
   },
   optional: 'optioneel, misschien, eventueel, evt',

@@ -34,7 +34,7 @@ export const no: Words = {
     can: '~gassboks, ~patron | ~gassbokser, ~patroner',
   },
   notKit:
-    '~pannekake, ~pannekaker, ~pannekakerøre, ~panneband, ~pannebånd, ~pannelykt, ~pannelykter, ~kokosolje, ~sovepose, ~soveposer, ~ryggsekk, ~søppelsekk, ~søppelpose, ~pakkpose, ~sovesekk, ~vindsekk, ~tissetflaske, ~tisseflaske, ~varmeflaske, ~vinflaske, ~ølflaske, ~rensetabletter, ~smertetabletter, ~potet, ~poteter, ~potetgull, kaffe i boks, boks, liten boks, ~boksåpner, ~flaskeåpner, ~parafinlampe, ~gasslampe, kopp kaffe, kopper kaffe, kopp te, kopper te, kopp vann, ~oppvaskbørste, ~oppvaskkum, ~hundeskål, ~bensin til bilen, ~vannfilter, ~reservepumpe, ~lokkemat, ~brettspill, ~kjøttboller, ~fiskeboller, ~hveteboller, ~hvetebolle, ~kanelboller, ~kanelbolle, ~fastelavnsboller, ~skolebolle, ~skoleboller',
+    '~pannekake, ~pannekaker, ~pannekakerøre, ~panneband, ~pannebånd, ~pannelykt, ~pannelykter, ~kokosolje, ~sovepose, ~soveposer, ~ryggsekk, ~søppelsekk, ~søppelpose, ~pakkpose, ~sovesekk, ~vindsekk, ~tissetflaske, ~tisseflaske, ~varmeflaske, ~vinflaske, ~ølflaske, ~rensetabletter, ~smertetabletter, ~potet, ~poteter, ~potetgull, kaffe i boks, boks, liten boks, ~boksåpner, ~flaskeåpner, ~parafinlampe, ~gasslampe, kopp kaffe, kopper kaffe, kopp te, kopper te, kopp vann, ~oppvaskbørste, ~oppvaskkum, ~hundeskål, ~bensin til bilen, ~vannfilter, ~reservepumpe, ~lokkemat, ~brettspill, ~kjøttboller, ~fiskeboller, ~hveteboller, ~hvetebolle, ~kanelboller, ~kanelbolle, ~fastelavnsboller, ~skolebolle, ~skoleboller, ~kniv, ~kniver, ~telt, ~presenning, tarp, ~øks, ~håndkle, ~hengekøye, ~skjærefjøl, ~kjølebag, ~liggeunderlag',
   tails: 'pose, trekk, etui, børste, reparasjonssett',
   heads: 'pose til, trekk til, etui til',
   asides: 'til, for, i, på, under, av, om, som, ved, foran, bak, over, fra, mot, rundt, oppi, per, pr, vekk fra, ut',
@@ -133,7 +133,7 @@ export const no: Words = {
     replaced: 'erstattet, solgt, ødelagt, brukte før, tidligere, gamle, i stedet for, istedenfor, byttet ut',
     forbidden: 'forbudt, ikke ta med, ikke lov',
     unneeded:
-      'trengs ikke, unødvendig, nei takk, overflødig, dropper, brukes ikke, ikke brukt, ikke i bruk, blir ikke brukt, brukes ikke lenger, bruker ikke, bruker den ikke, brukes aldri',
+      'trengs ikke, unødvendig, nei takk, overflødig, dropper, brukes ikke, ikke brukt, ikke i bruk, blir ikke brukt, brukes ikke lenger, bruker ikke, bruker den ikke, brukes aldri, aldri brukt, ble ikke brukt',
     compared: 'sammenlignet med, i forhold til',
   },
   optional: 'valgfritt, valgfri, kanskje, eventuelt, ev',

@@ -36,7 +36,7 @@ export const pt: Words = {
   },
   pronoun: 'outra, outro',
   notKit:
-    'lata de, latas de, abre latas, abridor de latas, abridor de garrafas, saca rolhas, panela de sopa, chávena de café, chávenas de, xícara de café, xícara de chá, copo de água, copos de água, copo de vinho, copos de vinho, garrafa de vinho, garrafas de vinho, garrafa de azeite, garrafa de cerveja, saco cama, saco cama, saco de dormir, sacos de dormir, saco de lixo, sacos de lixo, saco estanque, saco de compressão, bolsa de primeiros socorros, bolsa de água quente, candeeiro a gás, lanterna a gás, esfregão, esponja, filtro de água, pinça de sobrancelhas, pinça para carraças, tampa da lente, tampões, cartucho de tinta, gasolina para o carro, álcool gel, álcool 70, álcool etílico para feridas, comprimidos, pastilhas purificadoras, painel solar, pano de prato, pano, calças, batata, batatas, fogo de artifício, copo menstrual, alicate multifunções, alicate multiuso, alicate de unhas, alicate multifunção, alicate de corte, galão de gasolina, taça de vinho, taças de vinho, papel higiénico, papel higiênico, suporte de telemóvel, suporte de celular, pasta de dentes, copo de cerveja, luvas térmicas',
+    'lata de, latas de, abre latas, abridor de latas, abridor de garrafas, saca rolhas, panela de sopa, chávena de café, chávenas de, xícara de café, xícara de chá, copo de água, copos de água, copo de vinho, copos de vinho, garrafa de vinho, garrafas de vinho, garrafa de azeite, garrafa de cerveja, saco cama, saco cama, saco de dormir, sacos de dormir, saco de lixo, sacos de lixo, saco estanque, saco de compressão, bolsa de primeiros socorros, bolsa de água quente, candeeiro a gás, lanterna a gás, esfregão, esponja, filtro de água, pinça de sobrancelhas, pinça para carraças, tampa da lente, tampões, cartucho de tinta, gasolina para o carro, álcool gel, álcool 70, álcool etílico para feridas, comprimidos, pastilhas purificadoras, painel solar, pano de prato, pano, calças, batata, batatas, fogo de artifício, copo menstrual, alicate multifunções, alicate multiuso, alicate de unhas, alicate multifunção, alicate de corte, galão de gasolina, taça de vinho, taças de vinho, papel higiénico, papel higiênico, suporte de telemóvel, suporte de celular, pasta de dentes, copo de cerveja, luvas térmicas, faca, facas, canivete, tenda, barraca, lona, tarp, machado, toalha, corda, bússola, tábua de cortar, isolante',
   tails: '',
   heads: 'capa de, capa para, bolsa para, saco para, estojo para, kit de reparação de, esfregão para',
   asides:
@@ -142,7 +142,7 @@ export const pt: Words = {
       'substituído, substituída, vendido, vendida, partido, partida, avariado, antigo, antiga, em vez de, em lugar de',
     forbidden: 'proibido, proibida, proibidos, não trazer',
     unneeded:
-      'desnecessário, desnecessária, não é preciso, não preciso, não faz falta, dispensável, não se usa, não usado, não usada, não uso, não é usado, não é usada',
+      'desnecessário, desnecessária, não é preciso, não preciso, não faz falta, dispensável, não se usa, não usado, não usada, não uso, não é usado, não é usada, nunca usado, nunca usada, não usei',
     compared: 'comparado com, em comparação, face a',
   },
   optional: 'opcional, talvez',

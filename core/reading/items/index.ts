@@ -195,14 +195,29 @@ function withoutLabels(stretch: Stretch, things: readonly Thing[], context: Cont
   for (const [i, thing] of things.entries()) {
     const next = things[i + 1];
     const sign = stretch.tokens[thing.term.last + 1]?.fold;
-    if (sign === ':' && next !== undefined && next.kind === thing.kind && inSentence(stretch, thing.term, next.term))
-      continue;
+    const isOf = (other: Thing) => other.kind === thing.kind && inSentence(stretch, thing.term, other.term);
+    const named = sign === ':' && next !== undefined && isOf(next);
+    if (named || (opensLabel(stretch, thing.term) && things.slice(i + 1).some(isOf))) continue;
     if (i > 0 && isRepeat(stretch, things.slice(0, i), thing)) continue;
     if (isListed(stretch, context) || hasFigure(stretch, thing, next) || goesOn(stretch, kept.at(-1), thing))
       kept.push(thing);
   }
   return kept;
 }
+
+/** "Gas: …", "Camp stoves for 10 people: …": the first words of a row, up to its colon, give no size. */
+function opensLabel(stretch: Stretch, term: Term): boolean {
+  const colon = stretch.tokens.findIndex((token) => token.fold === ':');
+  return (
+    term.first === 0 &&
+    colon > 0 &&
+    colon <= LONGEST_LABEL &&
+    !stretch.measures.some((measure) => measure.first < colon)
+  );
+}
+
+/** Tokens of a label. */
+const LONGEST_LABEL = 6;
 
 function inSentence(stretch: Stretch, a: Term, b: Term): boolean {
   return clauseOf(stretch, b).from <= a.first;
@@ -262,14 +277,14 @@ function isPlainLine(stretch: Stretch): boolean {
     (strength, i) => strength === 2 && stretch.tokens[i - 1]?.fold === '.',
   ).length;
   if (sentences >= 2) return false;
-  return last.end - first.start <= PLAIN || (sentences === 0 && words <= MOST_WORDS_A_PART * partsIn(stretch));
+  return last.end - first.start <= PLAIN || words <= MOST_WORDS_A_PART * partsIn(stretch);
 }
 
-/** A longer line is still a list where its commas part few words each. */
+/** A longer line is still a list where its commas and brackets part few words each. */
 const MOST_WORDS_A_PART = 3;
 
 function partsIn(stretch: Stretch): number {
-  return 1 + stretch.tokens.filter((token) => token.fold === ',').length;
+  return 1 + stretch.tokens.filter((token) => token.type === 'sign' && ',;/+('.includes(token.fold)).length;
 }
 
 function hasFigure(stretch: Stretch, thing: Thing, next: Thing | undefined): boolean {
@@ -340,8 +355,8 @@ function startOf(
 ): number {
   const noun = thing.sorts[0]?.first ?? thing.term.first;
   if (previous === undefined) {
-    const sum = afterSum(stretch, thing.term);
-    if (sum > 0) return sum;
+    const own = Math.max(afterSum(stretch, thing.term), afterOther(stretch, thing, next));
+    if (own > 0) return own;
     const { from } = clauseOf(stretch, thing.term);
     const before = stretch.tokens[from - 1];
     const measured = stretch.measures.some((measure) => measure.first < from && measure.last >= from - 1);
@@ -387,6 +402,47 @@ function afterSum(stretch: Stretch, first: Term): number {
   return summed && further && section ? colon + 1 : 0;
 }
 
+/**
+ * "Tarp 400 g, stove", "Zelt 2 kg + Kocher 95 g": where the first thing begins after others that are none of ours. What has a name that is
+ * known to be none, or a figure such as the first thing has one of its own, keeps its figures.
+ */
+function afterOther(stretch: Stretch, thing: Thing, next: Thing | undefined): number {
+  const noun = thing.sorts[0]?.first ?? thing.term.first;
+  let at = noun - 1;
+  while (at > 0 && !isPartSign(stretch, at)) at--;
+  if (at <= 0) return 0;
+  const other = stretch.terms.some((term) => NO_KIT.has(term.role) && term.first < at);
+  if (other && stretch.measures.some((measure) => measure.last < at)) return at + 1;
+  const until = next?.term.first ?? stretch.tokens.length;
+  const again = stretch.measures.some(
+    (measure) =>
+      measure.first > at &&
+      measure.first < until &&
+      stretch.measures.some(
+        (before) =>
+          before.last < at && before.unit.dimension === measure.unit.dimension && isNamed(stretch, before.first),
+      ),
+  );
+  return again ? at + 1 : 0;
+}
+
+const NO_KIT: ReadonlySet<Role> = new Set(['notKit', 'food', 'otherUse']);
+
+function isPartSign(stretch: Stretch, at: number): boolean {
+  const token = stretch.tokens[at];
+  return token?.type === 'sign' && ',;+/'.includes(token.fold) && (stretch.breaks[at] ?? 0) > 0;
+}
+
+/** Right before a figure stands a word that is no other term: a name. */
+function isNamed(stretch: Stretch, at: number): boolean {
+  const token = stretch.tokens[at - 1];
+  return (
+    token?.type === 'word' &&
+    token.fold.length > 2 &&
+    !stretch.terms.some((term) => term.first <= at - 1 && term.last >= at - 1)
+  );
+}
+
 /** "Stove 95 g Gas 230 g 2 mugs": a number right before a noun, that no "×" ties to what goes before it. */
 function countsNext(stretch: Stretch, at: number, noun: number): boolean {
   const times = stretch.tokens[at - 1]?.fold;
@@ -410,5 +466,26 @@ function namesOther(stretch: Stretch, until: number): boolean {
 }
 
 function endOf(stretch: Stretch, thing: Thing, context: Context): number {
-  return isListed(stretch, context) ? stretch.tokens.length : clauseOf(stretch, thing.term).to;
+  const end = isListed(stretch, context) ? stretch.tokens.length : clauseOf(stretch, thing.term).to;
+  return stretch.tells(NO_KIT) ? Math.min(end, beforeOther(stretch, thing)) : end;
+}
+
+/** "Pot, tarp 400 g", "stove + 2 knives": where a part opens with what is none of ours. */
+function beforeOther(stretch: Stretch, thing: Thing): number {
+  for (const term of stretch.terms) {
+    if (!NO_KIT.has(term.role) || term.first <= thing.term.last) continue;
+    let at = term.first - 1;
+    while (at > thing.term.last && isCount(stretch, at)) at--;
+    if (at > thing.term.last && isPartSign(stretch, at)) return at;
+  }
+  return stretch.tokens.length;
+}
+
+function isCount(stretch: Stretch, at: number): boolean {
+  return (
+    stretch.bare.some((number) => number.at === at) ||
+    stretch.terms.some(
+      (term) => (term.role === 'number' || term.role === 'article' || term.role === 'pieces') && term.last === at,
+    )
+  );
 }

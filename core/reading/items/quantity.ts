@@ -133,7 +133,8 @@ function before(stretch: Stretch, draft: Draft): Count | undefined {
     if (stretch.tokens[at]?.fold === ':' && stretch.tokens[at - 1]?.fold === ')') return undefined;
     const pair = termsOf(stretch, 'pair').find((term) => term.last === at);
     const tied = stretch.tokens[at + 1]?.fold === '-' && stretch.tokens[at + 1]?.gap === 0;
-    if (pair !== undefined && end - at <= 3 && !tied) return { value: 2, first: pair.first, last: pair.last };
+    if (pair !== undefined && end - at <= 3 && !tied && !(draft.kind === 'stove' && draft.thing?.many === false))
+      return { value: 2, first: pair.first, last: pair.last };
     const count = numberAt(stretch, at, true);
     if (count === undefined) continue;
     if (count.value > MOST || isName(stretch, count, draft)) continue;

@@ -307,7 +307,7 @@ function hasTail(stretch: Stretch, term: Term): boolean {
 
 /** After "for", "in", "on": only mentioned. Not at the head of its row, and not with figures of its own before it. */
 function isAside(stretch: Stretch, term: Term, things: readonly Thing[], context: Context): boolean {
-  if (things.length > 0 && isForSoMany(stretch, term)) return true;
+  if (things.length > 0 && (isForSoMany(stretch, term) || isPer(stretch, term))) return true;
   for (let at = term.first - 1; at >= Math.max(0, term.first - 4); at--) {
     if (stretch.tokens[at]?.fold === '=') return true;
     if ((stretch.breaks[at + 1] ?? 0) > 0 || stretch.tokens[at]?.type !== 'word') return false;
@@ -319,6 +319,12 @@ function isAside(stretch: Stretch, term: Term, things: readonly Thing[], context
     if (stretch.terms.some((other) => other.role === 'heads' && other.last === at)) return true;
   }
   return false;
+}
+
+/** "1 pot per stove". */
+function isPer(stretch: Stretch, term: Term): boolean {
+  const per = termsOf(stretch, 'perGroup').find((word) => word.last === term.first - 1);
+  return per !== undefined && !termsOf(stretch, 'each').some((each) => each.first === per.first);
 }
 
 /** "moka pot for 3 cups": what it makes. */

@@ -234,6 +234,28 @@ describe('items', () => {
       ],
     ],
     [
+      'Cooking: 1 stove/3 people, 1 pot 2.5 l per stove',
+      [
+        { kind: 'stove', n: 1 },
+        { kind: 'pot', n: 1, ml: [2500] },
+      ],
+    ],
+    [
+      '- Ein Topf 1 l, 1 Kocher pro Topf',
+      [
+        { kind: 'pot', n: 1, ml: [1000] },
+        { kind: 'stove', n: 1 },
+      ],
+    ],
+    [
+      'Gas: double burner & grill + 7kg butane cylinder',
+      [
+        { kind: 'stove', n: 1 },
+        { kind: 'other-cook', n: 1 },
+        { kind: 'fuel', n: 1, net: 7000 },
+      ],
+    ],
+    [
       'Kettle 312 g: lid 40 g',
       [
         { kind: 'kettle', n: 1, g: 312 },
