@@ -217,6 +217,8 @@ export const de: Words = {
     litre: 'liter, litern, ltr',
     cup: 'cup, cups',
     gram: 'gramm, gr',
+    decagram: 'deka',
+    'half-kilo': 'pfund, pfd',
     kilogram: 'kilo, kilogramm',
     ounce: 'unze, unzen',
     millimetre: 'millimeter',

@@ -198,6 +198,7 @@ export const it: Words = {
     litre: 'litro, litri',
     cup: 'tazza, tazze',
     gram: 'grammo, grammi',
+    hectogram: 'etto, etti',
     kilogram: 'chilo, chili, chilogrammo',
     ounce: 'oncia, once',
     pound: 'libbra, libbre',

@@ -194,6 +194,7 @@ export const pl: Words = {
     decilitre: 'decylitr',
     litre: 'litr, litry, litrów, litra, litrowy, litrowa',
     gram: 'gram, gramy, gramów, gramach',
+    decagram: 'dag, deka',
     kilogram: 'kilo, kilogram, kilogramy',
     ounce: 'uncja, uncje',
     millimetre: 'milimetr, milimetrów',

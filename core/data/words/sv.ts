@@ -190,6 +190,7 @@ export const sv: Words = {
     decilitre: 'deciliter',
     litre: 'liter',
     gram: 'gram',
+    hectogram: 'hekto',
     kilogram: 'kilo, kilogram',
     millimetre: 'millimeter',
     centimetre: 'centimeter',

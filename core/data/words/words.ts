@@ -90,6 +90,10 @@ export type UnitName =
   | 'quart'
   | 'gallon'
   | 'gram'
+  | 'decagram'
+  | 'hectogram'
+  /** The pound of metric countries: Pfund, pond. */
+  | 'half-kilo'
   | 'kilogram'
   | 'ounce'
   | 'pound'

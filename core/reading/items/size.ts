@@ -217,8 +217,8 @@ function crosses(stretch: Stretch, from: number, to: number, after: boolean): bo
     if (token === undefined) continue;
     if (token.type === 'number' && at < to) return true;
     if ((stretch.breaks[at] ?? 0) > 1 && !(at === from && !after)) return true;
-    if (token.type === 'sign' && (token.fold === ',' || token.fold === '×' || token.fold === '(' || token.fold === ';'))
-      return true;
+    if (token.fold === 'x' || token.fold === '×') return true;
+    if (token.type === 'sign' && (token.fold === ',' || token.fold === '(' || token.fold === ';')) return true;
   }
   return false;
 }

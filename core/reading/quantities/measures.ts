@@ -3,8 +3,10 @@ import type { Term } from '../text/terms.js';
 import type { Token } from '../text/tokens.js';
 import { notAQuantity } from './not-a-quantity.js';
 import { factorOf, toScale, valueBefore } from './scale.js';
-import { unitAfter, unitBefore, unitMarks, type Found } from './unit-near.js';
+import { joinOf, type Join } from './joins.js';
+import { leadingUnit, unitAfter, unitBefore, unitMarks, type Found } from './unit-near.js';
 import { UNITS, type System, type Unit } from './units.js';
+import { isHalf, withHalves } from './halves.js';
 import { wordMeasures } from './word-measures.js';
 
 /** A number with its unit, at tokens `first` to `last`. `values` are in mL, g, mm or °C; ounces stay ounces. */
@@ -71,6 +73,8 @@ export function findMeasures(tokens: readonly Token[], terms: readonly Term[], c
   const bare: Bare[] = [];
   let open: number[] = [];
   const quotes = { open: false };
+  /** No unit stands before it that no number has. */
+  let free = 0;
   const flush = () => {
     for (const at of open) {
       const number = tokens[at]?.number;
@@ -86,14 +90,19 @@ export function findMeasures(tokens: readonly Token[], terms: readonly Term[], c
     const skipped = notAQuantity(tokens, at);
     if (skipped > at) {
       flush();
+      free = skipped;
       at = skipped - 1;
       continue;
     }
     const previous = open.at(-1);
     if (previous !== undefined && joinOf(tokens, previous, at, joiners) === undefined) flush();
     open.push(at);
-    const found = unitAfter(tokens, at, near, quotes.open) ?? unitBefore(tokens, at);
+    const found =
+      leadingUnit(tokens, at, near, free) ?? unitAfter(tokens, at, near, quotes.open) ?? unitBefore(tokens, at);
     if (found === undefined) continue;
+    if (isThousandsOf(tokens, at, found) && bare.at(-1)?.at === at - 1) bare.pop();
+    for (let next = at + 2; next <= found.last && joinOf(tokens, next - 2, next, joiners) === 'times'; next += 2)
+      open.push(next);
     const system =
       systemNear(found.last, systems, tokens) ??
       (found.unit.metric === true ? 'metric' : found.unit.id === 'pint' ? context.pints : context.system);
@@ -110,31 +119,25 @@ export function findMeasures(tokens: readonly Token[], terms: readonly Term[], c
       systemNear(found.last, systems, tokens) === undefined;
     measures.push(unsure ? { ...measure, unsure: true } : measure);
     at = measure.last;
+    free = at + 1;
   }
   flush();
-  measures.push(...wordMeasures(tokens, terms, near.units, measures, context));
+  const halves = joiners.size === 0 ? NO_TERMS : byFirst(terms, isHalf);
+  measures.push(...wordMeasures(tokens, terms, near.units, measures, context, joiners, halves));
   measures.sort((a, b) => a.first - b.first);
-  return { measures: measures.some(isPounds) ? compounds(measures, bare, tokens) : measures, bare };
+  const whole = halves.size === 0 ? measures : measures.map((measure) => withHalves(measure, joiners, halves, tokens));
+  return { measures: whole.some(isPounds) ? compounds(whole, bare, tokens) : whole, bare };
+}
+
+/** "2 600 W": a blank parts thousands, where a count before so many watts makes no sense. */
+function isThousandsOf(tokens: readonly Token[], at: number, { unit }: Found): boolean {
+  const before = tokens[at - 1]?.number;
+  const { number, gap } = tokens[at]!;
+  return unit === UNITS.other && before?.whole === true && before.digits < 3 && number?.digits === 3 && gap === 1;
 }
 
 function bareValue(number: NumberText, context: MeasureContext): number {
   return number.thousands !== undefined && number.mark !== context.decimal ? number.thousands : number.value;
-}
-
-type Join = 'range' | 'times' | 'list';
-
-/** How the number at `b` hangs on the one at `a`, by what stands between them. */
-function joinOf(tokens: readonly Token[], a: number, b: number, joiners: ReadonlyMap<number, Term>): Join | undefined {
-  if (b - a === 2) {
-    const sign = tokens[a + 1];
-    if (sign === undefined || sign.gap === 2 || tokens[b]?.gap === 2) return undefined;
-    if (sign.fold === '-' || sign.fold === '–' || sign.fold === '~') return 'range';
-    if (sign.fold === '×' || sign.fold === 'x' || sign.fold === '*') return 'times';
-    if (sign.fold === '/' || sign.fold === '+' || sign.fold === '&') return 'list';
-  }
-  const term = joiners.get(a + 1);
-  if (term !== undefined && term.last === b - 1) return term.role === 'to' ? 'range' : 'list';
-  return undefined;
 }
 
 function systemNear(last: number, systems: ReadonlyMap<number, Term>, tokens: readonly Token[]): System | undefined {
@@ -163,17 +166,18 @@ function assemble(
     const join = joinOf(tokens, group[keep - 1] ?? 0, group[keep] ?? 0, joiners);
     if (
       join === undefined ||
-      (joined !== 'one' && joined !== join) ||
+      (joined !== 'one' && joined !== (join === 'comma' ? 'list' : join)) ||
       !belongs(values, keep, join, found.unit, tokens, group)
     )
       break;
-    joined = join;
+    if (join === 'comma' && joined === 'one') break;
+    joined = join === 'comma' ? 'list' : join;
     keep--;
     if (join === 'range') break;
   }
   if (keep > 0) giveBack(group.slice(0, keep));
   const factor = factorOf(found.unit, context.system);
-  const scale = (value: number) => toScale(value, found.unit, factor);
+  const scale = (value: number) => toScale(value + (found.more ?? 0), found.unit, factor);
   return {
     first: group[keep] ?? 0,
     last: found.last,
@@ -205,6 +209,7 @@ function belongs(
   const first = tokens[group[keep - 1] ?? 0]?.number;
   if (unit.dimension !== 'volume' && unit.dimension !== 'mass') return false;
   if (before <= 0 || (first?.whole === true && Math.max(before, after) > 12 * Math.min(before, after))) return false;
+  if (join === 'comma') return !(first?.whole === true && before === values.length - keep);
   const word = joinsByWord(tokens, group[keep - 1] ?? 0);
   return !word || !(first?.whole === true && after !== Math.round(after));
 }

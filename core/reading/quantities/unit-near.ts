@@ -5,8 +5,10 @@ import { unitByName, unitBySymbol, UNITS, type Unit } from './units.js';
 
 export interface Found {
   readonly unit: Unit;
-  /** Last token of the unit. */
+  /** Last token of the unit; where the unit goes first, the last of its numbers. */
   readonly last: number;
+  /** What stands behind the unit: of "1L5" half a litre. */
+  readonly more?: number;
 }
 
 /** What helps to tell units from words: names of units by their first token, and where articles and the like stand. */
@@ -57,7 +59,8 @@ export function unitAfter(tokens: readonly Token[], at: number, near: UnitMarks,
     return next.number.value === 3 ? { unit: UNITS.ml, last: i + 1 } : undefined;
   const term = near.units.get(i);
   const glued = term === undefined ? next : tokens[term.last + 1];
-  if (token.type === 'word' && glued?.number !== undefined && glued.gap === 0) return undefined;
+  if (token.type === 'word' && glued?.number !== undefined && glued.gap === 0)
+    return term === undefined ? compound(tokens, at, i) : undefined;
   if (term !== undefined) {
     const unit = unitByName(term.value as UnitName);
     return unit.dimension === 'temperature' && term.last === i && tokens[i + 1]?.fold === 'f'
@@ -80,6 +83,18 @@ export function unitAfter(tokens: readonly Token[], at: number, near: UnitMarks,
   return { unit, last: token.type === 'word' ? dotted(tokens, i) : i };
 }
 
+/** "1L5" and "1l50", as the French write it, and "1lb3oz". */
+function compound(tokens: readonly Token[], at: number, i: number): Found | undefined {
+  const unit = tokens[i]?.fold;
+  const rest = tokens[i + 1]?.number;
+  const after = tokens[i + 2];
+  if (tokens[at]?.number?.whole !== true || rest?.whole !== true) return undefined;
+  if (unit === 'lb' || unit === 'lbs') return after?.fold === 'oz' ? { unit: UNITS.lb, last: i } : undefined;
+  if (unit !== 'l' || rest.digits > 2 || (after !== undefined && after.gap === 0 && after.type !== 'sign'))
+    return undefined;
+  return { unit: UNITS.l, last: i + 1, more: rest.value / 10 ** rest.digits };
+}
+
 /** A unit alone in the cell after its number. */
 function isUnitCell(token: Token, next: Token | undefined): boolean {
   return (
@@ -96,6 +111,37 @@ export function unitBefore(tokens: readonly Token[], at: number): Found | undefi
     return undefined;
   const unit = unitBySymbol(label.fold);
   return unit === undefined || unit.dimension === 'other' || label.fold === 'in' ? undefined : { unit, last: at };
+}
+
+/** Units that may stand before their number. */
+const LEADING: ReadonlySet<string> = new Set('ml cl dl l lt ltr g gr kg hg cm mm'.split(' '));
+/** What "Gr. 9" gives below this is a size of gloves. */
+const LEAST_LED_GRAMS = 10;
+
+/** "lt 1,5", "gr. 230", "cm 24 x 10": the unit goes first, as Italians write it, and no number before it has it. `free` is the first token that no measure has taken. */
+export function leadingUnit(tokens: readonly Token[], at: number, near: UnitMarks, free: number): Found | undefined {
+  const { number, gap } = tokens[at]!;
+  const dotted = tokens[at - 1]?.fold === '.' && tokens[at - 1]?.gap === 0;
+  const place = dotted ? at - 2 : at - 1;
+  const symbol = tokens[place];
+  if (symbol?.type !== 'word' || place < free || gap === 2 || (gap === 0 && !dotted) || !LEADING.has(symbol.fold))
+    return undefined;
+  if (place > free && tokens[place - 1]?.type === 'number') return undefined;
+  const unit = unitBySymbol(symbol.fold);
+  if (unit === undefined || number === undefined || (symbol.fold === 'l' && number.whole)) return undefined;
+  if (unit === UNITS.g && number.value < LEAST_LED_GRAMS) return undefined;
+  let last = at;
+  if (unit.dimension === 'length')
+    while (tokens[last + 2]?.number !== undefined && (tokens[last + 1]?.fold === 'x' || tokens[last + 1]?.fold === '×'))
+      last += 2;
+  const own = unitAfter(tokens, last, near, false);
+  const leads = own === undefined || leadsOn(tokens, own.last + 1, near);
+  return leads ? { unit, last } : undefined;
+}
+
+/** Whether what looks like the unit of one number is that of the next: of "cl 30 gr 85" the grams. */
+function leadsOn(tokens: readonly Token[], at: number, near: UnitMarks): boolean {
+  return tokens[at]?.number !== undefined && tokens[at]?.gap !== 2 && unitAfter(tokens, at, near, false) === undefined;
 }
 
 /** "10 in fry pan" is inches, "one in the pot" is not: an article or a number after it makes it the preposition. */

@@ -34,6 +34,10 @@ export const UNITS = {
   gallon: unit('gallon', 'volume', US_GALLON_ML, IMPERIAL_GALLON_ML),
   g: unit('g', 'mass', 1),
   kg: unit('kg', 'mass', 1000),
+  hg: unit('hg', 'mass', 100),
+  dag: unit('dag', 'mass', 10),
+  /** The pound that cooks use where all else is metric. */
+  halfKilo: unit('halfKilo', 'mass', 500),
   lb: unit('lb', 'mass', POUND_G, POUND_G),
   /** Of mass or of volume: the place tells, then plausibility, then a question. */
   oz: unit('oz', 'ounce', OUNCE_G, OUNCE_G),
@@ -67,6 +71,9 @@ const SYMBOLS: Readonly<Record<keyof typeof UNITS, string>> = {
   gallon: 'gal gals',
   g: 'g gr grs gm gms г グラム',
   kg: 'kg kgs kilo kilos кг',
+  hg: 'hg',
+  dag: 'dkg',
+  halfKilo: '',
   lb: 'lb lbs #',
   oz: 'oz ozs onz',
   mm: 'mm',
@@ -78,7 +85,8 @@ const SYMBOLS: Readonly<Record<keyof typeof UNITS, string>> = {
   c: '°c',
   f: '°f',
   deg: '°',
-  other: 'w kw mah wh v kcal kj % $ € £ kr zł hz gb mb btu lm lumens d h hrs min mins sec s den fp cuin €/kg 合 合炊',
+  other:
+    'w kw mah wh v kcal kj % $ € £ ¥ kr zl eur euro euros chf usd gbp sek nok dkk pln 円 руб hz gb mb btu lm lumens d h hrs min mins sec s den fp cuin €/kg 合 合炊',
 };
 
 const BY_SYMBOL = new Map<string, Unit>();
@@ -100,6 +108,9 @@ const BY_NAME: Readonly<Record<UnitName, Unit>> = {
   quart: UNITS.quart,
   gallon: UNITS.gallon,
   gram: UNITS.g,
+  hectogram: UNITS.hg,
+  decagram: UNITS.dag,
+  'half-kilo': UNITS.halfKilo,
   kilogram: UNITS.kg,
   ounce: UNITS.oz,
   pound: UNITS.lb,

@@ -2,16 +2,19 @@ import type { UnitName } from '../../data/words/words.js';
 import type { Term } from '../text/terms.js';
 import type { Token } from '../text/tokens.js';
 import type { Measure, MeasureContext } from './measures.js';
+import { halfAfter } from './halves.js';
 import { factorOf, toScale } from './scale.js';
 import { unitByName } from './units.js';
 
-/** "half a pint", "two litres", "pint pot": a number in words, or none, before the name of a unit. */
+/** "half a pint", "two litres", "pint pot", "un litre et demi": a number in words, or none, before the name of a unit. */
 export function wordMeasures(
   tokens: readonly Token[],
   terms: readonly Term[],
   unitTerms: ReadonlyMap<number, Term>,
   found: readonly Measure[],
   context: MeasureContext,
+  joiners: ReadonlyMap<number, Term>,
+  halves: ReadonlyMap<number, Term>,
 ): Measure[] {
   const measures: Measure[] = [];
   for (const term of unitTerms.values()) {
@@ -25,7 +28,9 @@ export function wordMeasures(
     const vessel = terms.some(
       (other) => other.role === 'kind' && other.first === term.last + 1 && tokens[other.first]?.gap !== 2,
     );
-    if (word === undefined && !(vessel && unit.dimension === 'volume' && unit.id !== 'cup')) continue;
+    const named = vessel && unit.dimension === 'volume' && unit.id !== 'cup';
+    const halved = article !== undefined && halfAfter(term.last, joiners, halves, tokens) !== undefined;
+    if (word === undefined && !named && !halved) continue;
     const system = unit.metric === true ? 'metric' : unit.id === 'pint' ? context.pints : context.system;
     const first = word?.first ?? term.first;
     measures.push({

@@ -1,0 +1,91 @@
+import { describe, expect, it } from 'vitest';
+import { readList } from '../../core/index.js';
+import { told } from './told.js';
+
+/** Lines that hang on their figures, each with what a careful person takes from it; the false friends of a rule stand under it. The makers are invented. */
+type Case = readonly [text: string, ...items: Record<string, unknown>[]];
+
+/** Every line is one entry of a list. */
+const read = (text: string) => readList(`- ${text}`).items.map(told);
+
+const LED_BY_THE_UNIT: readonly Case[] = [
+  ['pentola lt 1,5', { kind: 'pot', ml: [1500] }],
+  ['pentola lt. 1,5 gr. 230', { kind: 'pot', ml: [1500], g: 230 }],
+  ['tazza cl 30 gr 85', { kind: 'mug', ml: [300], g: 85 }],
+  ['padella cm 24', { kind: 'pan', d: 240 }],
+  ['pentola cm 20 x 12', { kind: 'pot', d: 200, h: 120 }],
+  ['pentolino kg 0,3', { kind: 'pot', g: 300 }],
+  ['n. 2 borracce lt 1', { kind: 'bottle', n: 2, ml: [1000] }],
+  ['mug cl 45', { kind: 'mug', ml: [450] }],
+  ['stove Gr 120', { kind: 'stove', g: 120 }],
+  ['stove gr.120', { kind: 'stove', g: 120 }],
+  // The unit before is another number's, or the letter is a size.
+  ['mug 450 ml 80 g', { kind: 'mug', ml: [450], g: 80 }],
+  ['Töpfe 2 l 2 Stück', { kind: 'pot', n: 2, ml: [2000] }],
+  ['pot size L 2 l 300 g', { kind: 'pot', ml: [2000], g: 300 }],
+  ['Topf Gr. 2', { kind: 'pot' }],
+];
+
+const UNITS: readonly Case[] = [
+  ['kastrull 1,5 l 3 hg', { kind: 'pot', ml: [1500], g: 300 }],
+  ['stekpanna Ø 22 cm 4,5 hg', { kind: 'pan', g: 450, d: 220 }],
+  ['pentola 2 etti', { kind: 'pot', g: 200 }],
+  ['garnek 30 dag', { kind: 'pot', g: 300 }],
+  ['garnek 30 dkg 1,5 l', { kind: 'pot', ml: [1500], g: 300 }],
+  ['Topf 1 1/2 Pfd', { kind: 'pot', g: 750 }],
+  ['Topf mit Deckel, 2 Pfund', { kind: 'pot', g: 1000, lid: true }],
+  ['pot 1lb3oz', { kind: 'pot', g: 539 }],
+  ['gourde 1L5', { kind: 'bottle', ml: [1500] }],
+  ['gourde 1l50', { kind: 'bottle', ml: [1500] }],
+  ['bouteille un litre et demi', { kind: 'bottle', ml: [1500] }],
+  ['borraccia da 1 litro e mezzo', { kind: 'bottle', ml: [1500] }],
+  ['cantil 1 L e meio', { kind: 'bottle', ml: [1500] }],
+  ['anderhalve liter fles', { kind: 'bottle', ml: [1500] }],
+  ['halvannen liter flaske', { kind: 'bottle', ml: [1500] }],
+  ['бутылка 1 л х 2', { kind: 'bottle', n: 2, ml: [1000] }],
+  ['котелок 2л, кружка 2х300 мл', { kind: 'pot', ml: [2000], bail: '~true' }, { kind: 'mug', n: 2, ml: [300] }],
+  // A pound of English ounces stays one; a half of something else adds nothing.
+  ['pot 1.1 lb', { kind: 'pot', g: 499 }],
+  ['botella 1 litro y media cebolla', { kind: 'bottle', ml: [1000] }],
+];
+
+const NO_QUANTITIES: readonly Case[] = [
+  ['stainless 18/10 pot 2 l', { kind: 'pot', ml: [2000], material: 'steel' }],
+  ['Stainless 18/0 pan 24 cm', { kind: 'pan', d: 240, material: 'steel' }],
+  ['Edelstahltopf 18/10, 1,5 l, 480 g', { kind: 'pot', ml: [1500], g: 480, material: 'steel' }],
+  ['pentola inox 18/10 cm 16', { kind: 'pot', d: 160, material: 'steel' }],
+  ['316L stainless bottle 1 L', { kind: 'bottle', ml: [1000], material: 'steel' }],
+  ['Pot 900 ml - $49.95 - 120 g', { kind: 'pot', ml: [900], g: 120 }],
+  ['Mug CHF 350', { kind: 'mug' }],
+  ['Pfanne 24 cm 89,- 1,1 kg', { kind: 'pan', g: 1100, d: 240 }],
+  ['ストーブ 73g 8,800円', { kind: 'stove', g: 73 }],
+  ['réchaud 2 600 W 73 g', { kind: 'stove', g: 73 }],
+  // With a unit of its own or other numbers it is a size, a share, a count.
+  ['stainless pot 18/10 cm', { kind: 'pot', d: 100, material: 'steel' }],
+  ['pots 1.8/1.0 L', { kind: 'pot', n: '~2', ml: [1800, 1000] }],
+  ['mug 304 ml', { kind: 'mug', ml: [304] }],
+  ['2 stoves 600 W each', { kind: 'stove', n: 2 }],
+];
+
+const SETS: readonly Case[] = [
+  ['pot set 0.9/1.4/2.0 L', { kind: 'pot', n: '~3', ml: [900, 1400, 2000] }],
+  ['pots 1/2/3 L', { kind: 'pot', n: '~3', ml: [1000, 2000, 3000] }],
+  ['set of 3 pots 1, 1.5 and 2 L', { kind: 'pot', n: 3, ml: [1000, 1500, 2000] }],
+  ['Töpfe 1, 1,5 und 2 l', { kind: 'pot', n: '~3', ml: [1000, 1500, 2000] }],
+  // A date; a count before the sizes.
+  ['pots, bought 12/05/2024', { kind: 'pot', n: '?' }],
+  ['pots 2, 1.5 and 2 L', { kind: 'pot', n: 2, ml: [1500, 2000] }],
+  ['mugs 2, 300 and 450 ml', { kind: 'mug', n: 2, ml: [300, 450] }],
+];
+
+describe.each([
+  ['the unit goes first', LED_BY_THE_UNIT],
+  ['units and halves', UNITS],
+  ['grades of steel, prices, watts', NO_QUANTITIES],
+  ['several sizes under one unit', SETS],
+] as const)('%s', (_name, cases) => {
+  for (const [text, ...items] of cases)
+    it(text, () => {
+      expect(read(text)).toEqual(items);
+    });
+});
