@@ -7,12 +7,14 @@ import { readPot, readStove } from './input/pot.js';
 import { readTrip } from './input/trip.js';
 import { kitFromPot, kitFromReading } from './kit/index.js';
 import { groundTrip } from './kit/trip.js';
+import { lookFor as wanted, type LookFor } from './look-for.js';
 import { valueOf } from './model/given.js';
+import type { Kit } from './model/kit.js';
 import { UNIT_SYSTEMS, type UnitSystem } from './model/measure.js';
 import { phrase } from './model/phrase.js';
 import type { PotInput, StoveInput } from './model/pot.js';
 import type { Correction, Reading } from './model/reading.js';
-import type { Report } from './model/report.js';
+import type { InputProblem, Report } from './model/report.js';
 import type { GroundedTrip, Trip } from './model/trip.js';
 import { applyCorrections } from './reading/correct.js';
 import { readInSteps, readList as read } from './reading/read.js';
@@ -90,18 +92,47 @@ export function* checkListInSteps(
 export function checkPot(pot: PotInput, trip?: Partial<Trip>, stove?: StoveInput, options: CheckOptions = {}): Report {
   const wording = wordingOf(options);
   const asked = readTrip(trip);
-  const typedPot = readPot(pot, wording.locale, tell(phrase`pot`, wording));
-  const typedStove =
-    stove === undefined ? undefined : readStove(stove, wording.locale, tell(phrase`the stove`, wording));
+  const { kit, problems } = typedKit(pot, stove, wording);
   return finish(
     conduct({
       reading: read('', {}),
       trip: groundTrip(asked.trip, {}, true, readTrip(options.usual).trip),
-      kit: kitFromPot(typedPot.pot, typedStove?.stove),
-      problems: [...asked.problems, ...typedPot.problems, ...(typedStove?.problems ?? [])],
+      kit,
+      problems: [...asked.problems, ...problems],
       wording,
     }),
   );
+}
+
+/**
+ * What pot to look for on a trip, with a stove where one is given; and where a pot is, the nearest to it that suits. What cannot be used is
+ * left out. Null for a stove that has its pot already.
+ * @throws TypeError if an argument is of the wrong kind.
+ */
+export function lookFor(
+  pot: PotInput,
+  trip?: Partial<Trip>,
+  stove?: StoveInput,
+  options: CheckOptions = {},
+): LookFor | null {
+  const wording = wordingOf(options);
+  const typed = typedKit(pot, stove, wording);
+  const kit = Object.keys(pot).length === 0 ? { ...typed.kit, vessels: [], pots: [] } : typed.kit;
+  return wanted(kit, groundTrip(readTrip(trip).trip, {}, true, readTrip(options.usual).trip), wording);
+}
+
+function typedKit(
+  pot: PotInput,
+  stove: StoveInput | undefined,
+  wording: Wording,
+): { kit: Kit; problems: InputProblem[] } {
+  const typedPot = readPot(pot, wording.locale, tell(phrase`pot`, wording));
+  const typedStove =
+    stove === undefined ? undefined : readStove(stove, wording.locale, tell(phrase`the stove`, wording));
+  return {
+    kit: kitFromPot(typedPot.pot, typedStove?.stove),
+    problems: [...typedPot.problems, ...(typedStove?.problems ?? [])],
+  };
 }
 
 function assertText(text: unknown): asserts text is string {
@@ -121,6 +152,7 @@ function isWinter(trip: GroundedTrip): boolean {
 }
 
 export { finish, type Steps } from './steps.js';
+export type { LookFor } from './look-for.js';
 export { CHECKS } from './checks/index.js';
 export { remark } from './report/remark.js';
 export { parseMeasure } from './reading/quantities/index.js';

@@ -7,3 +7,4 @@ export { FUEL_TYPES, ITEM_KINDS, MATERIALS, STOVE_FORMS, STOVE_TYPES } from './m
 export { UNIT_SYSTEMS } from './model/measure.js';
 export { MEAL_STYLES, SEASONS, SNOWS, WATER_FROM, WINDS } from './model/trip.js';
 export { MISSING, valueOf } from './model/given.js';
+export { suitedHeights } from './suited-heights.js';

@@ -5,18 +5,23 @@ import {
   finish,
   languagesMissing,
   learnLanguages,
+  lookFor,
   parseMeasure,
   readList,
   remark,
   type CheckOptions,
   type InputProblem,
+  type LookFor,
+  type PotInput,
   type Report,
   type Steps,
+  type StoveInput,
   type Trip,
 } from '../core/english.js';
 import { isAsked, type Draft, type Fields, type Judged } from './draft.js';
 import { drawing } from './styles/drawing.css.js';
 import { findings } from './styles/findings.css.js';
+import { chart } from './views/chart.js';
 
 /**
  * The second opinion on a draft; null where nothing is typed yet. `locale` (BCP 47) settles US and imperial units where the list does not;
@@ -60,14 +65,8 @@ function nextTask(): Promise<unknown> {
   });
 }
 
-function* judgeInSteps(draft: Draft, { locale, language }: Speech = {}, usual: Fields = {}): Steps<Judged | null> {
-  const options = {
-    ...(locale === undefined ? {} : { locale }),
-    // The elements bring a copy of English of their own: left out, the core takes its own, and has nothing to look up.
-    ...(language === undefined || Object.keys(language.sentences).length === 0 ? {} : { language }),
-    usual: tripOf(usual),
-    ...(draft.units === null ? {} : { units: draft.units }),
-  };
+function* judgeInSteps(draft: Draft, speech: Speech = {}, usual: Fields = {}): Steps<Judged | null> {
+  const options = optionsOf(draft, speech, usual);
   if (!isAsked(draft)) return null;
   if (draft.entrance === 'pot') {
     const report = checkTyped(draft, options);
@@ -75,6 +74,21 @@ function* judgeInSteps(draft: Draft, { locale, language }: Speech = {}, usual: F
   }
   const report = yield* checkListInSteps(draft.text, tripOf(draft.trip), draft.corrections, options);
   return { draft, report, asRead: draft.corrections.length === 0 ? report.reading : readList(draft.text, options) };
+}
+
+function optionsOf({ units }: Draft, { locale, language }: Speech, usual: Fields): CheckOptions {
+  return {
+    ...(locale === undefined ? {} : { locale }),
+    // The elements bring a copy of English of their own: left out, the core takes its own, and has nothing to look up.
+    ...(language === undefined || Object.keys(language.sentences).length === 0 ? {} : { language }),
+    usual: tripOf(usual),
+    ...(units === null ? {} : { units }),
+  };
+}
+
+/** What pot to look for on the trip and with the stove of a draft, and near to its pot. */
+export function lookForPot(draft: Draft, speech: Speech = {}, usual: Fields = {}): LookFor | null {
+  return lookFor(potOf(draft.pot), tripOf(draft.trip), stoveOf(draft.stove), optionsOf(draft, speech, usual));
 }
 
 /** What cannot be used of typed fields, in the language that `options` ask for. */
@@ -86,12 +100,15 @@ export function problemsOf(
 }
 
 function checkTyped({ trip, pot, stove }: Pick<Draft, 'trip' | 'pot' | 'stove'>, options: CheckOptions): Report {
-  return checkPot(
-    counted(pot, ['quantity']),
-    tripOf(trip),
-    Object.keys(stove).length === 0 ? undefined : counted(stove, ['armCount', 'powerW']),
-    options,
-  );
+  return checkPot(potOf(pot), tripOf(trip), stoveOf(stove), options);
+}
+
+function potOf(pot: Fields): PotInput {
+  return counted(pot, ['quantity']);
+}
+
+function stoveOf(stove: Fields): StoveInput | undefined {
+  return Object.keys(stove).length === 0 ? undefined : counted(stove, ['armCount', 'powerW']);
 }
 
 /** Figures of the trip are typed as text, with a comma or a true minus, or with a unit: "20 °F", "8000 ft". */
@@ -120,6 +137,8 @@ function counted(fields: Fields, names: readonly string[]): Record<string, strin
 export const JUDGING = {
   judge,
   judgeBetweenStrokes,
+  lookForPot,
+  chart,
   problemsOf,
   languagesMissing,
   learnLanguages,

@@ -1,4 +1,5 @@
-import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
+import { html, nothing, svg, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { CorrectableField, Finding, Grade, InputProblem, Report, UnitSystem } from '../core/index.js';
 import { EMPTY_DRAFT, isAsked, type Draft, type Fields, type Judged } from './draft.js';
@@ -14,6 +15,7 @@ import { cantTell } from './views/cant-tell.js';
 import { day } from './views/day.js';
 import { drawing } from './views/drawing.js';
 import { foldedFinding, openFinding } from './views/finding.js';
+import { heading } from './views/heading.js';
 import { headline } from './views/headline.js';
 import { holdsUp } from './views/holds-up.js';
 import { potForm } from './views/pot-form.js';
@@ -164,7 +166,7 @@ export class BrimwisePot extends BrimwiseElement {
   #check(byReader = false, judged?: Judged | null): void {
     clearTimeout(this.#checkTimer);
     const judging = judgeAtHand();
-    if (judging === null && isAsked(this.draft)) {
+    if (judging === null && (byReader || isAsked(this.draft))) {
       void this.#checkLater(byReader);
       return;
     }
@@ -306,9 +308,27 @@ export class BrimwisePot extends BrimwiseElement {
         ${judged === null ? nothing : this.headline(judged)}
         <div class="col">${judged === null ? nothing : this.judgements(judged)}</div>
       </div>
-      <div class="c">${this.shows('drawing') ? html`<div class="plate" part="drawing">${drawn}</div>` : nothing}</div>
+      <div class="c">
+        ${this.shows('drawing') ? html`<div class="plate" part="drawing">${drawn}</div>` : nothing}
+        ${this.shows('chart') ? this.#lookFor() : nothing}
+      </div>
       ${this.foot()}
     </div>`;
+  }
+
+  /** With no pot yet, it is what one begins with. */
+  #lookFor(): unknown {
+    const judging = judgeAtHand();
+    const { draft, words, usual, settled } = this;
+    if (judging === null) return nothing;
+    return guard([draft, words, usual, settled], () => {
+      const look = judging.lookForPot(draft, words, usual);
+      if (look === null) return nothing;
+      return html`<section class="plate look" part="chart">
+        ${heading(settled.level, 't', look.words.title)}
+        ${judging.chart({ html, svg }, look, draft.units ?? 'metric', words)}
+      </section>`;
+    });
   }
 
   protected mast(): TemplateResult | typeof nothing {

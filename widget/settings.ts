@@ -18,7 +18,7 @@ export const ELEMENTS = ['brimwise-check', 'brimwise-pot', 'brimwise-verdict'] a
 export type ElementName = (typeof ELEMENTS)[number];
 
 /** What `show` names. Headline and findings, and so the cautions, always stand. */
-const REGIONS = ['mast', 'trip', 'list', 'reading', 'form', 'drawing', 'day', 'sources', 'actions'] as const;
+const REGIONS = ['mast', 'trip', 'list', 'reading', 'form', 'drawing', 'chart', 'day', 'sources', 'actions'] as const;
 export type Region = (typeof REGIONS)[number];
 
 const YES_NO = ['yes', 'no'] as const;

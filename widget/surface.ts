@@ -79,6 +79,7 @@ export const PARTS = {
   headline: 'The verdict in a sentence.',
   finding: 'Each finding.',
   drawing: 'The drawing.',
+  chart: 'What to look for: the shapes that suit.',
   day: 'A day with this kit.',
   sources: 'What is assumed, and the sources.',
   actions: 'What can be done with the findings, the units, and the note.',

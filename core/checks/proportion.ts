@@ -125,6 +125,16 @@ export const proportion = defineCheck({
   },
 });
 
+/** Widths to heights that hold up: hung or at a fire, or on a stove that burns something, with a lid or none. */
+export function suitedShapes(
+  { bail, stove }: (typeof proportion)['options'],
+  on: { readonly hung: boolean; readonly burns: string | undefined; readonly lid: boolean },
+): { readonly least: number; readonly best: number | null; readonly most: number } {
+  if (on.hung) return { least: bail.least, best: bail.best, most: bail.most };
+  const narrow = on.lid && on.burns !== undefined && !SPREAD.has(on.burns);
+  return { least: narrow ? stove.fails : stove.least, best: null, most: stove.most };
+}
+
 type Said = Pick<Verdict, 'grade' | 'message'>;
 
 function onBail(ratio: number, limits: { fails: number; least: number; most: number; slops: number }): Said | null {

@@ -81,9 +81,7 @@ export const stoveFit = defineCheck({
           ]
         : [];
     }
-    const type = valueOf(stove.type);
-    const said =
-      type !== undefined && OPEN_FLAME.has(type) ? openFlame(base, stove, options) : onArms(base, stove, options);
+    const said = isOpenFlame(stove) ? openFlame(base, stove, options) : onArms(base, stove, options);
     return [{ ...about, ...said }];
   },
 });
@@ -115,19 +113,41 @@ function openFlame(base: number, stove: Stove, { open }: Options): Said {
     : { ...said, grade: 'falls-short', message: 'flame-out', fix: 'fix-ratio' };
 }
 
+/** Bases that suit a stove, mm across, as far as its widths are known: from 0 where none sets a least, to Infinity where none sets a most. */
+export function suitedBases(
+  stove: Pick<Stove, 'type' | 'form' | 'burnerMm' | 'armInnerMm' | 'armSpanMm'>,
+  options: Options,
+): { readonly least: number; readonly most: number } {
+  const flame = valueOf(stove.burnerMm);
+  if (isOpenFlame(stove))
+    return flame === undefined
+      ? { least: 0, most: Infinity }
+      : { least: flame * options.open.least, most: flame * options.open.most };
+  const gap = valueOf(stove.armInnerMm);
+  const span = valueOf(stove.armSpanMm);
+  return {
+    least: Math.max(
+      flame === undefined ? 0 : flame + 2 * options.insideMm,
+      gap === undefined ? 0 : gap + options.overGapMm,
+    ),
+    most: Math.min(
+      span === undefined ? Infinity : span * options.spanFactor,
+      valueOf(stove.form) === 'upright' ? options.uprightBaseMm : Infinity,
+    ),
+  };
+}
+
+function isOpenFlame({ type }: Pick<Stove, 'type'>): boolean {
+  const burns = valueOf(type);
+  return burns !== undefined && OPEN_FLAME.has(burns);
+}
+
 function onArms(base: number, stove: Stove, options: Options): Said {
   const flame = valueOf(stove.burnerMm);
   const gap = valueOf(stove.armInnerMm);
   const span = valueOf(stove.armSpanMm);
   const upright = valueOf(stove.form) === 'upright';
-  const least = Math.max(
-    flame === undefined ? 0 : flame + 2 * options.insideMm,
-    gap === undefined ? 0 : gap + options.overGapMm,
-  );
-  const most = Math.min(
-    span === undefined ? Infinity : span * options.spanFactor,
-    upright ? options.uprightBaseMm : Infinity,
-  );
+  const { least, most } = suitedBases(stove, options);
   const line = (sign: SumLine['sign'], value: number, label: string): SumLine => ({
     sign,
     figure: figure(value, 'mm', 0),

@@ -559,6 +559,34 @@ const sentences: Readonly<Record<string, string>> = {
     'Un réchaud qui bascule renverse de l’eau bouillante. Tasser la neige ferme et plane avant d’allumer.',
 
   // The day
+  'What to look for': 'Ce qu’il faut chercher',
+  'For {who}, {style}: {least} or more to the brim; {full} for full portions.':
+    'Pour {who}, {style} : {least} ou plus à ras bord ; {full} pour des portions pleines.',
+  'On a bail or at a fire 2 : 3 is best, and {ratio#} as wide as tall holds up.':
+    'Sous une anse ou au feu, 2 : 3 est le mieux ; {ratio#} de large pour 1 de haut convient.',
+  'On a stove, {ratio#} as wide as tall holds up.': 'Sur un réchaud, {ratio#} de large pour 1 de haut convient.',
+  'This stove suits {widths} across.': 'À ce réchaud conviennent {widths} de large.',
+  'This stove wants {leastWidth} across or more.': 'Ce réchaud demande {leastWidth} de large ou plus.',
+  'This stove carries {mostWidth} across or less.': 'Ce réchaud porte {mostWidth} de large ou moins.',
+  'With the width of the burner, the widths that suit it are marked too.':
+    'Avec la largeur du brûleur, les largeurs qui lui conviennent sont marquées aussi.',
+  'No pot is all of that on this stove. Another stove, or two pots.':
+    'Aucune popote n’est tout cela sur ce réchaud. Un autre réchaud, ou deux popotes.',
+  'This pot is one of them.': 'Cette popote en est une.',
+  '{width} across and {height} tall would do: {brim}.': '{width} de large et {height} de haut conviendraient : {brim}.',
+  'width across, {unit}': 'largeur, {unit}',
+  'height, {unit}': 'hauteur, {unit}',
+  'this pot; the dotted corner is its outline': 'cette popote ; le coin pointillé est son contour',
+  'the nearest pot that suits': 'la popote la plus proche qui convienne',
+  'suits shape and least portions; closer lines, full ones':
+    'convient pour la forme et les portions minimales ; lignes serrées : les pleines',
+  'suits stove, shape and least portions; closer lines, full ones':
+    'convient pour le réchaud, la forme et les portions minimales ; lignes serrées : les pleines',
+  '{least}: least portions': '{least} : portions minimales',
+  '{full}: full portions': '{full} : portions pleines',
+  '{boil}: least portions, water alone': '{boil} : portions minimales, eau seule',
+  '{ratio#} as wide as tall': '{ratio#} de large pour 1 de haut',
+  '{widths}: suits the stove': '{widths} : convient au réchaud',
   'Snow to water': 'De la neige à l’eau',
   'Hot meal': 'Repas chaud',
   'Hot drinks': 'Boissons chaudes',

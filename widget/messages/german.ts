@@ -565,6 +565,34 @@ const sentences: Readonly<Record<string, string>> = {
     'Ein kippender Kocher verschüttet kochendes Wasser. Den Schnee vor dem Anzünden fest und eben treten.',
 
   // The day
+  'What to look for': 'Worauf zu achten ist',
+  'For {who}, {style}: {least} or more to the brim; {full} for full portions.':
+    'Für {who}, {style}: randvoll ab {least}; für volle Portionen {full}.',
+  'On a bail or at a fire 2 : 3 is best, and {ratio#} as wide as tall holds up.':
+    'Am Bügel oder am Feuer ist 2 : 3 am besten; {ratio#}-mal so breit wie hoch besteht.',
+  'On a stove, {ratio#} as wide as tall holds up.': 'Auf einem Kocher besteht {ratio#}-mal so breit wie hoch.',
+  'This stove suits {widths} across.': 'Zu diesem Kocher passen {widths} Breite.',
+  'This stove wants {leastWidth} across or more.': 'Dieser Kocher braucht ab {leastWidth} Breite.',
+  'This stove carries {mostWidth} across or less.': 'Dieser Kocher trägt bis {mostWidth} Breite.',
+  'With the width of the burner, the widths that suit it are marked too.':
+    'Mit der Breite des Brenners sind auch die Breiten markiert, die zu ihm passen.',
+  'No pot is all of that on this stove. Another stove, or two pots.':
+    'Kein Topf ist all das auf diesem Kocher. Ein anderer Kocher, oder zwei Töpfe.',
+  'This pot is one of them.': 'Dieser Topf ist einer davon.',
+  '{width} across and {height} tall would do: {brim}.': '{width} breit und {height} hoch ginge: {brim}.',
+  'width across, {unit}': 'Breite, {unit}',
+  'height, {unit}': 'Höhe, {unit}',
+  'this pot; the dotted corner is its outline': 'dieser Topf; die gepunktete Ecke ist sein Umriss',
+  'the nearest pot that suits': 'der nächste Topf, der passt',
+  'suits shape and least portions; closer lines, full ones':
+    'passt in der Form und für kleinste Portionen; engere Linien: für volle',
+  'suits stove, shape and least portions; closer lines, full ones':
+    'passt zum Kocher, in der Form und für kleinste Portionen; engere Linien: für volle',
+  '{least}: least portions': '{least}: kleinste Portionen',
+  '{full}: full portions': '{full}: volle Portionen',
+  '{boil}: least portions, water alone': '{boil}: kleinste Portionen, Wasser allein',
+  '{ratio#} as wide as tall': '{ratio#}-mal so breit wie hoch',
+  '{widths}: suits the stove': '{widths}: passt zum Kocher',
   'Snow to water': 'Schnee zu Wasser',
   'Hot meal': 'Warme Mahlzeit',
   'Hot drinks': 'Heiße Getränke',

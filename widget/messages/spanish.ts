@@ -559,6 +559,34 @@ const sentences: Readonly<Record<string, string>> = {
     'Un hornillo que vuelca derrama agua hirviendo. Pisar la nieve hasta dejarla firme y llana antes de encenderlo.',
 
   // The day
+  'What to look for': 'Qué buscar',
+  'For {who}, {style}: {least} or more to the brim; {full} for full portions.':
+    'Para {who}, {style}: {least} o más hasta el borde; {full} para raciones completas.',
+  'On a bail or at a fire 2 : 3 is best, and {ratio#} as wide as tall holds up.':
+    'Colgada o al fuego, lo mejor es 2 : 3; sirve de {ratio#} de ancho por 1 de alto.',
+  'On a stove, {ratio#} as wide as tall holds up.': 'En un hornillo sirve de {ratio#} de ancho por 1 de alto.',
+  'This stove suits {widths} across.': 'A este hornillo le van {widths} de ancho.',
+  'This stove wants {leastWidth} across or more.': 'Este hornillo pide {leastWidth} de ancho o más.',
+  'This stove carries {mostWidth} across or less.': 'Este hornillo lleva {mostWidth} de ancho o menos.',
+  'With the width of the burner, the widths that suit it are marked too.':
+    'Con el ancho del quemador se marcan también los anchos que le van.',
+  'No pot is all of that on this stove. Another stove, or two pots.':
+    'Ninguna olla es todo eso en este hornillo. Otro hornillo, o dos ollas.',
+  'This pot is one of them.': 'Esta olla es una de ellas.',
+  '{width} across and {height} tall would do: {brim}.': 'Serviría una de {width} de ancho y {height} de alto: {brim}.',
+  'width across, {unit}': 'ancho, {unit}',
+  'height, {unit}': 'alto, {unit}',
+  'this pot; the dotted corner is its outline': 'esta olla; la esquina punteada es su contorno',
+  'the nearest pot that suits': 'la olla más cercana que sirve',
+  'suits shape and least portions; closer lines, full ones':
+    'sirve por forma y para raciones mínimas; líneas más juntas, las completas',
+  'suits stove, shape and least portions; closer lines, full ones':
+    'sirve por hornillo, forma y para raciones mínimas; líneas más juntas, las completas',
+  '{least}: least portions': '{least}: raciones mínimas',
+  '{full}: full portions': '{full}: raciones completas',
+  '{boil}: least portions, water alone': '{boil}: raciones mínimas, agua sola',
+  '{ratio#} as wide as tall': '{ratio#} de ancho por 1 de alto',
+  '{widths}: suits the stove': '{widths}: le va al hornillo',
   'Snow to water': 'Nieve a agua',
   'Hot meal': 'Comida caliente',
   'Hot drinks': 'Bebidas calientes',

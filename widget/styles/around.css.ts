@@ -162,13 +162,16 @@ export const around = css`
   .bench .head {
     order: 2;
   }
-  .bench .plate {
+  .bench :is(.plate, .c) {
     order: 3;
   }
   .bench .col {
     order: 4;
   }
-  .bench .foot {
+  .bench .look {
     order: 5;
+  }
+  .bench .foot {
+    order: 6;
   }
 `;

@@ -129,6 +129,86 @@ export const drawing = css`
     stroke: var(--line);
     fill: var(--paper);
   }
+  .draw .grid {
+    stroke: var(--rule);
+    stroke-width: 1;
+  }
+  .draw .fitband {
+    fill: var(--wash);
+    stroke: none;
+  }
+  .draw .paper {
+    fill: var(--paper);
+    stroke: none;
+  }
+  .draw .iso {
+    stroke: var(--line);
+    stroke-width: 1;
+  }
+  .draw .iso.dash {
+    stroke: var(--ink-2);
+    stroke-dasharray: 5 3;
+  }
+  .draw .iso.mid {
+    stroke: var(--ink);
+    stroke-width: 1.25;
+  }
+  .draw .iso.strong {
+    stroke: var(--ink);
+    stroke-width: 2.25;
+  }
+  .draw .ghost {
+    stroke-width: 1.25;
+    stroke-dasharray: 2 4;
+  }
+  .draw .cross {
+    stroke-width: 2.75;
+    stroke-linecap: butt;
+  }
+  .draw .target {
+    fill: var(--paper);
+    stroke: var(--pen);
+    stroke-width: 2.25;
+  }
+  .look > :first-child {
+    font: 400 var(--t-fig) / 1.25 var(--words);
+    padding-block-end: var(--s2);
+  }
+  .look-for {
+    display: grid;
+    gap: var(--s2);
+  }
+  .look-for .fix {
+    margin: 0;
+  }
+  .legend {
+    display: grid;
+    gap: 0.4em;
+    padding: 0;
+    list-style: none;
+    font-family: var(--figures);
+    font-size: var(--t-small);
+    line-height: 1.4;
+    color: var(--ink-2);
+  }
+  .legend li {
+    display: grid;
+    grid-template-columns: 2rem minmax(0, 1fr);
+    gap: 0.75rem;
+    align-items: start;
+  }
+  .legend .draw {
+    inline-size: 2rem;
+    margin-block-start: 0.15em;
+  }
+  @media (forced-colors: active) {
+    .draw .grid {
+      display: none;
+    }
+    .draw .fitband {
+      fill: none;
+    }
+  }
   figcaption {
     font-size: var(--t-small);
     line-height: 1.45;

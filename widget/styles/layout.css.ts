@@ -258,6 +258,9 @@ export const layout = css`
     .bench > .foot {
       grid-column: 1 / -1;
     }
+    .bench > .c {
+      display: block;
+    }
     .bench .head {
       border-block-end: 1px solid var(--rule);
     }

@@ -3,6 +3,7 @@ import path from 'node:path';
 import ts from 'typescript';
 import { CHECKS } from '../../../core/checks/index.js';
 import { SOURCES } from '../../../core/data/sources/index.js';
+import { LOOK_FOR_MESSAGES } from '../../../core/look-for.js';
 import { PLAN_MESSAGES } from '../../../core/plan/messages.js';
 import { REPORT_MESSAGES } from '../../../core/report/messages.js';
 import { filesIn, ROOT } from '../../../scripts/files.mjs';
@@ -33,6 +34,7 @@ export function sentencesOfCore(): ReadonlyMap<string, string> {
       [title, ...Object.values(messages)].map((english) => [english, `core/checks/${id}.ts`] as const),
     ),
     ...Object.values(PLAN_MESSAGES).map((english) => [english, 'core/plan/messages.ts'] as const),
+    ...Object.values(LOOK_FOR_MESSAGES).map((english) => [english, 'core/look-for.ts'] as const),
     ...Object.values(REPORT_MESSAGES).map((english) => [english, 'core/report/messages.ts'] as const),
     ...SOURCES.flatMap(({ id, grade, title, note }) =>
       [...(grade === 'common-practice' ? [title] : []), ...(note === undefined ? [] : [note])].map(
