@@ -14,7 +14,7 @@ const WIDGET_LIMIT_BYTES = 40_000;
 /** What comes once there is something to judge: held near what it is, so that growth is seen. */
 const JUDGE_LIMIT_BYTES = 120_000;
 /** The words of one more language to read, and all that the elements say in one: they come when they are wanted. */
-const WORDS_LIMIT_BYTES = 8 * 1024;
+const WORDS_LIMIT_BYTES = 10 * 1024;
 const SAID_LIMIT_BYTES = 28 * 1024;
 
 const folder = mkdtempSync(path.join(tmpdir(), 'brimwise-build-'));
