@@ -1034,6 +1034,7 @@ const sentences: Readonly<Record<string, string>> = {
   'write the days': 'écrire les jours',
   'of a range the upper end is taken': 'd’une fourchette, la borne supérieure est retenue',
   'from the first date to the last': 'de la première date à la dernière',
+  'from the first day to the last': 'du premier jour au dernier',
   'write one number': 'écrire un seul nombre',
   'who writes goes along, and is one more': 'la personne qui écrit en est, et compte en plus',
   'names are taken for people': 'les noms sont pris pour des personnes',

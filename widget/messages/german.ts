@@ -1039,6 +1039,7 @@ const sentences: Readonly<Record<string, string>> = {
   'write the days': 'die Tage angeben',
   'of a range the upper end is taken': 'bei einer Spanne gilt das obere Ende',
   'from the first date to the last': 'vom ersten Datum bis zum letzten',
+  'from the first day to the last': 'vom ersten Tag bis zum letzten',
   'write one number': 'eine einzige Zahl angeben',
   'who writes goes along, and is one more': 'wer schreibt, geht mit und zählt dazu',
   'names are taken for people': 'Namen gelten als Personen',

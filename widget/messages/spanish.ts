@@ -1024,6 +1024,7 @@ const sentences: Readonly<Record<string, string>> = {
   'write the days': 'escribir los días',
   'of a range the upper end is taken': 'de un intervalo se toma el extremo superior',
   'from the first date to the last': 'de la primera fecha a la última',
+  'from the first day to the last': 'del primer día al último',
   'write one number': 'escribir un solo número',
   'who writes goes along, and is one more': 'quien escribe va también y cuenta como uno más',
   'names are taken for people': 'los nombres se toman por personas',

@@ -113,7 +113,7 @@ export const da: Words = {
   each: 'pr. stk, pr stk, stykket, hver, à',
   together: 'til sammen, tilsammen, i alt, begge, sammen',
   perPerson:
-    'pr. pers, pr pers, per pers, pr. person, pr person, per person, til hver, hver sin, hver sit, hver deltager, alle medbringer, p.p., /person, /pers, pr. deltager, pr deltager, pr. mand, pr mand, hver, hver person, hver spejder, hver mand, hvert barn, hver især, alle:, personligt udstyr, personlig udrustning, eget udstyr, personligt:',
+    'pr. pers, pr pers, per pers, pr. person, pr person, per person, til hver, hver sin, hver sit, hver deltager, alle medbringer, p.p., /person, /pers, pr. deltager, pr deltager, pr. mand, pr mand, hver, hver person, hver spejder, hver mand, hvert barn, hver især, alle:, personligt udstyr, personlig udrustning, eget udstyr, personligt:, alle har, alle har egen, hver har, hver medbringer',
   shared: 'fælles, delt, fælles udstyr, fællesudstyr',
   perGroup: 'pr, per, for hver',
 
@@ -201,7 +201,8 @@ export const da: Words = {
 
   trip: {
     people:
-      'ledere, mand, personer, person, pers, deltagere, venner, børn, unge, spejdere, elever, voksne, kammerater, voksen, kolleger, gæster, barn, deltager, forældre, kajakroere, børnene',
+      'mand, personer, person, pers, venner, børn, unge, elever, voksne, kammerater, voksen, kolleger, gæster, barn, deltager, forældre, kajakroere, børnene, ~ledere, ~deltagere, ~spejdere',
+    anyone: 'personer, person, pers, deltagere',
     peopleBefore: 'gruppe på, for, vi er, vi var, vi bliver, antal personer',
     party: [
       [1, 'alene, solo, på egen hånd'],
@@ -215,7 +216,7 @@ export const da: Words = {
     companion:
       'kone, mand, kæreste, samlever, far, mor, søn, datter, bror, søster, ven, veninde, kammerat, makker, kollega | venner, veninder, kammerater, kolleger, sønner, døtre, brødre, søstre, børn',
     day: 'dag, dage, døgn',
-    night: 'nat, nætter, overnatninger',
+    night: 'nat, nætter, overnatninger, overnatning',
     week: 'uge, uger',
     notDays: 'hver, per, pr, om, mad til, rækker, holder, proviant',
     span: [
@@ -241,6 +242,15 @@ export const da: Words = {
       'oktober, okt',
       'november, nov',
       'december, dec',
+    ],
+    weekday: [
+      'mandag, man',
+      'tirsdag, tirs',
+      'onsdag, ons',
+      'torsdag, tors',
+      'fredag, fre',
+      'lørdag, lør',
+      'søndag, søn',
     ],
     meltsSnow: 'smelte sne, smelter sne, snesmeltning',
     snow: {

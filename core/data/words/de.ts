@@ -135,7 +135,7 @@ export const de: Words = {
   each: 'je, je stück, pro stück, à, á, jeweils, das stück, einzeln, stück',
   together: 'zusammen, gesamt, insgesamt, alle, beide zusammen, komplett, alles, für beide',
   perPerson:
-    'pro pers, je person, pro person, pro kopf, p.p., jede/r, jeder, jede, je eine, je einen, je ein, pro nase, für jeden, jeder bringt, jeder braucht, alle bringen, eigene, pro teilnehmer, einer pro person, für alle, p. p., pp, /person, /pers, /p, /kopf, pro mann, pro kind, pro schüler, pro schülerin, pro tn, jede person, jeder teilnehmer, jede teilnehmerin, jedes kind, jeder pfadi, jeder schüler, jeder von uns, jede:r, alle:, persönliche ausrüstung, persönliches material, persönliche sachen, eigene ausrüstung, individuelle ausrüstung, persönlich:',
+    'pro pers, je person, pro person, pro kopf, p.p., jede/r, jeder, jede, je eine, je einen, je ein, pro nase, für jeden, jeder bringt, jeder braucht, alle bringen, eigene, pro teilnehmer, einer pro person, für alle, p. p., pp, /person, /pers, /p, /kopf, pro mann, pro kind, pro schüler, pro schülerin, pro tn, jede person, jeder teilnehmer, jede teilnehmerin, jedes kind, jeder pfadi, jeder schüler, jeder von uns, jede:r, alle:, persönliche ausrüstung, persönliches material, persönliche sachen, eigene ausrüstung, individuelle ausrüstung, persönlich:, jeder hat, alle haben, jeder nimmt',
   shared:
     'gemeinsam, geteilt, gruppe, gruppenmaterial, gruppenausrüstung, gruppen~, gemeinschaftlich, gemeinschaftsmaterial',
   perGroup: 'pro, je, für je',
@@ -235,7 +235,8 @@ export const de: Words = {
 
   trip: {
     people:
-      'kind, teamer, begleiter, leiter, leiterinnen, betreuer, betreuerinnen, erwachsener, leute, personen, person, mann, teilnehmer, teilnehmende, schüler, kinder, jugendliche, pfadfinder, freunde, mann hoch, wanderer, leuten, erwachsene, köpfe, kumpels, freundinnen, freunden, kindern, kollegen, jungs, mädels, pfadis, rover, wölflinge, erwachsenen, kids, studenten, studierende, gäste, hungrige, tn, leitende, leitenden, leiterin, pax, seelen, hungrigen, paddler, paddlerinnen, teilnehmerinnen, schülerinnen, wanderinnen, radler, helfer, jugendleiter, mitfahrer',
+      'kind, teamer, begleiter, betreuerinnen, erwachsener, personen, person, mann, teilnehmer, teilnehmende, jugendliche, pfadfinder, freunde, mann hoch, wanderer, leuten, erwachsene, köpfe, kumpels, freundinnen, freunden, kindern, kollegen, jungs, mädels, pfadis, rover, wölflinge, erwachsenen, kids, studenten, studierende, gäste, hungrige, tn, leitende, leitenden, leiterin, pax, seelen, hungrigen, paddler, paddlerinnen, teilnehmerinnen, schülerinnen, wanderinnen, radler, helfer, jugendleiter, mitfahrer, ~leute, ~leiter, ~leiterinnen, ~betreuer, ~kinder, ~schüler',
+    anyone: 'personen, person, leute, teilnehmer, teilnehmende, köpfe, mann, tn, pax',
     peopleBefore: 'gruppe von, für, zu, wir sind, wir waren, gruppengröße, teilnehmerzahl, personenzahl',
     party: [
       [1, 'solo, allein, alleine, für mich allein, einer person'],
@@ -278,6 +279,15 @@ export const de: Words = {
       'oktober, okt',
       'november, nov',
       'dezember, dez',
+    ],
+    weekday: [
+      'montag, mo',
+      'dienstag, di',
+      'mittwoch, mi',
+      'donnerstag, do',
+      'freitag, fr',
+      'samstag, sonnabend, sa',
+      'sonntag, so',
     ],
     meltsSnow:
       'schnee schmelzen, schneeschmelzen, schnee geschmolzen, schmelzwasser, schmelzen, schneeschmelztopf, aus schnee',

@@ -151,7 +151,7 @@ export const en: Words = {
   each: 'each, ea, apiece, a piece, per piece, per one, @, per can, per bottle, per tablet',
   together: 'the pair, the lot, for both, both, all together, total, altogether, for all, in all, combined, all in',
   perPerson:
-    'per person, one each, two each, three each, each, each of us, each person, each person needs, per head, a head, pp, everyone, everyone brings, everyone needs, everybody, each student, each scout, per student, every scout brings, every scout, each one brings, each brings, individual, personal kit, for everyone, one per person, apiece, p.p., p/p, /person, /pers, /pp, /p, /head, per pers, per pax, each scout, each child, each kid, each pupil, each cadet, each cub, each camper, each hiker, each paddler, each participant, each member, each adult, every person, every child, every pupil, every student, every participant, every member, per scout, per child, per kid, per pupil, per camper, per hiker, per paddler, per participant, personal gear, personal equipment, personal items, bring your own, bring their own, everyone’s own, personal:, individual:, individual kit, individual gear, individual equipment, own kit, personal stuff',
+    'per person, one each, two each, three each, each, each of us, each person, each person needs, per head, a head, pp, everyone, everyone brings, everyone needs, everybody, each student, each scout, per student, every scout brings, every scout, each one brings, each brings, individual, personal kit, for everyone, one per person, apiece, p.p., p/p, /person, /pers, /pp, /p, /head, per pers, per pax, each scout, each child, each kid, each pupil, each cadet, each cub, each camper, each hiker, each paddler, each participant, each member, each adult, every person, every child, every pupil, every student, every participant, every member, per scout, per child, per kid, per pupil, per camper, per hiker, per paddler, per participant, personal gear, personal equipment, personal items, bring your own, bring their own, everyone’s own, personal:, individual:, individual kit, individual gear, individual equipment, own kit, personal stuff, everyone has, everybody brings, each has, we each have, we each bring, own',
   shared:
     'shared, group, group gear, communal, common, shared gear, shared kit, group kit, group equipment, communal gear',
   perGroup: 'per, between, for every, one set per, one cook set per, to each, for each, among',
@@ -264,7 +264,8 @@ export const en: Words = {
 
   trip: {
     people:
-      'leaders, leader, staff, teachers, instructors, adult, kid, child, toddler, toddlers, teenager, scout, people, ppl, persons, person, pax, p, students, climbers, hikers, scouts, paddlers, skiers, walkers, of us, adults, participants, friends, members, mates, campers, team members, folks, pupils, teenagers, teens, cadets, cubs, explorers, children, guides, paddlers, man, women, men, kids, buddies, pals, sons, daughters, colleagues, others, boys, girls, grown ups, youngsters, beavers, rovers, juniors, seniors, guests, clients, riders, cyclists, trekkers, backpackers, guys, lads, helpers, volunteers, brownies, rangers',
+      'leaders, leader, staff, teachers, instructors, adult, kid, child, toddler, toddlers, teenager, scout, people, ppl, persons, person, pax, p, students, climbers, hikers, scouts, paddlers, skiers, walkers, of us, adults, participants, friends, members, mates, campers, team members, folks, pupils, teenagers, teens, cadets, cubs, explorers, children, guides, paddlers, man, women, men, kids, buddies, pals, sons, daughters, colleagues, others, boys, girls, grown ups, youngsters, beavers, rovers, juniors, seniors, guests, clients, riders, cyclists, trekkers, backpackers, guys, lads, helpers, volunteers, brownies, rangers, team, party',
+    anyone: 'people, ppl, persons, person, pax, p, participants, members, folks, team, party',
     peopleBefore:
       'group size, party size, for, party of, group of, team of, family of, crew of, we are, we’re, number of people, no. of people',
     party: [
@@ -308,6 +309,15 @@ export const en: Words = {
       'october, oct',
       'november, nov',
       'december, dec',
+    ],
+    weekday: [
+      'monday, mon',
+      'tuesday, tue, tues',
+      'wednesday, wed',
+      'thursday, thu, thurs, thur',
+      'friday, fri',
+      'saturday, sat',
+      'sunday, sun',
     ],
     meltsSnow:
       'melt snow, melting snow, snow to melt, melting pot, snow melting, snow melt, water from snow, comes out of a snowbank, snowmelt, snow for all, snow for our water, snow for the water, snow for water, snow for drinking, water is snow, nothing but snow for water, melt water from snow, melt',

@@ -120,10 +120,10 @@ export const es: Words = {
   pair: 'par, par de, doble',
   packOf: 'paquete de, paquetes de, caja de, pack de',
   set: 'juego, set, conjunto, kit',
-  each: 'cada uno, cada una, c/u, por unidad, unidad',
+  each: 'cada uno, cada una, c/u, por unidad, unidad, cada',
   together: 'en total, los dos, las dos, juntos, todo, conjunto, total',
   perPerson:
-    'por persona, cada uno, para cada uno, por cabeza, cada participante, individual, uno por persona, a cada uno, p.p., /persona, /pers, por pers, por niño, por participante, cada una, cada persona, cada niño, cada scout, cada chico, cada miembro, todos:, material individual, material personal, equipo individual, equipo personal, personal:, cada',
+    'por persona, cada uno, para cada uno, por cabeza, cada participante, individual, uno por persona, a cada uno, p.p., /persona, /pers, por pers, por niño, por participante, cada una, cada persona, cada niño, cada scout, cada chico, cada miembro, todos:, material individual, material personal, equipo individual, equipo personal, personal:, cada, cada uno lleva, cada uno trae, cada alumno',
   shared: 'compartido, compartida, común, grupo, material común, material colectivo, comunes',
   perGroup: 'por, para cada, cada',
 
@@ -213,6 +213,7 @@ export const es: Words = {
   trip: {
     people:
       'personas, persona, participantes, amigos, chicos, alumnos, niños, monitores, adultos, jóvenes, scouts, amigas, colegas, compañeros, adulto, niño, excursionistas, hijos, chavales, monitor, montañeros, ciclistas, pax, peques, chicas, acompañantes, participante',
+    anyone: 'personas, persona, participantes, pax',
     peopleBefore: 'grupo de, para, somos, éramos, seremos',
     party: [
       [1, 'solo, sola, en solitario, yo solo'],
@@ -244,6 +245,15 @@ export const es: Words = {
       'octubre',
       'noviembre',
       'diciembre',
+    ],
+    weekday: [
+      'lunes, lun',
+      'martes, mar',
+      'miércoles, mié',
+      'jueves, jue',
+      'viernes, vie',
+      'sábado, sáb',
+      'domingo, dom',
     ],
     meltsSnow: 'derretir nieve, fundir nieve, nieve derretida, nieve para derretir',
     snow: {

@@ -45,7 +45,7 @@ export const fr: Words = {
   otherUse:
     'lampe, lanterne, voiture, moto, vin, bière, shampoing, savon, huile, crème, pastilles, baume, peinture, chauffage, air, vélo chambre, vinaigre, urine, pipi, désinfectant, gel, lessive',
   food: 'soupe, riz, pâtes, café, thé, miel, confiture, sardines, thon, haricots, lait, sucre, sel, beurre, chocolat, pain, fromage, nouilles, semoule, lentilles, purée, potage, viande, poisson, œufs, farine, huile',
-  water: 'eau, hydratation, boire, l’eau',
+  water: 'eau, hydratation, boire, l’eau, d’eau',
 
   materials: {
     titanium: 'titane, ti, titan',
@@ -130,7 +130,7 @@ export const fr: Words = {
   each: 'chacun, chacune, pièce, la pièce, l’unité, l’un, unitaire',
   together: 'le tout, en tout, ensemble, les deux, au total, total',
   perPerson:
-    'par personne, chacun, chacune, par tête, individuel, chaque participant, pour chacun, chaque élève, un par personne, p.p., pp, /personne, /pers, /p, /tête, par pers, par enfant, par jeune, par participant, par scout, chaque personne, chaque enfant, chaque jeune, chaque scout, chaque membre, chacun de nous, tous:, matériel individuel, matériel personnel, matériel perso, équipement individuel, équipement personnel, affaires personnelles, perso:, individuel:',
+    'par personne, chacun, chacune, par tête, individuel, chaque participant, pour chacun, chaque élève, un par personne, p.p., pp, /personne, /pers, /p, /tête, par pers, par enfant, par jeune, par participant, par scout, chaque personne, chaque enfant, chaque jeune, chaque scout, chaque membre, chacun de nous, tous:, matériel individuel, matériel personnel, matériel perso, équipement individuel, équipement personnel, affaires personnelles, perso:, individuel:, chacun prend, chacun apporte, chacun a, tout le monde',
   shared: 'partagé, partagée, commun, collectif, matériel collectif, commune, collective, matériel commun',
   perGroup: 'par, pour, un pour',
 
@@ -222,6 +222,7 @@ export const fr: Words = {
   trip: {
     people:
       'personnes, personne, pers, pers., participants, accompagnateurs, animateurs, élèves, enfants, amis, adultes, jeunes, scouts, marcheurs, copains, copines, potes, amies, ados, adulte, enfant, gamins, louveteaux, éclaireurs, pionniers, randonneurs, encadrants, chefs, gars, filles, garçons, moniteurs, cyclistes, pagayeurs, invités, pax, stagiaires',
+    anyone: 'personnes, personne, pers, participants, pax',
     peopleBefore: 'groupe de, pour, à, nous sommes, nous serons, on est, on sera, on était, équipe de',
     party: [
       [1, 'solo, en solo, seul, seule, tout seul, toute seule'],
@@ -258,6 +259,15 @@ export const fr: Words = {
       'octobre, oct',
       'novembre, nov',
       'décembre, déc',
+    ],
+    weekday: [
+      'lundi, lun',
+      'mardi, mar',
+      'mercredi, mer',
+      'jeudi, jeu',
+      'vendredi, ven',
+      'samedi, sam',
+      'dimanche, dim',
     ],
     meltsSnow: 'fondre la neige, faire fondre, neige fondue, fonte de neige',
     snow: {

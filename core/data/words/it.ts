@@ -44,7 +44,7 @@ export const it: Words = {
   otherUse:
     'lampada, lanterna, auto, macchina, moto, vino, birra, shampoo, sapone, olio, crema, pastiglie, vernice, aceto, disinfettante',
   food: 'zuppa, riso, pasta, caffè, tè, miele, marmellata, tonno, latte, zucchero, sale, burro, cioccolato, pane, formaggio, fagioli, lenticchie, salame, farina, uova, olio, carne',
-  water: 'acqua, idratazione, bere, l’acqua',
+  water: 'acqua, idratazione, bere, l’acqua, d’acqua',
 
   materials: {
     titanium: 'titanio, ti',
@@ -122,7 +122,7 @@ export const it: Words = {
   each: 'ciascuno, ciascuna, cadauno, l’uno, l’una, cad',
   together: 'in tutto, tutte e due, tutti e due, insieme, totale, complessivo, entrambe, entrambi',
   perPerson:
-    'a testa, per persona, ciascuno, ognuno, pro capite, per ciascuno, uno a testa, individuale, ogni partecipante, p.p., /persona, /pers, a persona, ogni persona, ogni ragazzo, ogni scout, ogni bambino, per partecipante, tutti:, materiale individuale, materiale personale, attrezzatura personale, attrezzatura individuale, equipaggiamento personale, personale:',
+    'a testa, per persona, ciascuno, ognuno, pro capite, per ciascuno, uno a testa, individuale, ogni partecipante, p.p., /persona, /pers, a persona, ogni persona, ogni ragazzo, ogni scout, ogni bambino, per partecipante, tutti:, materiale individuale, materiale personale, attrezzatura personale, attrezzatura individuale, equipaggiamento personale, personale:, ognuno porta, ciascuno porta',
   shared: 'condiviso, condivisa, in comune, comune, materiale comune, di gruppo, comuni',
   perGroup: 'per, ogni, ogni gruppo di',
 
@@ -215,6 +215,7 @@ export const it: Words = {
   trip: {
     people:
       'persone, persona, partecipanti, amici, ragazzi, bambini, capi, accompagnatori, adulti, scout, amiche, adulto, bambino, ragazze, lupetti, figli, escursionisti, esploratori, bimbi, capo, pax, educatori, allievi, ciclisti, camminatori',
+    anyone: 'persone, persona, partecipanti, pax',
     peopleBefore: 'gruppo di, per, in, siamo in, siamo, saremo in, eravamo in',
     party: [
       [1, 'da solo, da sola, in solitaria, solo io'],
@@ -251,6 +252,15 @@ export const it: Words = {
       'ottobre',
       'novembre',
       'dicembre',
+    ],
+    weekday: [
+      'lunedì, lun',
+      'martedì, mar',
+      'mercoledì, mer',
+      'giovedì, gio',
+      'venerdì, ven',
+      'sabato, sab',
+      'domenica, dom',
     ],
     meltsSnow: 'sciogliere la neve, sciogliere neve, neve sciolta',
     snow: { new: 'neve fresca', settled: 'neve assestata', 'wind-packed': 'neve ventata', packed: 'neve pressata' },

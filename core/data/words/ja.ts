@@ -187,6 +187,7 @@ export const ja: Words = {
 
   trip: {
     people: '人, 名, 人分, 名様, 大人, 子供, 子ども, こども',
+    anyone: '人, 名',
     peopleBefore: '人数',
     party: [
       [1, 'ソロ, ひとり, 一人, 単独, ソロキャンプ'],
@@ -209,6 +210,7 @@ export const ja: Words = {
     },
     monthMark: '月',
     months: ['睦月', '如月', '弥生', '卯月', '皐月', '水無月', '文月', '葉月', '長月', '神無月', '霜月', '師走'],
+    weekday: [],
     meltsSnow: '雪を溶かす, 雪を融かす, 雪を溶かし, 雪から水',
     snow: { new: '新雪, パウダー', settled: 'しまり雪, ザラメ', 'wind-packed': '風成雪, クラスト', packed: '圧雪' },
     noSnow: '雪なし, 積雪なし',

@@ -116,7 +116,7 @@ export const nl: Words = {
   each: 'per stuk, elk, à, á',
   together: 'samen, in totaal, totaal, alles samen, allebei, beide samen',
   perPerson:
-    'per pers, per persoon, ieder, iedereen, ieder kind zelf, elk kind, per kind, per hoofd, ieder zelf, elke deelnemer, p.p., pp, p/p, /persoon, /pers, per man, per deelnemer, per scout, elke persoon, elke scout, iedere deelnemer, iedere scout, ieder van ons, allemaal:, persoonlijke uitrusting, persoonlijk materiaal, persoonlijke spullen, persoonlijk:',
+    'per pers, per persoon, ieder, iedereen, ieder kind zelf, elk kind, per kind, per hoofd, ieder zelf, elke deelnemer, p.p., pp, p/p, /persoon, /pers, per man, per deelnemer, per scout, elke persoon, elke scout, iedere deelnemer, iedere scout, ieder van ons, allemaal:, persoonlijke uitrusting, persoonlijk materiaal, persoonlijke spullen, persoonlijk:, iedereen heeft, ieder voor zich, ieder heeft',
   shared: 'gedeeld, gezamenlijk, groepsmateriaal, gemeenschappelijk, groeps~',
   perGroup: 'per, per ploeg, voor elke',
 
@@ -126,7 +126,7 @@ export const nl: Words = {
   with: 'met, plus, +, incl, inclusief',
   and: 'en, plus, &, +',
   or: 'of',
-  to: 'tot',
+  to: 'tot, t/m, tot en met',
   if: 'als, indien',
   about: 'ongeveer, ca, circa, zo’n, bijna, rond',
   away: {
@@ -206,7 +206,8 @@ export const nl: Words = {
 
   trip: {
     people:
-      'leiding, begeleiders, leiders, personen, persoon, pers, deelnemers, vrienden, kinderen, jongeren, scouts, leerlingen, volwassenen, mensen, vriendinnen, maten, volwassene, kind, kids, jongens, meiden, welpen, verkenners, begeleiding, gasten, fietsers, wandelaars, kanoërs, ouders',
+      'begeleiders, personen, persoon, pers, deelnemers, vrienden, jongeren, scouts, leerlingen, volwassenen, mensen, vriendinnen, maten, volwassene, kind, kids, jongens, meiden, welpen, verkenners, begeleiding, gasten, fietsers, wandelaars, kanoërs, ouders, ~leiders, ~leiding, ~kinderen',
+    anyone: 'personen, persoon, pers, deelnemers, mensen, man',
     peopleBefore: 'groep van, voor, wij zijn, we zijn, we waren, ploeg van',
     party: [
       [1, 'alleen, solo, in mijn eentje'],
@@ -243,6 +244,15 @@ export const nl: Words = {
       'oktober, okt',
       'november, nov',
       'december, dec',
+    ],
+    weekday: [
+      'maandag, ma',
+      'dinsdag, di',
+      'woensdag, wo',
+      'donderdag, do',
+      'vrijdag, vr',
+      'zaterdag, za',
+      'zondag, zo',
     ],
     meltsSnow: 'sneeuw smelten, gesmolten sneeuw',
     snow: {

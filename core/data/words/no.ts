@@ -115,7 +115,7 @@ export const no: Words = {
   each: 'pr stk, per stk, pr. stk, stykket, hver, à',
   together: 'til sammen, totalt, alt i alt, begge, sammen',
   perPerson:
-    'per pers, pr pers, per person, pr person, til hver, hver sin, hver sitt, hver deltaker, alle tar med, hver, p.p., /person, /pers, per deltaker, pr deltaker, per mann, pr mann, hver person, hver speider, hver mann, hvert barn, hver og en, alle:, personlig utstyr, eget utstyr, personlig:',
+    'per pers, pr pers, per person, pr person, til hver, hver sin, hver sitt, hver deltaker, alle tar med, hver, p.p., /person, /pers, per deltaker, pr deltaker, per mann, pr mann, hver person, hver speider, hver mann, hvert barn, hver og en, alle:, personlig utstyr, eget utstyr, personlig:, alle har, alle har egen, hver har, hver tar med',
   shared: 'felles, delt, fellesutstyr, felles utstyr',
   perGroup: 'per, pr',
 
@@ -204,7 +204,8 @@ export const no: Words = {
 
   trip: {
     people:
-      'ledere, personer, person, pers, deltakere, venner, barn, ungdommer, speidere, elever, voksne, stykker, kompiser, kamerater, voksen, unger, kolleger, folk, gjester, padlere, foreldre, turledere',
+      'personer, person, pers, venner, barn, ungdommer, elever, voksne, stykker, kompiser, kamerater, voksen, unger, kolleger, folk, gjester, padlere, foreldre, turledere, ~ledere, ~deltakere, ~speidere',
+    anyone: 'personer, person, pers, deltakere',
     peopleBefore: 'gruppe på, for, vi er, vi var, vi blir, antall personer',
     party: [
       [1, 'alene, solo, på egen hånd'],
@@ -218,7 +219,7 @@ export const no: Words = {
     companion:
       'kone, kona, mann, samboer, kjæreste, kjæresten, pappa, far, faren, mamma, mor, sønn, sønnen, datter, datteren, bror, broren, søster, søsteren, venn, kompis, kamerat, kollega | venner, kompiser, kamerater, kolleger, sønner, døtre, brødre, søstre, barn, unger',
     day: 'dag, dager, døgn',
-    night: 'natt, netter',
+    night: 'natt, netter, overnatting, overnattinger',
     week: 'uke, uker',
     notDays: 'hver, per, om, mat for, varer, holder, til siste, proviant',
     span: [[1, 'dagstur']],
@@ -236,6 +237,15 @@ export const no: Words = {
       'oktober, okt',
       'november, nov',
       'desember, des',
+    ],
+    weekday: [
+      'mandag, man',
+      'tirsdag, tirs',
+      'onsdag, ons',
+      'torsdag, tors',
+      'fredag, fre',
+      'lørdag, lør',
+      'søndag, søn',
     ],
     meltsSnow: 'smelte snø, smelter snø, snøsmelting',
     snow: {

@@ -210,6 +210,7 @@ export const pl: Words = {
   trip: {
     people:
       'opiekunów, opiekunowie, osoby, osób, osoba, os, uczestników, uczestnicy, dzieci, uczniów, harcerzy, ludzi, dorosły, dorosłych, dorośli, dorosłe, dziecko, kumpli, kolegów, przyjaciół, zuchów, harcerze, harcerek, turystów, kajakarzy, instruktorów, harcerki, gości, rowerzystów, kadry',
+    anyone: 'osoby, osób, osoba, os, uczestników, uczestnicy, ludzi',
     peopleBefore: 'dla, na, jesteśmy w, jest nas, grupa, liczba osób',
     party: [
       [1, 'solo, sam, sama, samotnie'],
@@ -247,6 +248,15 @@ export const pl: Words = {
       'listopad, listopada, listopadzie',
       'grudzień, grudnia, grudniu',
     ],
+    weekday: [
+      'poniedziałek, poniedziałku, poniedziałku, pn',
+      'wtorek, wtorku, wt',
+      'środa, środy, śr',
+      'czwartek, czwartku, czw',
+      'piątek, piątku, pt',
+      'sobota, soboty, sobotę, sb',
+      'niedziela, niedzieli, niedzielę, nd',
+    ],
     meltsSnow: 'topienie śniegu, topić śnieg, topimy śnieg, roztapianie śniegu, woda ze śniegu, ze śniegu',
     snow: {
       new: 'świeży śnieg, puch śnieżny',
@@ -257,7 +267,7 @@ export const pl: Words = {
     noSnow: 'bez śniegu',
     minus: 'minus, poniżej zera',
     lows: 'temperatura minimalna, minimalna temperatura, najniższa temperatura, minimalne temperatury, temperatura w nocy, temperatury w nocy',
-    cold: 'noc, nocy, zimno, mróz, temperatura, minimalna, w nocy, temperatury, nocą',
+    cold: 'noc, nocy, zimno, mróz, temperatura, minimalna, w nocy, temperatury, nocą, noce, nocami, stopnie mrozu',
     rated: 'komfort, śpiwór, śpiwory, namiot, mata, maty, limit',
     altitude: 'wysokość, przełęcz, szczyt, obóz, schronisko, npm',
     fireAllowed: 'ogniska dozwolone, ognisko dozwolone',

@@ -121,7 +121,7 @@ export const pt: Words = {
   each: 'cada, cada um, cada uma, por unidade, a unidade',
   together: 'ao todo, no total, os dois, as duas, juntos, tudo, conjunto, total',
   perPerson:
-    'por pessoa, para cada um, por cabeça, cada participante, individual, um por pessoa, uma por pessoa, p.p., /pessoa, /pess, p/ pessoa, por pess, por participante, por escuteiro, cada um, cada uma, cada pessoa, cada escuteiro, cada escoteiro, cada elemento, cada criança, todos:, material individual, material pessoal, equipamento individual, equipamento pessoal, pessoal:, cada',
+    'por pessoa, para cada um, por cabeça, cada participante, individual, um por pessoa, uma por pessoa, p.p., /pessoa, /pess, p/ pessoa, por pess, por participante, por escuteiro, cada um, cada uma, cada pessoa, cada escuteiro, cada escoteiro, cada elemento, cada criança, todos:, material individual, material pessoal, equipamento individual, equipamento pessoal, pessoal:, cada, cada um leva, cada um traz',
   shared:
     'partilhado, partilhada, compartilhado, compartilhada, comum, grupo, material comum, material coletivo, comuns, coletivo',
   perGroup: 'por, para cada',
@@ -213,6 +213,7 @@ export const pt: Words = {
   trip: {
     people:
       'pessoas, pessoa, participantes, amigos, alunos, crianças, monitores, chefes, adultos, jovens, escuteiros, escoteiros, amigas, colegas, adulto, criança, filhos, pax, lobitos, caminheiros, miúdos, dirigentes, caminhantes, chefe, monitor, rapazes, raparigas',
+    anyone: 'pessoas, pessoa, participantes, pax',
     peopleBefore: 'grupo de, para, somos, éramos, seremos',
     party: [
       [1, 'sozinho, sozinha, a solo, em solitário'],
@@ -252,6 +253,15 @@ export const pt: Words = {
       'outubro',
       'novembro',
       'dezembro',
+    ],
+    weekday: [
+      'segunda, segunda feira, seg',
+      'terça, terça feira, ter',
+      'quarta, quarta feira, qua',
+      'quinta, quinta feira, qui',
+      'sexta, sexta feira, sex',
+      'sábado, sáb',
+      'domingo, dom',
     ],
     meltsSnow: 'derreter neve, neve derretida, derretemos neve',
     snow: {

@@ -115,7 +115,7 @@ export const sv: Words = {
   each: 'per styck, styck, á, à, var',
   together: 'tillsammans, totalt, allt i allt, ihop, båda',
   perPerson:
-    'per pers, per person, en var, ett var, var sin, var sitt, var och en, per deltagare, alla tar med, varje deltagare, två var, en var för sig, p.p., /person, /pers, per scout, per barn, per man, varje person, varje scout, varje barn, varsin, varsitt, alla:, personlig utrustning, egen utrustning, personliga saker, personligt:, personlig:',
+    'per pers, per person, en var, ett var, var sin, var sitt, var och en, per deltagare, alla tar med, varje deltagare, två var, en var för sig, p.p., /person, /pers, per scout, per barn, per man, varje person, varje scout, varje barn, varsin, varsitt, alla:, personlig utrustning, egen utrustning, personliga saker, personligt:, personlig:, alla har, alla har egen, var och en tar med',
   shared: 'gemensam, gemensamt, delad, delat, gemensamma, gemensam utrustning',
   perGroup: 'per, på',
 
@@ -204,7 +204,8 @@ export const sv: Words = {
 
   trip: {
     people:
-      'ledare, personer, person, pers, deltagare, vänner, barn, ungdomar, scouter, elever, vuxna, man, kompisar, polare, kollegor, vuxen, ungar, unga, konfirmander, gäster, paddlare, cyklister, föräldrar, ungdomsledare',
+      'personer, person, pers, vänner, barn, ungdomar, elever, vuxna, man, kompisar, polare, kollegor, vuxen, ungar, unga, konfirmander, gäster, paddlare, cyklister, föräldrar, ungdomsledare, ~ledare, ~scouter, ~deltagare',
+    anyone: 'personer, person, pers, deltagare',
     peopleBefore: 'grupp på, för, vi är, vi var, vi blir, antal personer',
     party: [
       [1, 'ensam, solo, på egen hand, själv'],
@@ -218,7 +219,7 @@ export const sv: Words = {
     companion:
       'fru, sambo, partner, flickvän, pojkvän, pappa, far, mamma, mor, son, dotter, bror, syster, kompis, vän, polare, kollega, kusin | kompisar, vänner, polare, kollegor, söner, döttrar, bröder, systrar, barn, kusiner',
     day: 'dag, dagar, dygn, dgr',
-    night: 'natt, nätter',
+    night: 'natt, nätter, övernattning, övernattningar',
     week: 'vecka, veckor',
     notDays: 'varje, per, om, mat för, räcker, räckte, proviant, mans, var',
     span: [[1, 'dagstur']],
@@ -241,6 +242,15 @@ export const sv: Words = {
       'oktober, okt',
       'november, nov',
       'december, dec',
+    ],
+    weekday: [
+      'måndag, mån',
+      'tisdag, tis',
+      'onsdag, ons',
+      'torsdag, tors',
+      'fredag, fre',
+      'lördag, lör',
+      'söndag, sön',
     ],
     meltsSnow: 'smälta snö, smälter snö, snösmältning, snökastrull, snösmältaren',
     snow: {

@@ -247,6 +247,8 @@ export interface Words {
   readonly trip: {
     /** After a number: people, students, of us. */
     readonly people: Forms;
+    /** Of those, the words that leave open who they are: they may count all that others count one by one. */
+    readonly anyone: Forms;
     /** Before a number, when nothing else follows it: for, party of. */
     readonly peopleBefore: Forms;
     /** A word that says how many: `[people, forms]`: solo, on my own, zu zweit. */
@@ -267,6 +269,8 @@ export interface Words {
     readonly monthMark?: Forms;
     /** January to December. */
     readonly months: readonly Forms[];
+    /** Monday to Sunday; none where the signs mean other things too. Two of them make a span: Fri–Sun. */
+    readonly weekday: readonly Forms[];
     /** The trip needs snow melted. */
     readonly meltsSnow: Forms;
     readonly snow: Readonly<Record<Snow, Forms>>;

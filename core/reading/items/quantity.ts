@@ -277,14 +277,14 @@ function perPersonIn(stretch: Stretch, draft: Draft): boolean {
   return within(stretch, draft, 'perPerson').some((term) => {
     const previous = term.first - 1;
     const measured = stretch.measures.find((measure) => measure.last === previous);
-    if (measured !== undefined && (isShareOf(draft, measured) || isRate(stretch, measured))) return false;
     if (measured !== undefined && saysEach(stretch, term)) return isOnesOwn(draft, measured);
+    if (measured !== undefined && (isShareOf(draft, measured) || isRate(stretch, measured))) return false;
     if (term.last > term.first || stretch.tokens[term.first]?.fold === 'pp') return true;
     if (measured !== undefined || isOfPieces(stretch, draft, term)) return false;
     if (!saysEach(stretch, term)) return true;
     return (
       numberAt(stretch, previous, true) !== undefined ||
-      numberAt(stretch, term.last + 1) !== undefined ||
+      isCountOfThings(stretch, term.last + 1) ||
       (previous === draft.noun[1] && endsPart(stretch, draft, term.last + 1))
     );
   });
@@ -304,6 +304,12 @@ export function sharesOut(stretch: Stretch, people: Term): boolean {
 /** "Jeder Topf", "Töpfe, jeder 1 L": each of the things, not of the people. */
 function isOfPieces(stretch: Stretch, draft: Draft, term: Term): boolean {
   return term.last === draft.noun[0] - 1 || stretch.measures.some((measure) => measure.first === term.last + 1);
+}
+
+/** "Each 2", not "cada 3 personas". */
+function isCountOfThings(stretch: Stretch, at: number): boolean {
+  const count = numberAt(stretch, at);
+  return count !== undefined && !termsOf(stretch, 'people').some((term) => term.first === count.last + 1);
 }
 
 /** Words that may be of each piece as well as of each person. */

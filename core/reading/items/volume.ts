@@ -4,6 +4,7 @@ import { FLUID_OUNCE_ML, IMPERIAL_FLUID_OUNCE_ML } from '../quantities/units.js'
 import type { Measure } from '../quantities/measures.js';
 import { assumed, bareOf, isMissing, measuresOf, near, spanOf, stated, within, type Draft } from './draft.js';
 import type { Role } from '../text/lexicon.js';
+import { segmentOf } from './clauses.js';
 import { termsOf, type Stretch } from './stretch.js';
 import { isVessel } from './things.js';
 
@@ -63,7 +64,10 @@ export function readVolume(stretch: Stretch, draft: Draft): void {
   if (!holds) return;
   const own = volumes.filter(
     (measure) =>
-      !isRate(stretch, measure) && !isShare(stretch, draft, measure) && !isCarriedIn(stretch, draft, measure, volumes),
+      !isRate(stretch, measure) &&
+      !isShare(stretch, draft, measure) &&
+      !isWater(stretch, draft, measure) &&
+      !isCarriedIn(stretch, draft, measure, volumes),
   );
   const found: { given: Given<number>[]; measure: Measure }[] = [];
   for (const measure of own) {
@@ -191,6 +195,21 @@ export function isRate(stretch: Stretch, measure: Measure): boolean {
       term.role === 'rate' && term.first > last && term.first <= last + 2 && (stretch.breaks[term.first] ?? 0) < 2,
   );
   return after !== undefined || stretch.terms.some((term) => term.role === 'rate' && term.last === measure.first - 1);
+}
+
+/** "Plate, mug, 1.5 l of water": an entry of its own, and no size of the mug; bottles are told by what they hold. */
+function isWater(stretch: Stretch, draft: Draft, measure: Measure): boolean {
+  if (draft.kind === 'bottle' || draft.kind === 'bladder') return false;
+  const { from, to } = segmentOf(stretch, measure);
+  return (
+    from > draft.noun[1] &&
+    termsOf(stretch, 'water').some(
+      (term) =>
+        term.first > measure.last &&
+        term.first <= measure.last + 2 &&
+        stretch.tokens.slice(term.last + 1, to).every(({ type }) => type === 'sign'),
+    )
+  );
 }
 
 /** "Pot, 0.75 l per person": how much room each needs is a rule for choosing the pot, not its size. */

@@ -11,6 +11,8 @@ interface Member extends Count {
   readonly sort: 'self' | 'companion' | 'counted' | 'name';
   /** The word that counts, so that nobody is counted twice. */
   readonly word: string;
+  /** "People": whoever they are. */
+  readonly anyone: boolean;
   readonly range: boolean;
 }
 
@@ -38,7 +40,7 @@ export function sizeOf(stretch: Stretch, { members, along }: Company): Given<num
   const first = members[0];
   const last = members.at(-1);
   if (first === undefined || last === undefined) return undefined;
-  const people = members.reduce((sum, { value }) => sum + value, 0);
+  const people = totalOf(members);
   const span = spanOf(stretch, first.first, last.last);
   if (along)
     return assumed(people + 1, phrase`who writes goes along, and is one more`, phrase`write how many they are`, span);
@@ -59,12 +61,19 @@ export function peopleAfter(stretch: Stretch, number: Count): Term | undefined {
     : word;
 }
 
+/** The sum; of "4 people, 2 adults and 2 kids" the first is the sum of the others. */
+export function totalOf([first, ...others]: readonly Pick<Member, 'value' | 'anyone'>[]): number {
+  if (first === undefined) return 0;
+  const rest = others.reduce((sum, { value }) => sum + value, 0);
+  return first.anyone && first.value === rest ? first.value : first.value + rest;
+}
+
 function membersIn(stretch: Stretch): Member[] {
   const numbers = numbersIn(stretch);
   // "I" is "and" in other languages.
   const selves = termsOf(stretch, 'self')
     .filter(({ first }) => !termsOf(stretch, 'and').some((term) => term.first === first))
-    .map(({ first, last }): Member => ({ sort: 'self', value: 1, first, last, word: '', range: false }));
+    .map(({ first, last }): Member => ({ sort: 'self', value: 1, first, last, word: '', anyone: false, range: false }));
   const named = termsOf(stretch, 'companion').filter(({ first }, i, all) => all[i - 1]?.first !== first);
   const companions = named.flatMap(({ first, last, many }): Member[] => {
     const number = numbers.find((one) => one.last === first - 1 && stretch.tokens[first]?.gap !== 2);
@@ -74,7 +83,7 @@ function membersIn(stretch: Stretch): Member[] {
       return [memberOf(stretch, many === true || number.value === 1 ? 'companion' : 'counted', number, last, word)];
     // "My dad's pot": the pot goes, not the dad.
     if (many === true || stretch.terms.some((term) => term.role === 'kind' && term.first === last + 1)) return [];
-    return [{ sort: 'companion', value: 1, first: withOwner(stretch, first), last, word, range: false }];
+    return [{ sort: 'companion', value: 1, first: withOwner(stretch, first), last, word, anyone: false, range: false }];
   });
   const counted = numbers.flatMap((number): Member[] => {
     const word = peopleAfter(stretch, number);
@@ -83,7 +92,7 @@ function membersIn(stretch: Stretch): Member[] {
     const label = termsOf(stretch, 'people').find((term) => term.last === number.first - 1);
     const said = stretch.tokens[(label ?? word).first]?.fold ?? '';
     const member = memberOf(stretch, 'counted', number, word.last, said);
-    return [label === undefined ? member : { ...member, first: label.first }];
+    return [label === undefined ? member : { ...member, first: label.first, anyone: false }];
   });
   const names = selves.length === 0 ? [] : namesIn(stretch);
   return [...selves, ...companions, ...counted, ...names].sort((a, b) => a.first - b.first);
@@ -100,13 +109,14 @@ function namesIn(stretch: Stretch): Member[] {
     const known = stretch.terms.some((term) => term.first <= at && term.last >= at);
     const capital = stretch.text.charAt(start) !== stretch.text.charAt(start).toLowerCase();
     if (type !== 'word' || known || !capital || !alone(at + 1) || !alone(owned ? at - 2 : at - 1)) return [];
-    return [{ sort: 'name', value: 1, first: owned ? at - 1 : at, last: at, word: fold, range: false }];
+    return [{ sort: 'name', value: 1, first: owned ? at - 1 : at, last: at, word: fold, anyone: false, range: false }];
   });
 }
 
 function memberOf(stretch: Stretch, sort: Member['sort'], number: Count, last: number, word: string): Member {
   const least = rangeBefore(stretch, number);
-  return { sort, value: number.value, first: (least ?? number).first, last, word, range: least !== undefined };
+  const anyone = termsOf(stretch, 'anyone').some((term) => term.first > number.last && term.last <= last);
+  return { sort, value: number.value, first: (least ?? number).first, last, word, anyone, range: least !== undefined };
 }
 
 /** Words between "my" and the one who goes along: "my 12-year-old son". */
@@ -124,23 +134,30 @@ function withOwner(stretch: Stretch, noun: number): number {
 
 const OWNERS: ReadonlySet<string> = new Set(['determiners', 'article']);
 
+/** Words about the people counted before the next are: "42 children between 8 and 13, 11 leaders". */
+const MOST_ASIDE = 6;
+
 /** Nothing but commas, "and", "with", and ages in brackets between them; two counts may stand side by side. */
 function isJoined(stretch: Stretch, a: Member, b: Member): boolean {
-  if (a.last + 1 === b.first)
-    return (
-      a.sort !== 'self' &&
-      stretch.tokens[b.first]?.gap !== 2 &&
-      numbersIn(stretch).some((number) => number.first === b.first)
-    );
+  if ((stretch.tokens[b.first]?.gap ?? 0) === 2) return false;
+  if (a.last + 1 === b.first) return a.sort !== 'self' && hasNumber(stretch, b);
+  let aside = 0;
   for (let at = a.last + 1; at < b.first; at++) {
     if (stretch.tokens[at]?.fold === '(') {
       while (at < b.first && stretch.tokens[at]?.fold !== ')') at++;
       if (at === b.first) return false;
-      continue;
+    } else if (!',+&/'.includes(stretch.tokens[at]?.fold ?? ' ') && !joins(stretch, at)) {
+      aside++;
+      if ((stretch.breaks[at] ?? 0) === 2 || stretch.tokens[at]?.type === 'sign') return false;
     }
-    if (!',+&/'.includes(stretch.tokens[at]?.fold ?? ' ') && !joins(stretch, at)) return false;
   }
-  return true;
+  const listed =
+    hasNumber(stretch, a) && hasNumber(stretch, b) && ',+&'.includes(stretch.tokens[b.first - 1]?.fold ?? ' ');
+  return aside === 0 || (listed && aside <= MOST_ASIDE);
+}
+
+function hasNumber(stretch: Stretch, member: Member): boolean {
+  return numbersIn(stretch).some(({ first, last }) => first >= member.first && last < member.last);
 }
 
 function joins(stretch: Stretch, at: number): boolean {

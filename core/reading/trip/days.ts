@@ -46,7 +46,35 @@ export function daysOf(stretch: Stretch): Given<number> | undefined {
     if (night !== undefined && number.value < 100) return afterNights(stretch, number, night.last);
   }
   const [nights] = labelledCounts(stretch, 'night');
-  return nights === undefined ? betweenDates(stretch) : afterNights(stretch, nights, nights.last);
+  if (nights !== undefined) return afterNights(stretch, nights, nights.last);
+  return betweenDates(stretch) ?? betweenWeekdays(stretch);
+}
+
+/** "Fri-Sun", "vrijdag t/m zondag", "Sat & Sun". */
+function betweenWeekdays(stretch: Stretch): Given<number> | undefined {
+  const weekdays = termsOf(stretch, 'weekday');
+  for (const [i, first] of weekdays.entries()) {
+    const last = weekdays[i + 1];
+    if (last === undefined) break;
+    const days = ((Number(last.value) - Number(first.value) + 7) % 7) + 1;
+    if (days === 1 || !isSpan(stretch, first.last + 1, last.first, days)) continue;
+    return assumed(
+      days,
+      phrase`from the first day to the last`,
+      phrase`write the days`,
+      spanOf(stretch, first.first, last.last),
+    );
+  }
+  return undefined;
+}
+
+/** A dash or "to", and nothing else, between two days; "and" between neighbours. */
+function isSpan(stretch: Stretch, from: number, to: number, days: number): boolean {
+  const at = stretch.tokens[from]?.fold === '.' ? from + 1 : from;
+  const sign = at === to - 1 ? (stretch.tokens[at]?.fold ?? ' ') : ' ';
+  if ('-–~'.includes(sign) || (days === 2 && '/&+'.includes(sign))) return true;
+  const joints = days === 2 ? (['to', 'and'] as const) : (['to'] as const);
+  return joints.some((role) => termsOf(stretch, role).some((term) => term.first === at && term.last === to - 1));
 }
 
 /** "14-16 March", "vom 12. bis 15. Juli": from the first date to the last. */
@@ -54,7 +82,7 @@ function betweenDates(stretch: Stretch): Given<number> | undefined {
   const dates = numbersIn(stretch).filter(({ value }) => value >= 1 && value <= 31);
   for (const month of termsOf(stretch, 'month')) {
     if (!isTime(stretch, month, false)) continue;
-    const last = dates.find((date) => isWithin(stretch, afterOrdinal(stretch, date), month.first)) ?? dates.at(-1);
+    const last = dates.find((date) => isWithin(afterOrdinal(stretch, date), month.first)) ?? dates.at(-1);
     const first = dates.find((date) => last !== undefined && date.value < last.value && spans(stretch, date, last));
     if (first === undefined || last === undefined || isDoubt(stretch, first.first)) continue;
     const from = Math.min(first.first, month.first);
@@ -72,8 +100,8 @@ function betweenDates(stretch: Stretch): Given<number> | undefined {
 /** Words between a date and its month: "7 de agosto". */
 const MOST_BESIDE = 2;
 
-function isWithin(stretch: Stretch, at: number, month: number): boolean {
-  return month >= at && month - at < MOST_BESIDE && (stretch.breaks[month] ?? 0) < 2;
+function isWithin(at: number, month: number): boolean {
+  return month >= at && month - at < MOST_BESIDE;
 }
 
 /** "12.", "12th", "1er": the token after a date. */
@@ -83,11 +111,8 @@ function afterOrdinal(stretch: Stretch, { last }: Count): number {
   return ordinal ? last + 2 : last + 1;
 }
 
-/** A dash or "to", and nothing else, between two dates. */
 function spans(stretch: Stretch, first: Count, last: Count): boolean {
-  const at = afterOrdinal(stretch, first);
-  const dash = at === last.first - 1 && '-–~'.includes(stretch.tokens[at]?.fold ?? ' ');
-  return dash || termsOf(stretch, 'to').some((term) => term.first === at && term.last === last.first - 1);
+  return isSpan(stretch, afterOrdinal(stretch, first), last.first, last.value - first.value + 1);
 }
 
 /** "8月3日", "8月3日-5日": the day of a month that is written by number. */

@@ -39,6 +39,7 @@ const TELLING: ReadonlySet<Term['role']> = new Set([
   'span',
   'season',
   'month',
+  'weekday',
   'monthMark',
   'perGroup',
   'fireForbidden',

@@ -1,4 +1,5 @@
 import type { Given } from '../../model/given.js';
+import type { Role } from '../text/lexicon.js';
 import type { Term } from '../text/terms.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
 import { sharesOut } from '../items/quantity.js';
@@ -19,7 +20,11 @@ export function peopleOf(stretch: Stretch, gear: boolean): Given<number> | undef
   const companies = companiesIn(stretch);
   const ours = companies.find(({ members }) => members.length > 1 && members.some(({ sort }) => sort === 'self'));
   const party = termsOf(stretch, 'party').find(
-    (term) => !hasRating(stretch, term.first) && !isDoubt(stretch, term.first) && !isOfEach(stretch, term),
+    (term) =>
+      !hasRating(stretch, term.first) &&
+      !isDoubt(stretch, term.first) &&
+      !isOfEach(stretch, term) &&
+      !countsOther(stretch, term),
   );
   const size = ours && sizeOf(stretch, ours);
   // "The four of us: me and my dad, …": who is named are some of them.
@@ -68,6 +73,20 @@ export function peopleOf(stretch: Stretch, gear: boolean): Given<number> | undef
   if (party !== undefined) return stated(Number(party.value), spanOf(stretch, party.first, party.last));
   return along[0] === undefined || gear ? undefined : sizeOf(stretch, along[0]);
 }
+
+/** "For three years", "in due giorni": the number is of what comes behind it. */
+function countsOther(stretch: Stretch, party: Term): boolean {
+  const next = party.last + 1;
+  return (
+    termsOf(stretch, 'number').some((term) => term.last === party.last) &&
+    termsOf(stretch, 'peopleBefore').some((term) => term.first === party.first) &&
+    stretch.tokens[next]?.type === 'word' &&
+    stretch.tokens[next].gap < 2 &&
+    !stretch.terms.some((term) => term.first === next && GOES_ON.has(term.role))
+  );
+}
+
+const GOES_ON: ReadonlySet<Role> = new Set(['with', 'and', 'or', 'to', 'asides', 'no', 'month', 'season', 'weekday']);
 
 /** "For 4", "party of 6-8", "group size: 6". */
 function isBefore(stretch: Stretch, term: Term, number: Count): boolean {

@@ -1,6 +1,7 @@
 import type { Given } from '../../model/given.js';
 import { stated } from '../items/draft.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
+import { totalOf } from './company.js';
 
 /** A longer row tells more than a count. */
 const LONGEST = 12;
@@ -8,7 +9,7 @@ const LONGEST = 12;
 /** "Kids: 22" and on the next line "Leaders: 5": people who are counted row by row are one party. */
 export class RollCall {
   private line = 0;
-  private values: number[] = [];
+  private rows: { readonly value: number; readonly anyone: boolean }[] = [];
   private words: string[] = [];
   /** What the rows so far came to. */
   private given: Given<number> | undefined;
@@ -30,17 +31,12 @@ export class RollCall {
       this.given === known &&
       stretch.row.line === this.line + 1 &&
       !this.words.includes(word);
-    this.values = goesOn ? [...this.values, people.value] : [people.value];
+    const anyone = termsOf(stretch, 'anyone').length > 0;
+    const row = { value: people.value, anyone };
+    this.rows = goesOn ? [...this.rows, row] : [row];
     this.words = goesOn ? [...this.words, word] : [word];
     this.line = stretch.row.line;
-    this.given = goesOn ? stated(totalOf(this.values), people.span ?? [0, 0]) : people;
+    this.given = goesOn ? stated(totalOf(this.rows), people.span ?? [0, 0]) : people;
     return { given: this.given, added: goesOn };
   }
-}
-
-/** The sum; of "4 people", "2 adults", "2 kids" the first row is the sum of the others. */
-function totalOf(values: readonly number[]): number {
-  const [first = 0, ...others] = values;
-  const rest = others.reduce((sum, value) => sum + value, 0);
-  return first === rest ? first : first + rest;
 }

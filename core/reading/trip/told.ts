@@ -83,7 +83,8 @@ const MOST_BEFORE = 3;
 export function labelledCounts(stretch: Stretch, role: Term['role']): Count[] {
   const numbers = numbersIn(stretch);
   const counts: Count[] = [];
-  for (const label of termsOf(stretch, role)) {
+  for (const [i, label] of termsOf(stretch, role).entries()) {
+    if (termsOf(stretch, role)[i - 1]?.first === label.first) continue;
     const from = Math.max(segmentOf(stretch, label).from, (counts.at(-1)?.last ?? -1) + 1);
     const mark = stretch.tokens[label.last + 1];
     const at = mark?.fold === ':' || mark?.fold === '=' ? label.last + 2 : label.last + 1;

@@ -91,6 +91,8 @@ describe('what each person brings', () => {
     ['une gourde 1 L par pers.', ['bottle 1000 ml each']],
     ['- termo 1L cada uno', ['bottle 1000 ml each']],
     ['- garrafa 1.5L cada', ['bottle 1500 ml each']],
+    ['mugs - own', ['mug each']],
+    ['pentola 1 l ciascuno', ['pot 1000 ml each']],
     ['thermos 1L chacun', ['bottle 1000 ml each']],
     ['マグ 1人1個', ['mug each']],
   ])('after the thing: %s', (text, things) => {
@@ -110,6 +112,8 @@ describe('what each person brings', () => {
   it.each([
     ['2 pots, 1 L each', ['2 pot 1000 ml']],
     ['mugs (each 60 g)', ['mug']],
+    ['Por cada 3 personas: 1 hornillo, 1 olla de 2 litros', ['stove', 'pot 2000 ml']],
+    ['my own stove, gas', ['stove']],
     ['2 bottles 1 L each', ['2 bottle 1000 ml']],
     ['mug 60 g each', ['mug']],
     ['Bensin 0,2 l pr person pr dag', ['fuel']],
@@ -118,6 +122,16 @@ describe('what each person brings', () => {
     ['2 cuillères, 12 g chacune', ['2 utensil']],
     ['Was\tMenge\tWer\nTeller tief, Becher\t4\tjeder\nTopf\t1\tUlli', ['4 bowl', '4 mug', 'pot']],
   ])('each of the things is none of the people: %j', (text, things) => {
+    expect(brought(text)).toEqual(things);
+  });
+
+  it.each([
+    ["Chacun apporte : gobelet, 1,5 L d'eau.", ['mug each']],
+    ['Plate, mug, 1.5 l of water', ['other-cook', 'mug']],
+    ['Alle har egen kopp, skje og tallerken', ['mug each', 'utensil each', 'other-cook each']],
+    ['Bottle, 1.5 l water', ['bottle 1500 ml']],
+    ['Mug 0.5 l', ['mug 500 ml']],
+  ])('water to bring is no size: %s', (text, things) => {
     expect(brought(text)).toEqual(things);
   });
 
