@@ -9,7 +9,7 @@ export const de: Words = {
 
   kinds: {
     pot: '~topf, ~töpfchen, ~kochgeschirr, ~geschirrset, kochset, topfset, kochtopfset, ~pott, kasserolle, ~kasserole, ~feldgeschirr, alu geschirr, geschirr bw, essgeschirr, ~dreibeintopf, ~bräter, ~kochkessel, ~hängekessel, gulaschkessel, hordenkessel, ~feldflaschenbecher, kochbecher, ~sturmkocherset, kochsystemtopf, ~töpfli, kochgeschirrset, dutch oven, ~reindl, ~topfsatz, campinggeschirr, feldkochgeschirr, chessi, gamelle | ~töpfe, ~töpfen, kochsets, topfsets, gulaschkessel, dutch ovens, gamellen',
-    mug: '~becher, ~tasse, kaffeebecher, thermobecher, haferl, trinkbecher, kuksa, faltbecher, ~häferl, ~humpen, ~becherl, ~becherchen | ~tassen, ~bechern, gläser, trinkgläser',
+    mug: '~becher, ~tasse, kaffeebecher, thermobecher, haferl, trinkbecher, kuksa, faltbecher, ~häferl, ~humpen, ~becherl, ~becherchen | ~tassen, ~bechern, gläser, trinkgläser, ~becher',
     kettle: '~kessel, ~teekanne, ~kaffeekanne, ~wasserkocher',
     pan: '~pfanne, ~pfännchen, pfanne/deckel, pfannendeckel, deckelpfanne | ~pfannen',
     lid: '~deckel',
@@ -23,9 +23,9 @@ export const de: Words = {
       '~wassersack, ~wasserbeutel, ~trinkblase, ~trinksystem, ~faltkanister, ~faltflasche, ~wasserblase, ~trinkbeutel, ~falteimer, ~weichflasche, ~softflasche, ~wassertank | ~wassersäcke, ~wasserbeutel, ~trinkblasen, ~faltflaschen, ~softflaschen',
     bowl: '~schüssel, ~schale, ~napf, teller tief, tiefer teller, suppenteller, müslischale | ~schüsseln, ~schalen, ~näpfe, tiefe teller, teller (tief)',
     utensil:
-      '~löffel, ~göffel, ~gabel, ~besteck, ~kelle, ~pfannenwender, ~schneebesen, essstäbchen, ~grillzange, spork, ~schöpfer, ~küchenzange, ~schwingbesen | ~löffeln, ~gabeln',
+      '~löffel, ~göffel, ~gabel, ~besteck, ~kelle, ~pfannenwender, ~schneebesen, essstäbchen, ~grillzange, spork, ~schöpfer, ~küchenzange, ~schwingbesen | ~löffeln, ~gabeln, ~löffel',
     'other-cook':
-      '~zahnputzbecher, ~zahnbecher, ~topfzange, ~topfgreifer, ~topfgriff, ~topfheber, ~greifzange, ~pfannengriff, ~topfhalter, griffzange, zange, ~hebezange, ~kocherbrett, ~kocherunterlage, ~bodenplatte, ~kartuschenständer, ~kartuschenfuß, ~dreibein, ~dreifuß, ~teller, ~espressokanne, ~espressokocher, ~kaffeefilter, ~kaffeepresse, ~messbecher, ~topfständer, ~topfauflage, ~kocherständer, ~rost, ~grill, ~topfhülle, ~isolierhülle, ~kochhaken, ~hängevorrichtung, ~sieb, ~feuerzeug, ~streichhölzer, ~zündhölzer, ~feuerstahl, feuerstarter, ~alufolie, ~wärmetauscher, ~feuerschale, unterlage für kocher, unterlage für den kocher, unterlage für die kocher, brett für den kocher, brett für kocher, ~sperrholzbrett, ~sperrholzplatte, ~kocherplatte, ~espressokännchen, mokkakanne, ~streichholz, ~zündholz, ~zündhölzli, ~kochunterlage, ~mokkakocher, frenchpress, french press | ~feuerzeuge, ~topfgreifern, ~grillroste',
+      '~zahnputzbecher, ~zahnbecher, ~topfzange, ~topfgreifer, ~topfgriff, ~topfheber, ~greifzange, ~pfannengriff, ~topfhalter, griffzange, zange, ~hebezange, ~kocherbrett, ~kocherunterlage, ~bodenplatte, ~kartuschenständer, ~kartuschenfuß, ~dreibein, ~dreifuß, ~teller, ~espressokanne, ~espressokocher, ~kaffeefilter, ~kaffeepresse, ~messbecher, ~topfständer, ~topfauflage, ~kocherständer, ~rost, ~grill, ~topfhülle, ~isolierhülle, ~kochhaken, ~hängevorrichtung, ~sieb, ~feuerzeug, ~streichhölzer, ~zündhölzer, ~feuerstahl, feuerstarter, ~alufolie, ~wärmetauscher, ~feuerschale, unterlage für kocher, unterlage für den kocher, unterlage für die kocher, brett für den kocher, brett für kocher, ~sperrholzbrett, ~sperrholzplatte, ~kocherplatte, ~espressokännchen, mokkakanne, ~streichholz, ~zündholz, ~zündhölzli, ~kochunterlage, ~mokkakocher, frenchpress, french press | ~feuerzeuge, ~topfgreifern, ~grillroste, ~teller',
   },
   containers: {
     rigid: '~flasche, ~fläschchen, ~kanister, ~behälter, ~gefäß | ~flaschen, ~kanistern, ~behältern',

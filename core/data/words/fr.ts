@@ -20,7 +20,7 @@ export const fr: Words = {
     windscreen:
       'pare vent, paravent, coupe vent réchaud, écran anti vent, écran pare vent, écran coupe vent, pare flamme, paravent réchaud, coupe vent | pare vents, paravents',
     bottle:
-      'bouteille, gourde, bidon, thermos, flasque, bouteille isotherme, jerrican, jerrycan, bouteille d’eau, fiole | bouteilles, gourdes, bidons, thermos, bouteilles d’eau, jerricans, jerrycans, fioles, flasques, bouteilles isothermes',
+      'bouteille, gourde, bidon, thermos, flasque, bouteille isotherme, jerrican, jerrycan, bouteille d’eau, fiole | bouteilles, gourdes, bidons, bouteilles d’eau, jerricans, jerrycans, fioles, flasques, bouteilles isothermes',
     bladder:
       'poche à eau, poche souple, vache à eau, outre, gourde souple, bouteille souple, flasque souple, réservoir souple, sac à eau, seau pliant, poche d’hydratation, bidon pliant, camelbag, jerrican pliable, jerrycan pliable, jerrican souple, jerrycan souple, bidon souple | poches à eau, poches souples, gourdes souples, vaches à eau, outres, flasques souples, bouteilles souples, sacs à eau, seaux pliants, poches d’hydratation, jerricans pliables, bidons pliables',
     bowl: 'bol, écuelle, assiette creuse, saladier, jatte | bols, écuelles, assiettes creuses, saladiers, jattes',

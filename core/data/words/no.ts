@@ -9,7 +9,7 @@ export const no: Words = {
 
   kinds: {
     pot: '~kjele, ~gryte, ~kokekar, ~kokesett, ~kjelesett, ~gryter sett, ~kasserolle, ~kjelen, ~gryten, ~gryta, ~kasserollen, ~kokekarsett, ~kasserollesett, ~grytesett, dutch oven, ~støpejernsgryte, ~kokesettet | ~kjeler, ~gryter, ~kokekar, ~kasseroller, ~kjelene, ~grytene, ~kjelar',
-    mug: '~kopp, ~krus, ~kåsa, ~kuksa, ~termokopp, ~koppen, ~kruset, ~kåse, ~beger, ~termokrus | ~kopper, ~kåser, ~koppene, ~begre, ~koppar, ~kuksaer',
+    mug: '~kopp, ~krus, ~kåsa, ~kuksa, ~termokopp, ~koppen, ~kruset, ~kåse, ~beger, ~termokrus | ~kopper, ~kåser, ~koppene, ~begre, ~koppar, ~kuksaer, ~krus',
     kettle:
       '~kaffekjele, ~svartkjel, ~vannkjele, ~tekanne, ~kaffekjel, ~kjel, ~kaffekjelen, ~kaffikjel, ~kaffekanne, ~tekjele, ~vannkoker | ~kaffekjeler, ~kaffekanner, ~svartkjeler, ~tekanner, ~vannkjeler',
     pan: '~stekepanne, ~panne, ~takke, ~stekepannen, ~stekepanna, ~steikepanne, ~steikjepanne | ~stekepanner, ~panner, ~steikepanner',

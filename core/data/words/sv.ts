@@ -9,7 +9,7 @@ export const sv: Words = {
 
   kinds: {
     pot: '~kastrull, ~gryta, ~kokkärl, ~kokkittel, ~snökastrull, ~grytset, ~kastrullset, ~kokset, ~kokgryta, ~kastrullen, ~grytan, ~kokkärlet, ~kastrullsats, ~grytsats, ~kokkärlsset, gjutjärnsgryta, dutch oven, ~kokkärlen | ~kastruller, ~grytor, ~kokkärl, ~kastrullerna, ~grytorna',
-    mug: '~mugg, ~kopp, ~kåsa, ~termosmugg, ~bägare, guksi, ~muggen, ~koppen, ~kåsan, ~bägaren, kuksa, ~plåtmuggen, drickmugg | ~muggar, ~koppar, ~kåsor, ~muggarna, ~kopparna, ~kåsorna, kuksor, guksier',
+    mug: '~mugg, ~kopp, ~kåsa, ~termosmugg, ~bägare, guksi, ~muggen, ~koppen, ~kåsan, ~bägaren, kuksa, ~plåtmuggen, drickmugg | ~muggar, ~koppar, ~kåsor, ~muggarna, ~kopparna, ~kåsorna, kuksor, guksier, ~bägare',
     kettle:
       '~kittel, ~kaffepanna, ~vattenkittel, ~tekanna, ~kaffekittel, ~kitteln, ~kaffepannan, ~vattenkokare, ~kaffehurra, ~tekittel | ~kittlar, ~kaffepannor, ~tekannor',
     pan: '~stekpanna, ~panna, kolbulletjärn, ~stekjärn, ~stekhäll, ~stekpannan, ~pannan | ~stekpannor',

@@ -5,7 +5,7 @@ import type { Season, Snow } from '../../model/trip.js';
  * Words and phrases, in lower case, as a list in one string: `'pot, saucepan | pots, saucepans'`.
  *
  * - Commas part the entries; spaces stay inside a phrase ("coffee pot"). A hyphen counts as a space: write the space.
- * - Before `|` stand forms of one, after it forms of many. Without `|` the number does not matter.
+ * - Before `|` stand forms of one, after it forms of many. Without `|`, or on both sides of it, the number does not matter.
  * - `~topf` also ends a longer word (Kochtopf), `titan~` also begins one (Titantopf), `~x~` stands anywhere in one.
  * - Case and accents need no care: "creme" matches "crème"; but write the accents, so that an exact match can win.
  * - The longest phrase wins: "pot lifter" beats "pot". Of two words of a compound the longer ending wins ("~nachttopf" beats "~topf").

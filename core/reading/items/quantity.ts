@@ -37,7 +37,11 @@ export function readQuantity(stretch: Stretch, draft: Draft, context: Context): 
     return;
   }
   const count =
-    said ?? itemised(stretch, draft) ?? packed(stretch, draft) ?? before(stretch, draft) ?? after(stretch, draft);
+    said ??
+    itemised(stretch, draft) ??
+    packed(stretch, draft) ??
+    before(stretch, draft) ??
+    after(stretch, draft, context);
   if (count !== undefined) {
     for (let at = count.first; at <= count.last; at++) draft.taken.add(at);
     draft.quantity = stated(count.value, spanOf(stretch, count.first, count.last));
@@ -179,7 +183,7 @@ function isName(stretch: Stretch, count: Count, draft: Draft): boolean {
 }
 
 /** "mugs x2", "bottles (2)", "mugs: 2", "Thermos 1 L, four", "bottle 1 L, 6 of". */
-function after(stretch: Stretch, draft: Draft): Count | undefined {
+function after(stretch: Stretch, draft: Draft, context: Context): Count | undefined {
   for (let at = draft.noun[1] + 1; at < draft.to; at++) {
     const count = numberAt(stretch, at);
     if (count === undefined || count.value > MOST || isSharedOut(stretch, draft, count)) continue;
@@ -187,9 +191,10 @@ function after(stretch: Stretch, draft: Draft): Count | undefined {
       stretch,
       draft,
       count,
-      many: draft.thing?.many,
+      many: draft.thing?.term.many,
       next: stretch.tokens[count.last + 1],
       previous: stretch.tokens[at - 1],
+      weighed: context.massUnit !== undefined,
     };
     if (isTimes(sided) || isCalledCount(sided) || standsAlone(sided) || followsClosely(sided)) return count;
   }
@@ -213,6 +218,8 @@ interface Sided {
   readonly many: boolean | undefined;
   readonly previous: Token | undefined;
   readonly next: Token | undefined;
+  /** The last figure of a row is a mass. */
+  readonly weighed: boolean;
 }
 
 /** More than this right after a singular noun is a model or a size. */
@@ -248,19 +255,20 @@ function standsAlone({ stretch, draft, count, many, previous, next }: Sided): bo
     next.type === 'number' ||
     count.last + 1 >= draft.to ||
     (stretch.breaks[count.last + 1] ?? 0) > 0;
-  if (many === false && count.value > MOST_BESIDE) return false;
+  if (many !== true && count.value > MOST_BESIDE) return false;
   if (opens > 0 && ends && !isOther(previous)) return true;
   return opens === 2 && many === true && stretch.tokens[count.first]?.type === 'word';
 }
 
-/** "Kettle 1", "Sporks 5 1.8", "mugs: 2 × 450 ml", "bottle, 33 oz 3 Wiz", "stoves (gas) 2 Wiz". */
-function followsClosely({ stretch, draft, count, many, previous, next }: Sided): boolean {
+/** "Kettle 1", "Becher 4", "Sporks 5 1.8", "mugs: 2 × 450 ml", "bottle, 33 oz 3 Wiz", "stoves (gas) 2 Wiz". */
+function followsClosely({ stretch, draft, count, many, previous, next, weighed }: Sided): boolean {
   const token = stretch.tokens[count.first];
   if (token?.type !== 'number') return false;
   const at = count.first;
   const start = draft.noun[1] + 1;
   if (previous?.fold === ':' && at - start <= 2) return true;
   if (count.value < 1 || count.value > MOST_BESIDE) return false;
+  if (at === start && many !== true && weighed && next === undefined) return false;
   if (at === start) return token.gap > 0 && (count.value === 1 || many !== false || next?.type === 'number');
   const measured = stretch.measures.some((measure) => measure.last === at - 1);
   return measured ? next?.type === 'word' : previous?.fold === ')';

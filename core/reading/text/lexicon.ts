@@ -111,9 +111,13 @@ function compile(words: Words): Lexicon {
   const addForms = (forms: Forms, role: Role, value: string | number) => {
     const [one = '', many] = forms.split('|');
     const layer = layerOf(role);
-    for (const entry of one.split(','))
-      add(entry, { role, value, many: many === undefined ? undefined : false, layer });
-    for (const entry of many?.split(',') ?? []) add(entry, { role, value, many: true, layer });
+    const several = new Set(many?.split(',').map((entry) => entry.trim()));
+    for (const entry of one.split(',')) {
+      // A word on both sides is the same of one and of many.
+      const either = many === undefined || several.delete(entry.trim());
+      add(entry, { role, value, many: either ? undefined : false, layer });
+    }
+    for (const entry of several) add(entry, { role, value, many: true, layer });
   };
   const addField = (key: string, field: unknown) => {
     const role = ROLE_OF[key] ?? (key as Role);

@@ -105,8 +105,8 @@ describe('items', () => {
       [
         { kind: 'stove', n: 1 },
         { kind: 'pot', n: 1 },
-        { kind: 'mug', n: 1 },
-        { kind: 'utensil', n: 1 },
+        { kind: 'mug', n: '~1' },
+        { kind: 'utensil', n: '~1' },
       ],
     ],
     ['Mug pot 750 ml', [{ kind: 'pot', n: 1, ml: [750] }]],
@@ -118,6 +118,22 @@ describe('items', () => {
         { kind: 'utensil', n: 4 },
       ],
     ],
+    [
+      'Becher 4, Teller 4, Löffel 5',
+      [
+        { kind: 'mug', n: 4 },
+        { kind: 'other-cook', n: 4 },
+        { kind: 'utensil', n: 5 },
+      ],
+    ],
+    [
+      'お椀 4、コップ 3',
+      [
+        { kind: 'bowl', n: 4 },
+        { kind: 'mug', n: 3 },
+      ],
+    ],
+    ['Topf 2', [{ kind: 'pot', n: 1 }]],
     ['Espressokanne für 3 Tassen', [{ kind: 'other-cook', n: 1 }]],
     ['- for 4 of us 4 mugs', [{ kind: 'mug', n: 4 }]],
     ['- 2 kneips, bottle 1 l', [{ kind: 'bottle', n: 1, ml: [1000] }]],
@@ -222,7 +238,7 @@ describe('items', () => {
       'Alles in Gramm gewogen\nTopf 600 ml Titan 76\nLöffel 9\nFlasche 1,5 l 34 x2',
       [
         { kind: 'pot', n: 1, ml: [600], g: 76, material: 'titanium' },
-        { kind: 'utensil', n: 1, g: 9 },
+        { kind: 'utensil', n: '~1', g: 9 },
         { kind: 'bottle', n: 2, ml: [1500] },
       ],
     ],
