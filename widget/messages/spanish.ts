@@ -977,6 +977,8 @@ const sentences: Readonly<Record<string, string>> = {
   'write the grams of gas in each can and how many': 'escribir los gramos de gas de cada cartucho y cuántos',
   'the heading names it': 'lo nombra el encabezado',
   'tablets that do not say of what are taken for fuel': 'unas pastillas que no dicen de qué se toman por combustible',
+  'a bare number that a can of gas is said to weigh is taken as grams':
+    'un número suelto que pesa un cartucho de gas se toma por gramos',
   'a bare number beside a gas can is taken as grams of gas':
     'un número solo junto a un cartucho se toma como gramos de gas',
   'write the unit: {0} g': 'escribir la unidad: {0} g',

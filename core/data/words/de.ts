@@ -9,12 +9,12 @@ export const de: Words = {
 
   kinds: {
     pot: '~topf, ~töpfchen, ~kochgeschirr, ~geschirrset, kochset, topfset, kochtopfset, ~pott, kasserolle, ~kasserole, ~feldgeschirr, alu geschirr, geschirr bw, essgeschirr, ~dreibeintopf, ~bräter, ~kochkessel, ~hängekessel, gulaschkessel, hordenkessel, ~feldflaschenbecher, kochbecher, ~sturmkocherset, kochsystemtopf, ~töpfli, kochgeschirrset, dutch oven, ~reindl, ~topfsatz, campinggeschirr, feldkochgeschirr, chessi, gamelle | ~töpfe, ~töpfen, kochsets, topfsets, gulaschkessel, dutch ovens, gamellen',
-    mug: '~becher, ~tasse, kaffeebecher, thermobecher, haferl, trinkbecher, kuksa, faltbecher, ~häferl, ~humpen, ~becherl, ~becherchen | ~tassen, ~bechern, gläser, trinkgläser, ~becher',
+    mug: '~becher, ~tasse, kaffeebecher, thermobecher, haferl, trinkbecher, kuksa, faltbecher, ~häferl, ~humpen, ~becherl | ~tassen, ~bechern, gläser, trinkgläser, ~becher',
     kettle: '~kessel, ~teekanne, ~kaffeekanne, ~wasserkocher',
     pan: '~pfanne, ~pfännchen, pfanne/deckel, pfannendeckel, deckelpfanne | ~pfannen',
     lid: '~deckel',
     stove:
-      '~kocher, ~brenner, ~hobo, ~kochsystem, holzvergaser, hobokocher, kochstelle, ~feuerstelle tragbar, ~gasherd, hobo ofen, holzöfchen, ~raketenofen, campingherd, ~gaskocherl, 2 flammherd, ~kochplatte, ~hoboöfchen, benziner | ~kochern, ~brennern, ~kochplatten, ~gasherde',
+      '~kocher, ~brenner, ~hobo, ~kochsystem, holzvergaser, hobokocher, kochstelle, ~feuerstelle tragbar, ~gasherd, hobo ofen, holzöfchen, ~raketenofen, campingherd, ~gaskocherl, 2 flammherd, ~kochplatte, benziner | ~kochern, ~brennern, ~kochplatten, ~gasherde',
     fuel: '~kartusche, ~gaskartusche, ~schraubkartusche, ~stechkartusche, ~ventilkartusche, ~gasflasche, gas, ~brennstoff, ~brennstoffflasche, ~spiritusflasche, ~benzinflasche, ~petroleumflasche, ~tankflasche, ~gasdose, brennstoffvorrat, ~kraftstoffflasche, ~holzkohle, ~grillkohle, brennmaterial, ~gasbüchse, ~gasfläschchen, ~gaspatrone | ~kartuschen, ~gaskartuschen, ~gasflaschen, ~brennstoffflaschen, ~benzinflaschen, ~spiritusflaschen, ~gasdosen, ~gasbüchsen, ~gaspatronen, ~brennstoffvorräte',
     windscreen: '~windschutz, ~windschirm, ~windschild, ~windfang, ~windabweiser, ~windschott',
     bottle:

@@ -56,7 +56,7 @@ export const es: Words = {
     metal: 'metal, metálica, metálico, metálicas, metálicos',
   },
   stoveTypes: {
-    gas: 'gas, de gas, de rosca, butano, propano, cartucho',
+    gas: 'gas, de gas, de rosca, butano, propano, cartucho, bombona, bombonas, cartuchos',
     alcohol: 'alcohol, de alcohol',
     wood: 'leña, de leña, madera, ramas',
     'liquid-fuel':

@@ -57,7 +57,7 @@ export const it: Words = {
     metal: 'metallo, metallica, metallico',
   },
   stoveTypes: {
-    gas: 'gas, a gas, butano, propano, cartuccia',
+    gas: 'gas, a gas, butano, propano, cartuccia, bombola, bombole, bomboletta, bombolette, cartucce',
     alcohol: 'alcool, alcol, ad alcool, ad alcol, spiritiera',
     wood: 'legna, a legna, pirolitico, pirolitica',
     'liquid-fuel': 'benzina, a benzina, multicombustibile, cherosene, kerosene',

@@ -8,7 +8,7 @@ export const pl: Words = {
   headFirst: true,
 
   kinds: {
-    pot: 'garnek, garnka, garnkiem, garnuszek, menażka, menażki, menażkę, kociołek, kociołka, kociołkiem, rondel, rondelek, kocioł, zestaw garnków, saganek, garneczek, menażką, rondla, zestaw menażek, zestaw kuchenny, kocioł żeliwny, dutch oven, kotlik | garnki, garnków, menażek, kociołki, rondle, garnuszki, garneczki, rondelki, kociołków, kotły, kotliki, gary, zestawy garnków, menażkami, garnkami',
+    pot: 'garnek, garnka, garnkiem, garnuszek, menażka, menażki, menażkę, kociołek, kociołka, kociołkiem, rondel, rondelek, kocioł, zestaw garnków, saganek, garneczek, menażką, rondla, zestaw menażek, zestaw kuchenny, kocioł żeliwny, dutch oven, kotlik, gar | garnki, garnków, menażek, kociołki, rondle, garnuszki, garneczki, rondelki, kociołków, kotły, kotliki, gary, zestawy garnków, menażkami, garnkami',
     mug: 'kubek, kubka, kubkiem, filiżanka, kubeczek, szklanka, kubeczka, kuksa, termokubek, kubek termiczny, filiżankę | kubki, kubków, kubeczki, filiżanki, szklanki, kubeczków, filiżanek, szklanek, kubkami, termokubki, kuksy',
     kettle: 'czajnik, czajniczek, czajnika, imbryk, czajniczka, czajnikiem | czajniki, czajników, imbryki, czajniczki',
     pan: 'patelnia, patelni, patelnię, patelenka, patelnią, patelenkę, grill patelnia, patelnia grillowa | patelnie, patelenki',
@@ -53,7 +53,7 @@ export const pl: Words = {
     metal: 'metal, metalowy, metalowa, metalowe, blacha',
   },
   stoveTypes: {
-    gas: 'gaz, gazowy, gazowa, gazowe, na gaz, nakręcany, nakręcana, kartusz, kartusze, kartusza, propan, butan',
+    gas: 'gaz, gazowy, gazowa, gazowe, na gaz, nakręcany, nakręcana, kartusz, kartusze, kartusza, propan, butan, butla, butle',
     alcohol: 'spirytus, spirytusowy, spirytusowa, na spirytus, denaturat, alkohol, alkoholowy',
     wood: 'drewno, na drewno, chrust, na patyki',
     'liquid-fuel': 'benzyna, benzynowy, benzynowa, na benzynę, wielopaliwowy, wielopaliwowa, nafta',

@@ -57,7 +57,7 @@ export const pt: Words = {
     metal: 'metal, metálica, metálico, metálicas, metálicos',
   },
   stoveTypes: {
-    gas: 'gás, a gás, de rosca, butano, propano, cartucho',
+    gas: 'gás, a gás, de rosca, butano, propano, cartucho, botija, botijas, botijão, cartuchos',
     alcohol: 'álcool, a álcool, espiriteira',
     wood: 'lenha, a lenha, gravetos, madeira',
     'liquid-fuel': 'gasolina, a gasolina, multicombustível, querosene, benzina',

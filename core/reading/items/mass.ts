@@ -16,6 +16,8 @@ const gross = (g: number) => GROSS.some(([least, most]) => g >= least && g <= mo
 
 /** A full can weighs at least this many times the gas in it: common practice. */
 const LEAST_GROSS = 1.2;
+/** And at most this many times, the smallest can: common practice. */
+const MOST_GROSS = 2.5;
 
 export function gramsOf(measure: Measure): number {
   const value = measure.values[0] ?? 0;
@@ -114,6 +116,28 @@ function readFuelMass(stretch: Stretch, draft: Draft, masses: readonly Measure[]
     } else if (isMissing(draft.fuelMassG) && first) draft.fuelMassG = stated(grams, span);
   }
   if (isMissing(draft.fuelMassG)) readBareNet(stretch, draft);
+  if (!column && isMissing(draft.massG)) readBareGross(stretch, draft);
+}
+
+/** "Gas 230, full 380", "bombona 230 (pesa 360)": of a can whose gas is known. */
+function readBareGross(stretch: Stretch, draft: Draft): void {
+  const net = draft.fuelMassG.grounds === 'missing' ? undefined : draft.fuelMassG.value;
+  if (net === undefined || !isGas(draft)) return;
+  const words = [...termsOf(stretch, 'gross'), ...termsOf(stretch, 'weighs')];
+  const number = bareOf(stretch, draft).find(
+    ({ at, value }) =>
+      value > net * LEAST_GROSS &&
+      value < net * MOST_GROSS &&
+      words.some((word) => word.last < at && at - word.last <= 2),
+  );
+  if (number === undefined) return;
+  draft.taken.add(number.at);
+  draft.massG = assumed(
+    number.value,
+    phrase`a bare number that a can of gas is said to weigh is taken as grams`,
+    phrase`write the unit: ${number.value} g`,
+    spanOf(stretch, number.at, number.at),
+  );
 }
 
 /** "full 380 g", "gross: 380 g", "voll ca. 380 g". */

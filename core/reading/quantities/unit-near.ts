@@ -11,21 +11,25 @@ export interface Found {
   readonly more?: number;
 }
 
-/** What helps to tell units from words: names of units by their first token, and where articles and the like stand. */
+/** What helps to tell units from words: names of units by their first token, and where articles, "w/" and the like stand. */
 export interface UnitMarks {
   readonly units: ReadonlyMap<number, Term>;
   readonly determiners: ReadonlySet<number>;
+  /** "w/", "c/", "m/": no watts, degrees or metres. */
+  readonly shortWiths: ReadonlySet<number>;
 }
 
 export function unitMarks(terms: readonly Term[]): UnitMarks {
   const units = new Map<number, Term>();
   const determiners = new Set<number>();
+  const shortWiths = new Set<number>();
   for (const term of terms) {
     if (term.role === 'unit' && !units.has(term.first)) units.set(term.first, term);
     else if (term.role === 'determiners' || term.role === 'article' || term.role === 'number')
       determiners.add(term.first);
+    else if (term.role === 'with' && term.last > term.first) shortWiths.add(term.first);
   }
-  return { units, determiners };
+  return { units, determiners, shortWiths };
 }
 
 /** The unit that follows the number at `at`. */
@@ -57,6 +61,7 @@ export function unitAfter(tokens: readonly Token[], at: number, near: UnitMarks,
   }
   if (token.fold === 'cm' && next?.number !== undefined && next.gap === 0)
     return next.number.value === 3 ? { unit: UNITS.ml, last: i + 1 } : undefined;
+  if (near.shortWiths.has(i)) return undefined;
   const term = near.units.get(i);
   const glued = term === undefined ? next : tokens[term.last + 1];
   if (token.type === 'word' && glued?.number !== undefined && glued.gap === 0)

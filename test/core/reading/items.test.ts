@@ -134,6 +134,8 @@ describe('items', () => {
       ],
     ],
     ['Topf 2', [{ kind: 'pot', n: 1 }]],
+    ['titan mug 550 w/ lid (76 g)', [{ kind: 'mug', n: 1, ml: [550], g: 76, material: 'titanium', lid: true }]],
+    ['stove 3000 W / 10000 BTU', [{ kind: 'stove', n: 1 }]],
     ['Espressokanne für 3 Tassen', [{ kind: 'other-cook', n: 1 }]],
     ['- for 4 of us 4 mugs', [{ kind: 'mug', n: 4 }]],
     ['- 2 kneips, bottle 1 l', [{ kind: 'bottle', n: 1, ml: [1000] }]],
@@ -455,6 +457,15 @@ describe('items', () => {
         { kind: 'fuel', n: '~1', net: 5000 },
       ],
     ],
+    ['Fuel 230g can gross 380', [{ kind: 'fuel', n: 1, net: 230, g: '~380' }]],
+    [
+      '- bombona 230 (pesa 360)\n- olla',
+      [
+        { kind: 'fuel', n: 1, net: '~230', g: '~360' },
+        { kind: 'pot', n: 1 },
+      ],
+    ],
+    ['Gas 230, full of 900 jokes', [{ kind: 'fuel', n: 1, net: '~230' }]],
     ['- canister 230 g, one (gross 375 g)', [{ kind: 'fuel', n: 1, net: 230, g: 375 }]],
     [
       '- gass 230 g for to personer\n- kjele 1 l',
