@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readList } from '../../core/index.js';
+import { valueOf } from '../../core/model/given.js';
 import { told } from './told.js';
 
 /** Lines that hang on their figures, each with what a careful person takes from it; the false friends of a rule stand under it. The makers are invented. */
@@ -78,11 +79,66 @@ const SETS: readonly Case[] = [
   ['mugs 2, 300 and 450 ml', { kind: 'mug', n: 2, ml: [300, 450] }],
 ];
 
+const OUNCES: readonly Case[] = [
+  ['20 oz pan', { kind: 'pan', g: 567 }],
+  ['mug 3.1 oz 16 oz', { kind: 'mug', ml: [473], g: 88 }],
+  ['bottle 24 oz 13 oz', { kind: 'bottle', ml: [710], g: 369 }],
+  ['pot 170 g / 6 oz', { kind: 'pot', g: 170 }],
+  ['pot 6 oz (170 g)', { kind: 'pot', g: 170 }],
+  ['6 oz (170 g) pot', { kind: 'pot', g: 170 }],
+  ['bottle 32oz/1L, 6.2 oz', { kind: 'bottle', ml: [1000], g: 176 }],
+  // Ounces that are about as many grams, and yet a volume.
+  ['16 oz mug, 450 g', { kind: 'mug', ml: [473], g: 450 }],
+  ['mug 16 oz, 450 g', { kind: 'mug', ml: [473], g: 450 }],
+  ['20 oz mug', { kind: 'mug', ml: [591] }],
+];
+
+const FUEL: readonly Case[] = [
+  ['gas canister 8 oz net, 13.1 oz gross', { kind: 'fuel', fuel: 'gas', g: 371, net: 227 }],
+  ['cartouche gaz 100g net / 200g brut', { kind: 'fuel', fuel: 'gas', g: 200, net: 100 }],
+  ['gas canister, net 230 g, gross 380 g', { kind: 'fuel', fuel: 'gas', g: 380, net: 230 }],
+  ['gas canister 110/190g', { kind: 'fuel', fuel: 'gas', g: 190, net: 110 }],
+  ['3 x 230g gas canisters (1140 g)', { kind: 'fuel', n: 3, fuel: 'gas', g: 1140, net: 230 }],
+  ['gassboks 230 g x 2 stk', { kind: 'fuel', n: 2, fuel: '~gas', net: 230 }],
+  ['固形燃料 25g×6個', { kind: 'fuel', n: 6, fuel: 'solid-fuel', net: 25 }],
+  ['hexamine tablets 12 x 14g (168 g)', { kind: 'fuel', n: 12, fuel: 'solid-fuel', net: 14 }],
+  ['gas canister empty 150 g', { kind: 'fuel', fuel: 'gas', g: 150 }],
+  ['gas cartridge C500', { kind: 'fuel', fuel: 'gas' }],
+  // Two sizes of can, grams by the day, a bare number of grams.
+  ['2 gas canisters 100/230 g', { kind: 'fuel', n: 2, fuel: 'gas' }],
+  ['gas canister 500', { kind: 'fuel', fuel: 'gas', net: '~500' }],
+];
+
+/** What a mass is of, beside what it is. */
+const OF_WHAT: readonly (readonly [text: string, grams: number, basis: 'each' | 'line' | undefined])[] = [
+  ['mugs 2x80g', 80, 'each'],
+  ['lids 2 x 45 g', 45, 'each'],
+  ['mug 80g x 2 = 160g', 80, 'each'],
+  ['mugs 2 x 80g = 160g', 160, 'line'],
+  ['3 mugs (90 g/pc)', 90, 'each'],
+  ['kåsor 2 st, 60 g/st', 60, 'each'],
+  ['2 кружки по 80 г', 80, 'each'],
+  ['2 mugs, 160 g in total', 160, 'line'],
+  // Nothing tells, and a slash that begins no unit.
+  ['3 mugs 90 g', 90, undefined],
+  ['2 mugs 90 g / tin', 90, undefined],
+];
+
+describe('the mass of one or of all', () => {
+  for (const [text, grams, basis] of OF_WHAT)
+    it(text, () => {
+      const [item] = readList(`- ${text}`).items;
+      expect([valueOf(item!.massG), item!.massBasis]).toEqual([grams, basis]);
+    });
+});
+
 describe.each([
   ['the unit goes first', LED_BY_THE_UNIT],
   ['units and halves', UNITS],
   ['grades of steel, prices, watts', NO_QUANTITIES],
   ['several sizes under one unit', SETS],
+  ['ounces', OUNCES],
+  ['what is in a can and what it weighs', FUEL],
 ] as const)('%s', (_name, cases) => {
   for (const [text, ...items] of cases)
     it(text, () => {

@@ -93,16 +93,18 @@ function readFuelMass(stretch: Stretch, draft: Draft, masses: readonly Measure[]
     draft.taken.add(measure.first);
     const grams = gramsOf(measure);
     const span = spanOf(stretch, measure.first, measure.last);
-    const isNet = near(stretch, 'net', measure.first, measure.last, 1) !== undefined;
+    const first = measure === masses[0];
+    const isNet = isCalledNet(stretch, measure);
+    if (!first && isProduct(stretch, masses[0], grams)) continue;
     const weighed =
       near(stretch, 'gross', measure.first, measure.last, 2) !== undefined && masses.length > 1 && !labelled;
     const called = isCalledGross(stretch, measure);
     const named = measure.last < draft.noun[0];
-    const first = measure === masses[0];
     const isGross =
       !isNet &&
       !named &&
       (called ||
+        near(stretch, 'empty', measure.first, measure.last, 0) !== undefined ||
         weighed ||
         (!first && draft.fuelMassG.grounds === 'stated' && grams > draft.fuelMassG.value * LEAST_GROSS) ||
         (gross(grams) && !column) ||
@@ -110,10 +112,15 @@ function readFuelMass(stretch: Stretch, draft: Draft, masses: readonly Measure[]
     if (isGross) {
       if (isMissing(draft.massG)) {
         draft.massG = stated(grams, span);
-        const basis = basisOf(stretch, measure);
+        const basis = basisOf(stretch, measure) ?? (isOfSeveral(draft, grams) ? 'line' : undefined);
         if (basis !== undefined) draft.massBasis = basis;
       }
-    } else if (isMissing(draft.fuelMassG) && first) draft.fuelMassG = stated(grams, span);
+    } else if (isMissing(draft.fuelMassG) && first) {
+      const full = measure.joined === 'list' ? measure.values[1] : undefined;
+      // "100/230 g": cans of two sizes, of which one figure would be wrong; "110/190 g" is one can, net and full.
+      if (full === undefined || gross(full)) draft.fuelMassG = stated(grams, span);
+      if (full !== undefined && gross(full) && isMissing(draft.massG)) draft.massG = stated(full, span);
+    }
   }
   if (isMissing(draft.fuelMassG)) readBareNet(stretch, draft);
   if (!column && isMissing(draft.massG)) readBareGross(stretch, draft);
@@ -138,6 +145,26 @@ function readBareGross(stretch: Stretch, draft: Draft): void {
     phrase`write the unit: ${number.value} g`,
     spanOf(stretch, number.at, number.at),
   );
+}
+
+/** "net 230 g", "230 g net": a word right after one figure is not of the next. */
+function isCalledNet(stretch: Stretch, measure: Measure): boolean {
+  const net = near(stretch, 'net', measure.first, measure.last, 1);
+  return net !== undefined && !(net.last < measure.first && stretch.measures.some((one) => one.last === net.first - 1));
+}
+
+/** "12 x 14 g (168 g)": the sum of the figure before. */
+function isProduct(stretch: Stretch, one: Measure | undefined, grams: number): boolean {
+  if (one === undefined || !'x×'.includes(stretch.tokens[one.first - 1]?.fold ?? ' ')) return false;
+  const count = stretch.tokens[one.first - 2]?.number?.value ?? 0;
+  return Math.abs(count * gramsOf(one) - grams) <= 0.02 * grams;
+}
+
+/** No can weighs, full, more than so many times the gas in it: common practice. */
+const MOST_GROSS = 2.5;
+
+function isOfSeveral(draft: Draft, grams: number): boolean {
+  return draft.fuelMassG.grounds === 'stated' && grams > draft.fuelMassG.value * MOST_GROSS;
 }
 
 /** "full 380 g", "gross: 380 g", "voll ca. 380 g". */
@@ -167,11 +194,17 @@ function weighedAlone(stretch: Stretch, measure: Measure): boolean {
 function readBareNet(stretch: Stretch, draft: Draft): void {
   if (draft.fuelType.grounds !== 'missing' && draft.fuelType.value !== 'gas') return;
   for (const number of bareOf(stretch, draft)) {
-    if (!isNetOfCan(number.value)) continue;
+    if (!isNetOfCan(number.value) || isModel(stretch, number.at)) continue;
     draft.taken.add(number.at);
     draft.fuelMassG = bareNet(stretch, number.at, number.value);
     return;
   }
+}
+
+/** "C500": a letter before the number makes it the name of a can, not its grams. */
+function isModel(stretch: Stretch, at: number): boolean {
+  const letter = stretch.tokens[at - 1];
+  return stretch.tokens[at]?.gap === 0 && letter?.type === 'word' && letter.fold.length === 1 && letter.fold < '\u0080';
 }
 
 /** Cans of so many grams of gas are sold. */
@@ -188,9 +221,18 @@ export function bareNet(stretch: Stretch, at: number, value: number): Draft['fue
   );
 }
 
-/** Whether a mass is of one piece or of the row, by the word beside it. */
+/** Whether a mass is of one piece or of the row, by the word or the sign beside it: "80 g each", "2 x 80 g", "80 g/pc"; "= 160 g". */
 export function basisOf(stretch: Stretch, measure: Measure): 'each' | 'line' | undefined {
-  if (near(stretch, 'together', measure.first, measure.last, 1) !== undefined) return 'line';
-  if (near(stretch, 'each', measure.first, measure.last, 1) !== undefined) return 'each';
-  return undefined;
+  const { first, last } = measure;
+  const fold = (at: number) => stretch.tokens[at]?.fold;
+  if (near(stretch, 'together', first, last, 1) !== undefined || fold(first - 1) === '=') return 'line';
+  if (near(stretch, 'each', first, last, 1) !== undefined) return 'each';
+  const sliced = fold(last + 1) === '/' && termsOf(stretch, 'pieces').some((term) => term.first === last + 2);
+  return sliced || isTimes(stretch, first - 1, first - 2) || isTimes(stretch, last + 1, last + 2) ? 'each' : undefined;
+}
+
+/** A "×" and a count beside a figure. */
+function isTimes(stretch: Stretch, sign: number, count: number): boolean {
+  const times = stretch.tokens[sign]?.fold;
+  return (times === 'x' || times === '×') && stretch.bare.some((number) => number.at === count && number.number.whole);
 }

@@ -1,6 +1,6 @@
 import type { Given } from '../../model/given.js';
 import { phrase } from '../../model/phrase.js';
-import { FLUID_OUNCE_ML, IMPERIAL_FLUID_OUNCE_ML } from '../quantities/units.js';
+import { FLUID_OUNCE_ML, IMPERIAL_FLUID_OUNCE_ML, UNITS } from '../quantities/units.js';
 import type { Measure } from '../quantities/measures.js';
 import { assumed, bareOf, isMissing, measuresOf, near, spanOf, stated, within, type Draft } from './draft.js';
 import type { Role } from '../text/lexicon.js';
@@ -12,6 +12,8 @@ import { isVessel } from './things.js';
 export function ouncesAreVolume(stretch: Stretch, draft: Draft, measure: Measure): boolean {
   const flask = draft.kind === 'fuel' && draft.fuelType.grounds === 'missing' && namesContainer(stretch, draft);
   if (!(isVessel(draft.kind) || isLiquidFuel(draft) || flask || draft.kind === 'other-cook')) return false;
+  if (draft.kind === 'pan') return false;
+  if (draft.capacitiesMl.length > 0) return isCapacityAgain(draft, measure);
   const [noun, last] = draft.noun;
   const value = measure.values[0] ?? 0;
   const others = measuresOf(stretch, draft);
@@ -19,11 +21,13 @@ export function ouncesAreVolume(stretch: Stretch, draft: Draft, measure: Measure
   if (others.some((other) => other !== measure && other.unit.dimension === 'volume'))
     return draft.kind === 'fuel' && flask && weighs && measure.last === noun - 1;
   if (near(stretch, 'weighs', measure.first, measure.last, 1) !== undefined) return false;
+  if (isMassAgain(stretch, measure, others, measure.last < noun || (value >= 8 && Number.isInteger(value))))
+    return false;
   if (measure.last < noun) return true;
   const ounces = others.filter((other) => other.unit.dimension === 'ounce');
   const weighed = others.some((other) => other.unit.dimension === 'mass') || !isMissing(draft.massG);
-  const first = ounces[0] === measure;
-  if (ounces.length > 1 || weighed) return first && draft.kind !== 'pan';
+  if (ounces.length > 1) return measure === roomier(ounces);
+  if (weighed) return true;
   if (!Number.isInteger(value)) return false;
   const before = stretch.tokens[measure.first - 1]?.fold ?? '';
   const set =
@@ -33,16 +37,34 @@ export function ouncesAreVolume(stretch: Stretch, draft: Draft, measure: Measure
     before === '.' ||
     (stretch.tokens[measure.first]?.gap ?? 0) > 1;
   if (set && !(value >= 16 && draft.kind !== 'kettle')) return false;
-  const least =
-    draft.kind === 'pot' || draft.kind === 'kettle' ? 16 : draft.kind === 'pan' ? 1000 : draft.kind === 'fuel' ? 1 : 8;
-  return (
-    value >= least ||
-    (measure.first === last + 1 &&
-      value >= 8 &&
-      draft.kind !== 'pot' &&
-      draft.kind !== 'kettle' &&
-      draft.kind !== 'pan')
-  );
+  const cooks = draft.kind === 'pot' || draft.kind === 'kettle';
+  const least = cooks ? 16 : draft.kind === 'fuel' ? 1 : 8;
+  return value >= least || (measure.first === last + 1 && value >= 8 && !cooks);
+}
+
+/** "170 g / 6 oz": the same mass twice, in two units; ounces that may as well be a volume must stand right beside the grams. */
+function isMassAgain(stretch: Stretch, ounces: Measure, others: readonly Measure[], beside: boolean): boolean {
+  const grams = (ounces.values[0] ?? 0) * UNITS.oz.factor;
+  return others.some((other) => {
+    if (other.unit.dimension !== 'mass' || Math.abs((other.values[0] ?? 0) - grams) > 0.04 * grams) return false;
+    const [from, to] = ounces.first < other.first ? [ounces.last, other.first] : [other.last, ounces.first];
+    return !beside || (to === from + 2 && '/(='.includes(stretch.tokens[from + 1]?.fold ?? ' '));
+  });
+}
+
+/** "1 L / 32 oz": round figures of the same size differ by less than this. */
+const ROUNDED = 0.08;
+
+function isCapacityAgain({ capacitiesMl }: Draft, ounces: Measure): boolean {
+  const ml = (ounces.values[0] ?? 0) * FLUID_OUNCE_ML;
+  return capacitiesMl.some((given) => given.grounds !== 'missing' && Math.abs(given.value - ml) <= ROUNDED * ml);
+}
+
+/** Of a vessel's two figures in ounces the one that it holds: the larger, unless they are close; then the first. */
+function roomier(ounces: readonly Measure[]): Measure | undefined {
+  const value = (measure: Measure | undefined) => measure?.values[0] ?? 0;
+  const [first, second] = ounces;
+  return value(second) >= 2 * value(first) ? second : first;
 }
 
 function isLiquidFuel(draft: Draft): boolean {
@@ -181,6 +203,7 @@ function givenOf(stretch: Stretch, measure: Measure): Given<number>[] {
 export function isRate(stretch: Stretch, measure: Measure): boolean {
   const sign = stretch.tokens[measure.last + 1];
   if (
+    !isMultiplied(stretch, measure) &&
     (sign?.fold === '×' || sign?.fold === 'x' || sign?.fold === '=') &&
     isTerm(stretch, measure.last + 3) &&
     stretch.measures.every((other) => other.first !== measure.last + 2) &&
@@ -209,6 +232,18 @@ function isWater(stretch: Stretch, draft: Draft, measure: Measure): boolean {
         term.first <= measure.last + 2 &&
         stretch.tokens.slice(term.last + 1, to).every(({ type }) => type === 'sign'),
     )
+  );
+}
+
+/** "80 g x 2 = 160 g": what one weighs, how many, and what they weigh together. */
+function isMultiplied(stretch: Stretch, measure: Measure): boolean {
+  const count = stretch.tokens[measure.last + 2]?.number?.value ?? 0;
+  const sum = stretch.measures.find((other) => other.first === measure.last + 4);
+  return (
+    measure.unit.dimension === 'mass' &&
+    stretch.tokens[measure.last + 3]?.fold === '=' &&
+    sum?.unit.dimension === 'mass' &&
+    Math.abs((measure.values[0] ?? 0) * count - (sum.values[0] ?? 0)) < 1
   );
 }
 
@@ -243,6 +278,7 @@ function isTerm(stretch: Stretch, at: number): boolean {
   return (
     token !== undefined &&
     (token.fold === '×' || token.fold === '=' || (token.type === 'word' && token.fold !== 'x')) &&
+    !termsOf(stretch, 'pieces').some((term) => term.first === at) &&
     !stretch.terms.some((term) => term.role === 'kind' && term.first === at && term.value !== 'fuel')
   );
 }
