@@ -30,8 +30,10 @@ export function systemOf(
       if (role === 'imperialSigns') signs = true;
       else if (role === 'imperial') said = true;
     }
+    let quoted = false;
     for (let i = 0; i + 1 < line.length; i++) {
-      if (line[i]!.type !== 'number') continue;
+      if (line[i]!.fold === '"') quoted = !quoted && line[i - 1]?.type !== 'number';
+      if (line[i]!.type !== 'number' || (quoted && line[i + 1]!.fold === '"')) continue;
       const unit = line[i + 1]!.fold;
       if (METRIC_WORDS.has(unit)) metric++;
       if (CUSTOMARY_WORDS.has(unit)) customary++;

@@ -1,9 +1,9 @@
-import { UNITS, type Unit } from '../quantities/units.js';
+import { UNITS, unitBySymbol, type Unit } from '../quantities/units.js';
 import type { Dictionary } from '../text/lexicon.js';
 import { findTerms } from '../text/terms.js';
 import { tokenise } from '../text/tokens.js';
 import { unitIn } from './columns.js';
-import { trim } from './lines.js';
+import { isSpace, trim } from './lines.js';
 import type { Cell, SourceLine } from './rows.js';
 
 /** Cells of a web page's table that copying has run together: "KücheStückGewicht (g)" over "Topf 0,9 l Titan1109". */
@@ -56,7 +56,8 @@ export function unitOfHead(text: string, line: SourceLine, dictionary: Dictionar
 
 /** The name and the digits that stick to its end; undefined where none do. */
 export function fusedCells(text: string, line: SourceLine, unit: Unit): Cell[] | undefined {
-  const [start, end] = trim(text, line.start, line.end);
+  const [start, whole] = trim(text, line.start, line.end);
+  const end = beforeUnit(text, start, whole);
   let at = end;
   while (at > start && isDigit(text.charCodeAt(at - 1))) at--;
   const before = text.charAt(at - 1);
@@ -65,6 +66,19 @@ export function fusedCells(text: string, line: SourceLine, unit: Unit): Cell[] |
     { start, end: at, column: { meaning: 'item', head: '' } },
     { start: at, end, column: { meaning: 'fused', unit, head: '' } },
   ];
+}
+
+/** Where the figure ends, before the unit that may follow it: "Pot1118 g". */
+function beforeUnit(text: string, start: number, end: number): number {
+  let at = end;
+  while (at > start && end - at < 3 && isLetter(text.charCodeAt(at - 1))) at--;
+  if (at === end || unitBySymbol(text.slice(at, end).toLowerCase())?.dimension !== 'mass') return end;
+  while (at > start && isSpace(text.charCodeAt(at - 1))) at--;
+  return isDigit(text.charCodeAt(at - 1)) ? at : end;
+}
+
+function isLetter(code: number): boolean {
+  return (code > 64 && code < 91) || (code > 96 && code < 123);
 }
 
 function isDigit(code: number): boolean {

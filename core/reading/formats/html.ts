@@ -67,6 +67,8 @@ export function htmlRows(text: string, lines: readonly SourceLine[], dictionary:
   let blockStart = 0;
   let block = 'p';
   let depth = 0;
+  /** The last term of a list of definitions: what is said of it right below belongs to it. */
+  let named: Row | undefined;
   let lineIndex = 0;
   const lineOf = (at: number) => {
     while (lineIndex + 1 < lines.length && (lines[lineIndex + 1]?.start ?? 0) <= at) lineIndex++;
@@ -81,14 +83,24 @@ export function htmlRows(text: string, lines: readonly SourceLine[], dictionary:
           : block === 'li' || block === 'dt' || block === 'dd'
             ? 'item'
             : 'paragraph';
+      const cell = { start: a, end: Math.min(b, a + 20_000) };
+      const term = block === 'dd' ? rows.at(-1) : undefined;
+      if (term !== undefined && term === named) {
+        rows[rows.length - 1] = {
+          ...term,
+          cells: [...term.cells, { ...cell, column: { meaning: 'notes', head: '' } }],
+        };
+        return;
+      }
       rows.push({
         line: lineOf(a),
         type,
-        cells: [{ start: a, end: Math.min(b, a + 20_000) }],
+        cells: [cell],
         level: type === 'heading' ? Number(block[1]) || 3 : depth,
         bullet: type === 'item',
         quoted: false,
       });
+      if (block === 'dt') named = rows.at(-1);
     }
   };
   for (let at = text.indexOf('<'); at >= 0; at = text.indexOf('<', at)) {

@@ -48,11 +48,12 @@ export function* rowsOf(text: string, lines: readonly SourceLine[], dictionary: 
           continue;
         }
         if (line.end > line.start) table = undefined;
-      } else table = undefined;
+      } else if (line.end - line.start > LONGEST_HEAD) table = undefined;
+      else if (table !== undefined) table = { ...table, parted: true };
       rows.push(plainRow(text, line, lines[i + 1]));
       continue;
     }
-    if (table?.by !== cut.by) table = undefined;
+    if (table?.by !== cut.by || (table.parted === true && cut.cells.length > table.columns.length)) table = undefined;
     if (cut.rule) {
       rows.push({ line: line.number, type: 'rule', cells: [], level: 0, bullet: false, quoted: false });
       continue;
@@ -85,7 +86,12 @@ interface Table {
   /** Of columns told apart by place: where each begins in its line. */
   readonly starts: readonly number[];
   readonly line: SourceLine;
+  /** A blank line or a heading stands between its rows: those below have its columns, unless they have more. */
+  readonly parted?: true;
 }
+
+/** The longest line, in characters, that may part the rows of one table. */
+const LONGEST_HEAD = 60;
 
 export function withColumns(cells: readonly Cell[], columns: readonly (Column | undefined)[]): Cell[] {
   return cells.map((cell, i) => {

@@ -75,7 +75,10 @@ export function afterBullet(text: string, start: number, end: number): number {
     if (
       BULLETS.includes(char) &&
       char !== '' &&
-      (isSpace(text.charCodeAt(at + 1)) || text.charCodeAt(at) > 0x2000 || text[at + 1] === '[')
+      (isSpace(text.charCodeAt(at + 1)) ||
+        text.charCodeAt(at) > 0x2000 ||
+        text[at + 1] === '[' ||
+        (char === '*' && isUnclosed(text, at, end)))
     )
       at = skip(text, at + 1, end);
     else if (char === '[' && text[at + 2] === ']' && ' xX✓-_.*'.includes(text[at + 1] ?? '?'))
@@ -89,6 +92,12 @@ export function afterBullet(text: string, start: number, end: number): number {
     if (at === before) break;
   }
   return at;
+}
+
+/** "*spoon": a star that no other closes marks a line, no emphasis. */
+function isUnclosed(text: string, at: number, end: number): boolean {
+  const next = text.indexOf('*', at + 1);
+  return next < 0 || next >= end;
 }
 
 /** "3. ", "3) ", "(3) " before a word: a list number. A count has no point. */

@@ -39,10 +39,10 @@ function refuses(stretch: Stretch, term: Term, no: Term): boolean {
   );
 }
 
-/** "pan? no", "windscreen: no, …", "lid: none". */
+/** "pan? no", "windscreen: no, …", "lid: none", "Mug – none, I drink from the pot". */
 function answers(stretch: Stretch, term: Term, no: Term): boolean {
-  const sign = stretch.tokens[term.last + 1]?.fold ?? '';
-  if (sign === '' || !'?:!,(•'.includes(sign)) return false;
+  const sign = stretch.tokens[term.last + 1];
+  if (sign === undefined || !'?:!,(•–-'.includes(sign.fold) || (sign.fold === '-' && sign.gap === 0)) return false;
   const next = stretch.tokens[no.last + 1];
   return next === undefined || (stretch.breaks[no.last + 1] ?? 0) > 0 || next.type === 'sign';
 }

@@ -6,6 +6,8 @@ import { draftOf, isMissing, spanOf, stated, type Draft } from './draft.js';
 import { readBareMass, readMass } from './mass.js';
 import { isLedByPerson, readQuantity } from './quantity.js';
 import { readSizes, type Order } from './size.js';
+import { isLabel } from './labels.js';
+import type { Measure } from '../quantities/measures.js';
 import { termsOf, type Stretch } from './stretch.js';
 import type { Role } from '../text/lexicon.js';
 import type { Term } from '../text/terms.js';
@@ -194,33 +196,12 @@ function withoutLabels(stretch: Stretch, things: readonly Thing[], context: Cont
   const kept: Thing[] = [];
   for (const [i, thing] of things.entries()) {
     const next = things[i + 1];
-    const sign = stretch.tokens[thing.term.last + 1]?.fold;
-    const isOf = (other: Thing) => other.kind === thing.kind && inSentence(stretch, thing.term, other.term);
-    const named = sign === ':' && next !== undefined && isOf(next);
-    if (named || (opensLabel(stretch, thing.term) && things.slice(i + 1).some(isOf))) continue;
+    if (isLabel(stretch, thing, kept.length === 0, things.slice(i + 1))) continue;
     if (i > 0 && isRepeat(stretch, things.slice(0, i), thing)) continue;
     if (isListed(stretch, context) || hasFigure(stretch, thing, next) || goesOn(stretch, kept.at(-1), thing))
       kept.push(thing);
   }
   return kept;
-}
-
-/** "Gas: …", "Camp stoves for 10 people: …": the first words of a row, up to its colon, give no size. */
-function opensLabel(stretch: Stretch, term: Term): boolean {
-  const colon = stretch.tokens.findIndex((token) => token.fold === ':');
-  return (
-    term.first === 0 &&
-    colon > 0 &&
-    colon <= LONGEST_LABEL &&
-    !stretch.measures.some((measure) => measure.first < colon)
-  );
-}
-
-/** Tokens of a label. */
-const LONGEST_LABEL = 6;
-
-function inSentence(stretch: Stretch, a: Term, b: Term): boolean {
-  return clauseOf(stretch, b).from <= a.first;
 }
 
 /** "a 1.3 l pot, a small gas stove": a sentence that lists goes on to the next thing, by its article. */
@@ -410,7 +391,7 @@ function afterOther(stretch: Stretch, thing: Thing, next: Thing | undefined): nu
   const noun = thing.sorts[0]?.first ?? thing.term.first;
   let at = noun - 1;
   while (at > 0 && !isPartSign(stretch, at)) at--;
-  if (at <= 0) return 0;
+  if (at <= 0) return afterNeighbour(stretch, thing, noun, next);
   const other = stretch.terms.some((term) => NO_KIT.has(term.role) && term.first < at);
   if (other && stretch.measures.some((measure) => measure.last < at)) return at + 1;
   const until = next?.term.first ?? stretch.tokens.length;
@@ -426,12 +407,38 @@ function afterOther(stretch: Stretch, thing: Thing, next: Thing | undefined): nu
   return again ? at + 1 : 0;
 }
 
+/**
+ * "Tente 1200 g Popote 1 L 160 g": two columns of a page on one line. What has a name and a mass of its own comes before the thing, which
+ * has another; the gas in a can is less than the whole.
+ */
+function afterNeighbour(stretch: Stretch, thing: Thing, noun: number, next: Thing | undefined): number {
+  const isMass = (measure: Measure) => measure.unit.dimension === 'mass';
+  const before = stretch.measures.findLast((measure) => isMass(measure) && measure.last < noun);
+  if (before === undefined || !(isNamed(stretch, before.first) || isNoKit(stretch, before.first - 1))) return 0;
+  const until = next?.term.first ?? stretch.tokens.length;
+  const own = stretch.measures.find(
+    (measure) => isMass(measure) && measure.first > thing.term.last && measure.first < until,
+  );
+  if (own === undefined) return 0;
+  const holds = thing.kind === 'fuel' && (before.values[0] ?? 0) <= (own.values[0] ?? 0);
+  return holds ? 0 : before.last + 1;
+}
+
 const NO_KIT: ReadonlySet<Role> = new Set(['notKit', 'food', 'otherUse']);
 
 function isPartSign(stretch: Stretch, at: number): boolean {
   const token = stretch.tokens[at];
   return token?.type === 'sign' && ',;+/'.includes(token.fold) && (stretch.breaks[at] ?? 0) > 0;
 }
+
+/** A word that is known, and of nothing here: "tent", "torch". */
+function isNoKit(stretch: Stretch, at: number): boolean {
+  const terms = stretch.terms.filter((term) => term.first <= at && term.last >= at);
+  return terms.some(({ role }) => OTHERS.has(role)) && !terms.some(({ role }) => NAMES.has(role));
+}
+
+const OTHERS: ReadonlySet<Role> = new Set([...NO_KIT, 'section', 'rated']);
+const NAMES: ReadonlySet<Role> = new Set(['kind', 'container', 'fuelTypes', 'stoveTypes', 'materials']);
 
 /** Right before a figure stands a word that is no other term: a name. */
 function isNamed(stretch: Stretch, at: number): boolean {

@@ -256,6 +256,7 @@ function standsAlone({ stretch, draft, count, many, previous, next }: Sided): bo
     count.last + 1 >= draft.to ||
     (stretch.breaks[count.last + 1] ?? 0) > 0;
   if (many !== true && count.value > MOST_BESIDE) return false;
+  if (opens === 2 && count.value > MOST_BESIDE && stretch.row.cells.length > 1) return false;
   if (opens > 0 && ends && !isOther(previous)) return true;
   return opens === 2 && many === true && stretch.tokens[count.first]?.type === 'word';
 }

@@ -107,11 +107,12 @@ function isUnitCell(token: Token, next: Token | undefined): boolean {
   );
 }
 
-/** "ml: 350": a label that is a unit, at the head of its own field. */
+/** "ml: 350", "\"weight_g\": 150": a label that is a unit, at the head of its own field. */
 export function unitBefore(tokens: readonly Token[], at: number): Found | undefined {
   const colon = tokens[at - 1];
-  const label = tokens[at - 2];
-  const before = tokens[at - 3];
+  const quoted = tokens[at - 2]?.fold === '"' ? 1 : 0;
+  const label = tokens[at - 2 - quoted];
+  const before = tokens[at - 3 - quoted];
   if (colon?.fold !== ':' || label?.type !== 'word' || (before !== undefined && before.type !== 'sign'))
     return undefined;
   const unit = unitBySymbol(label.fold);

@@ -1,0 +1,44 @@
+import type { Term } from '../text/terms.js';
+import { clauseOf } from './clauses.js';
+import type { Stretch } from './stretch.js';
+import type { Thing } from './things.js';
+
+/** "Stove: a small gas stove", "Stove – a gas burner, 45 g": a word that only says of what sort the next things are. `others` come after it. */
+export function isLabel(stretch: Stretch, thing: Thing, first: boolean, others: readonly Thing[]): boolean {
+  const [next] = others;
+  const isOf = (other: Thing) => other.kind === thing.kind && inSentence(stretch, thing.term, other.term);
+  const named = stretch.tokens[thing.term.last + 1]?.fold === ':' && next !== undefined && isOf(next);
+  if (named || (opensLabel(stretch, thing.term) && others.some(isOf))) return true;
+  return first && next?.kind === thing.kind && !thing.many && !next.many && isParted(stretch, thing.term, next.term);
+}
+
+/** "Gas: …", "Camp stoves for 10 people: …": the first words of a row, up to its colon, give no size. */
+function opensLabel(stretch: Stretch, term: Term): boolean {
+  const colon = stretch.tokens.findIndex((token) => token.fold === ':');
+  return (
+    term.first === 0 &&
+    colon > 0 &&
+    colon <= LONGEST_LABEL &&
+    !stretch.measures.some((measure) => measure.first < colon)
+  );
+}
+
+/** Tokens of a label. */
+const LONGEST_LABEL = 6;
+
+/** A free dash, or the edge of the cell of what is said of a thing, parts it from what tells more of it. */
+function isParted(stretch: Stretch, term: Term, next: Term): boolean {
+  const sign = stretch.tokens[term.last + 1];
+  if (sign?.type === 'sign' && '–—-'.includes(sign.fold))
+    return sign.gap > 0 && (stretch.tokens[term.last + 2]?.gap ?? 0) > 0 && inSentence(stretch, term, next);
+  const own = stretch.cellOf[term.last];
+  const other = stretch.cellOf[next.first];
+  const cell = other === own || other === undefined ? undefined : stretch.row.cells[other];
+  const told =
+    stretch.row.cells[own ?? 0]?.column?.meaning === 'item' && cell !== undefined && cell.column === undefined;
+  return told || cell?.column?.meaning === 'notes';
+}
+
+function inSentence(stretch: Stretch, a: Term, b: Term): boolean {
+  return clauseOf(stretch, b).from <= a.first;
+}
