@@ -160,9 +160,6 @@ function isProduct(stretch: Stretch, one: Measure | undefined, grams: number): b
   return Math.abs(count * gramsOf(one) - grams) <= 0.02 * grams;
 }
 
-/** No can weighs, full, more than so many times the gas in it: common practice. */
-const MOST_GROSS = 2.5;
-
 function isOfSeveral(draft: Draft, grams: number): boolean {
   return draft.fuelMassG.grounds === 'stated' && grams > draft.fuelMassG.value * MOST_GROSS;
 }
