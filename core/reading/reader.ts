@@ -176,7 +176,15 @@ export class Reader {
       (drafts.length === 0 ? unnamedStove(stretch, context) : undefined);
     if (unnamed !== undefined) drafts.splice(0, drafts.length, unnamed);
     if (drafts.length > 0 && row.cells.length > 1)
-      applyFigures(drafts, figuresOf(this.text, row, this.dictionary, context.massUnit ?? this.massUnits.usual));
+      applyFigures(
+        drafts,
+        figuresOf(
+          this.text,
+          row,
+          this.dictionary,
+          context.massUnit === undefined ? this.massUnits : { usual: context.massUnit },
+        ),
+      );
     for (const draft of drafts) fill(stretch, draft, parts, context, this.order);
     shareCount(stretch, drafts);
     sharePerson(stretch, drafts);

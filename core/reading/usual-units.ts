@@ -2,7 +2,7 @@ import type { Reading } from '../model/reading.js';
 import { termsOf, type Stretch } from './items/stretch.js';
 import type { UnitName } from '../data/words/words.js';
 import type { MeasureContext } from './quantities/measures.js';
-import { unitByName, type Unit } from './quantities/units.js';
+import { unitByName, UNITS, type Unit } from './quantities/units.js';
 import type { Dictionary, Opening, Role } from './text/lexicon.js';
 import type { Token } from './text/tokens.js';
 import { findTerms } from './text/terms.js';
@@ -52,13 +52,35 @@ export interface MassUnits {
   readonly said?: Unit;
   /** Of columns whose heads name none. */
   readonly usual?: Unit;
+  /** Of such columns where nothing in the text tells: by how large their figures are. */
+  readonly guessed?: Unit;
 }
 
 export function massUnitsOf(stretches: readonly Stretch[]): MassUnits {
   const said = saidMassUnit(stretches);
   const usual = said ?? usualMassUnit(stretches);
-  return { ...(said === undefined ? {} : { said }), ...(usual === undefined ? {} : { usual }) };
+  if (usual === undefined) return areGrams(stretches) ? { guessed: UNITS.g } : {};
+  return { ...(said === undefined ? {} : { said }), usual };
 }
+
+const MASSES: readonly string[] = ['each', 'total', 'mass'];
+/** Fewer figures tell nothing. */
+const LEAST_FIGURES = 3;
+/** In ounces so much would be 3 kg, in kilograms a hundred. */
+const LEAST_GRAMS = 100;
+
+/** Whole figures of which one is far too large for ounces. */
+function areGrams(stretches: readonly Stretch[]): boolean {
+  const figures = stretches.flatMap(({ text, row }) =>
+    row.cells
+      .filter(({ column, start, end }) => end > start && column !== undefined && MASSES.includes(column.meaning))
+      .map(({ start, end }) => Number(text.slice(start, Math.min(end, start + LONGEST_FIGURE)).trim())),
+  );
+  const own = figures.filter((figure) => !Number.isNaN(figure));
+  return own.length >= LEAST_FIGURES && own.every(Number.isInteger) && Math.max(...own) >= LEAST_GRAMS;
+}
+
+const LONGEST_FIGURE = 10;
 
 /** "All figures in grams": the unit of every figure that shows none, where a line without a number says so. */
 function saidMassUnit(stretches: readonly Stretch[]): Unit | undefined {

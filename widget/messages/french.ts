@@ -987,6 +987,8 @@ const sentences: Readonly<Record<string, string>> = {
     'des tablettes sans autre précision sont prises pour du combustible',
   'a bare number that a can of gas is said to weigh is taken as grams':
     'un nombre seul que pèse une cartouche de gaz est pris pour des grammes',
+  'the column shows no unit; figures this large are taken as grams':
+    'la colonne n’indique pas d’unité ; des nombres aussi grands sont pris pour des grammes',
   'a bare number beside a gas can is taken as grams of gas':
     'un nombre seul près d’une cartouche est pris pour des grammes de gaz',
   'write the unit: {0} g': 'écrire l’unité : {0} g',

@@ -994,6 +994,8 @@ const sentences: Readonly<Record<string, string>> = {
   'tablets that do not say of what are taken for fuel': 'Tabletten ohne nähere Angabe gelten als Brennstoff',
   'a bare number that a can of gas is said to weigh is taken as grams':
     'eine bloße Zahl, die eine Gaskartusche wiegen soll, gilt als Gramm',
+  'the column shows no unit; figures this large are taken as grams':
+    'die Spalte nennt keine Einheit; so große Zahlen gelten als Gramm',
   'a bare number beside a gas can is taken as grams of gas':
     'eine bloße Zahl neben einer Gaskartusche gilt als Gramm Gas',
   'write the unit: {0} g': 'die Einheit angeben: {0} g',

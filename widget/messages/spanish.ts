@@ -979,6 +979,8 @@ const sentences: Readonly<Record<string, string>> = {
   'tablets that do not say of what are taken for fuel': 'unas pastillas que no dicen de qué se toman por combustible',
   'a bare number that a can of gas is said to weigh is taken as grams':
     'un número suelto que pesa un cartucho de gas se toma por gramos',
+  'the column shows no unit; figures this large are taken as grams':
+    'la columna no indica unidad; números tan grandes se toman por gramos',
   'a bare number beside a gas can is taken as grams of gas':
     'un número solo junto a un cartucho se toma como gramos de gas',
   'write the unit: {0} g': 'escribir la unidad: {0} g',

@@ -4,6 +4,7 @@ import type { Cell, Row } from '../formats/rows.js';
 import { valueBefore } from '../quantities/scale.js';
 import { unitAfter, unitMarks } from '../quantities/unit-near.js';
 import { unitBySymbol, UNITS, type Unit } from '../quantities/units.js';
+import type { MassUnits } from '../usual-units.js';
 import type { Dictionary } from '../text/lexicon.js';
 import { findTerms } from '../text/terms.js';
 import { tokenise, type Token } from '../text/tokens.js';
@@ -23,6 +24,8 @@ export interface ColumnFigures {
   readonly mass?: Figure;
   /** The column of masses gives what is in it ("2 kg filling"). */
   readonly net?: true;
+  /** Nothing tells the unit of the masses. */
+  readonly guessed?: true;
   /** Count and mass were run together: both are a guess. */
   readonly fused?: true;
 }
@@ -72,7 +75,12 @@ const LONGEST_TICK = 3;
 /** A digit and a letter. */
 const LEAST_AMOUNT = 2;
 
-export function figuresOf(text: string, row: Row, dictionary: Dictionary, massUnit: Unit | undefined): ColumnFigures {
+export function figuresOf(
+  text: string,
+  row: Row,
+  dictionary: Dictionary,
+  { usual, guessed }: Pick<MassUnits, 'usual' | 'guessed'>,
+): ColumnFigures {
   const figures: { -readonly [K in keyof ColumnFigures]: ColumnFigures[K] } = {};
   const unitCell = row.cells.find((cell) => cell.column?.meaning === 'unit');
   const rowUnit =
@@ -92,7 +100,9 @@ export function figuresOf(text: string, row: Row, dictionary: Dictionary, massUn
       figures.quantity = { value: Number(digits[0]), span: [cell.start, cell.start + 1] };
       figures.mass = { value: Number(digits.slice(1)) * (column.unit?.factor ?? 1), span: [cell.start + 1, cell.end] };
     } else if (column.meaning === 'each' || column.meaning === 'total' || column.meaning === 'mass') {
-      const figure = massOf(text, cell, dictionary, column.unit ?? rowUnit ?? massUnit);
+      const unit = column.unit ?? rowUnit ?? usual;
+      if (unit === undefined && guessed !== undefined) figures.guessed = true;
+      const figure = massOf(text, cell, dictionary, unit ?? guessed);
       if (figure !== undefined && figures[column.meaning] === undefined) {
         figures[column.meaning] = figure;
         if (findTerms(tokenise(text, cell.start, cell.end, true), dictionary).some((term) => term.role === 'net'))
@@ -171,7 +181,10 @@ export function applyFigures(drafts: readonly Draft[], figures: ColumnFigures): 
     draft.fuelMassG = stated(mass.value, mass.span);
     return;
   }
-  draft.massG = stated(mass.value, mass.span);
+  draft.massG =
+    figures.guessed === true
+      ? assumed(mass.value, UNIT_GUESSED, phrase`write the unit`, mass.span)
+      : stated(mass.value, mass.span);
   if (figures.each !== undefined) draft.massBasis = 'each';
   else if (figures.mass === undefined) draft.massBasis = 'line';
   else if (
@@ -182,6 +195,8 @@ export function applyFigures(drafts: readonly Draft[], figures: ColumnFigures): 
   )
     draft.massBasis = 'each';
 }
+
+const UNIT_GUESSED = phrase`the column shows no unit; figures this large are taken as grams`;
 
 function applyGuess([draft]: readonly Draft[], { quantity, mass }: ColumnFigures): void {
   if (draft === undefined || quantity === undefined || mass === undefined) return;

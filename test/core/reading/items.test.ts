@@ -555,6 +555,22 @@ describe('items', () => {
         { kind: 'lid', n: '~1', g: '~21' },
       ],
     ],
+    [
+      'Gegenstand;Anzahl;Gewicht je;Summe\nTopf 1,4 l;1;185;185\nTassen 0,3 l;2;48;96\nLöffel;2;9;18',
+      [
+        { kind: 'pot', n: 1, ml: [1400], g: '~185' },
+        { kind: 'mug', n: 2, ml: [300], g: '~48' },
+        { kind: 'utensil', n: 2, g: '~9' },
+      ],
+    ],
+    [
+      'Item\tQty\tWeight\nPot 1 l\t1\t4\nMug\t1\t2\nStove\t1\t3',
+      [
+        { kind: 'pot', n: 1, ml: [1000] },
+        { kind: 'mug', n: 1 },
+        { kind: 'stove', n: 1 },
+      ],
+    ],
     ['pot, with lid......126 g   titanium', [{ kind: 'pot', n: 1, g: 126, material: 'titanium', lid: true }]],
     [
       'Pot 1L 110g Stove 85g Mug 450ml 60g',
