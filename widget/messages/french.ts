@@ -982,6 +982,7 @@ const sentences: Readonly<Record<string, string>> = {
   'more than one can weighs; taken as several full cans together':
     'plus que ne pèse une cartouche ; pris pour plusieurs pleines ensemble',
   'write the grams of gas in each can and how many': 'écrire les grammes de gaz par cartouche et leur nombre',
+  'a pan of so many litres is taken for a pot': 'une « pan » de tant de litres est prise pour une casserole',
   'the heading names it': 'le titre le nomme',
   'tablets that do not say of what are taken for fuel':
     'des tablettes sans autre précision sont prises pour du combustible',

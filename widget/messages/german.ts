@@ -990,6 +990,7 @@ const sentences: Readonly<Record<string, string>> = {
   'more than one can weighs; taken as several full cans together':
     'mehr, als eine Kartusche wiegt; gilt als mehrere volle zusammen',
   'write the grams of gas in each can and how many': 'Gramm Gas je Kartusche und die Anzahl angeben',
+  'a pan of so many litres is taken for a pot': 'eine „pan“ mit so vielen Litern gilt als Topf',
   'the heading names it': 'die Überschrift nennt es',
   'tablets that do not say of what are taken for fuel': 'Tabletten ohne nähere Angabe gelten als Brennstoff',
   'a bare number that a can of gas is said to weigh is taken as grams':

@@ -975,6 +975,7 @@ const sentences: Readonly<Record<string, string>> = {
   'more than one can weighs; taken as several full cans together':
     'más de lo que pesa un cartucho; se toma como varios llenos juntos',
   'write the grams of gas in each can and how many': 'escribir los gramos de gas de cada cartucho y cuántos',
+  'a pan of so many litres is taken for a pot': 'una «pan» de tantos litros se toma por olla',
   'the heading names it': 'lo nombra el encabezado',
   'tablets that do not say of what are taken for fuel': 'unas pastillas que no dicen de qué se toman por combustible',
   'a bare number that a can of gas is said to weigh is taken as grams':

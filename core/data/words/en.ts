@@ -76,6 +76,7 @@ export const en: Words = {
     remote:
       'remote, remote canister, hose, with hose, spider, low profile, stands on three legs, liquid feed, invertible',
   },
+  saucepans: 'pan, pans',
   fuelTypes: {
     gas: 'gas, butane, propane, isobutane, iso butane, iso pro, isopro, lpg, winter gas, butane propane, isobutane propane',
     alcohol:

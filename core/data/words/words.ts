@@ -152,6 +152,8 @@ export interface Words {
   /** Words that tell what a stove burns, beside the word for stove: gas, canister, spirit, twig. */
   readonly stoveTypes: Readonly<Record<StoveType, Forms>>;
   readonly stoveForms: Readonly<Record<StoveForm, Forms>>;
+  /** Names of pans that in a size of litres are pots: (2) pans (1.5 l). */
+  readonly saucepans?: Forms;
   /** Names of windscreens that a jacket bears too: a windscreen only beside a stove or in the kitchen. */
   readonly jackets?: Forms;
   /** Names of fuels that make an item on their own ("meths 300 ml") or beside a container. */

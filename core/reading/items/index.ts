@@ -79,6 +79,7 @@ export function fill(stretch: Stretch, draft: Draft, parts: readonly Thing[], co
   countCups(stretch, draft);
   readFuelWords(stretch, draft, context);
   readVolume(stretch, draft);
+  takeForPot(stretch, draft);
   readMass(stretch, draft);
   readSizes(stretch, draft, order);
   readTraits(stretch, draft, parts);
@@ -109,6 +110,19 @@ function spreadMasses(stretch: Stretch, drafts: readonly Draft[]): boolean {
   }
   return true;
 }
+
+/** "2 pans 1.5 l": British for a saucepan; a pan to fry in is named by its width. */
+function takeForPot(stretch: Stretch, draft: Draft): void {
+  const [size] = draft.capacitiesMl;
+  if (draft.kind !== 'pan' || size?.grounds !== 'stated' || size.value < LEAST_SAUCEPAN_ML) return;
+  const [first, last] = draft.noun;
+  if (!termsOf(stretch, 'saucepans').some((term) => term.first === first && term.last === last)) return;
+  draft.kind = 'pot';
+  draft.kindBecause = phrase`a pan of so many litres is taken for a pot`;
+}
+
+/** mL: a pan that holds less may be one to fry in. */
+const LEAST_SAUCEPAN_ML = 800;
 
 /** "4 cups" that are cups: the number counts them, it is no measure. */
 function countCups(stretch: Stretch, draft: Draft): void {
