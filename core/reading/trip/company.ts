@@ -1,5 +1,6 @@
 import type { Given } from '../../model/given.js';
 import { phrase } from '../../model/phrase.js';
+import type { Role } from '../text/lexicon.js';
 import type { Term } from '../text/terms.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
 import { assumed, spanOf, stated } from '../items/draft.js';
@@ -23,7 +24,10 @@ export interface Company {
   readonly along: boolean;
 }
 
+const PEOPLE: ReadonlySet<Role> = new Set(['self', 'companion', 'people']);
+
 export function companiesIn(stretch: Stretch): Company[] {
+  if (!stretch.tells(PEOPLE)) return [];
   const companies: Member[][] = [];
   for (const member of membersIn(stretch)) {
     const company = companies.at(-1);
@@ -105,10 +109,10 @@ function namesIn(stretch: Stretch): Member[] {
     return token === undefined || token.type === 'sign' || token.gap === 2 || joins(stretch, at);
   };
   return stretch.tokens.flatMap(({ type, start, fold }, at): Member[] => {
+    const first = stretch.text.charAt(start);
+    if (type !== 'word' || first === first.toLowerCase() || !alone(at + 1)) return [];
     const owned = stretch.terms.some((term) => OWNERS.has(term.role) && term.last === at - 1);
-    const known = stretch.terms.some((term) => term.first <= at && term.last >= at);
-    const capital = stretch.text.charAt(start) !== stretch.text.charAt(start).toLowerCase();
-    if (type !== 'word' || known || !capital || !alone(at + 1) || !alone(owned ? at - 2 : at - 1)) return [];
+    if (!alone(owned ? at - 2 : at - 1) || stretch.terms.some((term) => term.first <= at && term.last >= at)) return [];
     return [{ sort: 'name', value: 1, first: owned ? at - 1 : at, last: at, word: fold, anyone: false, range: false }];
   });
 }
