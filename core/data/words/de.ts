@@ -60,7 +60,7 @@ export const de: Words = {
     alcohol: 'spiritus, spiritus~, alkohol, alkohol~, brennspiritus, ethanol, sturm~, brennsprit',
     wood: 'holz, holz~, hobo, hobo~, holzvergaser, ~hobo, reisig, zweige, raketen~',
     'liquid-fuel':
-      'benzin, benzin~, petroleum, petroleum~, multifuel, multifuel~, mehrstoff~, mehrstoff, flüssigbrennstoff, diesel, reinbenzin, ~benzin, petrol',
+      'benzin, benzin~, petroleum, petroleum~, multifuel, multifuel~, mehrstoff~, mehrstoff, flüssigbrennstoff, diesel, reinbenzin, ~benzin, petrol, benziner',
     'solid-fuel': 'trockenbrennstoff, trockenspiritus, festbrennstoff, tabletten, tabletten~, hexamin',
     integrated: 'kochsystem, gaskochsystem, integriert, komplettsystem',
   },

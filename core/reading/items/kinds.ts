@@ -40,6 +40,7 @@ export function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], con
         ))
     )
       return 'fuel';
+    if (kind === 'bottle' && comesWithStove(stretch, term, clause)) return 'fuel';
     if ((kind === 'bottle' || kind === 'bladder') && namesFuel(stretch, term, sorts, around(stretch, term, clause)))
       return 'fuel';
     if ((about === 'wash' || about === 'medicine') && kind !== 'stove' && kind !== 'pot')
@@ -179,6 +180,21 @@ function followsBottle(stretch: Stretch, term: Term): boolean {
         measure.unit.dimension === 'volume' && (measure.first === term.last + 1 || measure.last === term.first - 1),
     )
   );
+}
+
+/** "Petrol stove with pump and bottle 0.6 l": what such a stove comes with holds its fuel. */
+function comesWithStove(stretch: Stretch, term: Term, clause: Clause): boolean {
+  const before = (other: Term) => other.first >= clause.from && other.last < term.first;
+  const poured = termsOf(stretch, 'stoveTypes').find(
+    (type) => before(type) && (type.value === 'liquid-fuel' || type.value === 'alcohol'),
+  );
+  if (poured === undefined || isOfWater(stretch, term)) return false;
+  const things = termsOf(stretch, 'kind').filter(before);
+  const withs = termsOf(stretch, 'with').filter(
+    (word) =>
+      before(word) && word.first > poured.last && !termsOf(stretch, 'and').some((and) => and.first === word.first),
+  );
+  return withs.length > 0 && things.length > 0 && things.every(({ value }) => value === 'stove' || value === 'fuel');
 }
 
 /** "Water bottle". */

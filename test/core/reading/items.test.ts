@@ -460,6 +460,34 @@ describe('items', () => {
         { kind: 'fuel', n: '~1', net: 5000 },
       ],
     ],
+    [
+      '- white gas stove as backup (w/ 20 oz bottle, full)',
+      [
+        { kind: 'stove', n: 1 },
+        { kind: 'fuel', n: 1, ml: [591] },
+      ],
+    ],
+    [
+      '- Benzinkocher mit Pumpe und Flasche 0,6 l',
+      [
+        { kind: 'stove', n: 1 },
+        { kind: 'fuel', n: 1, ml: [600] },
+      ],
+    ],
+    [
+      '- petrol stove + bottle 1 l',
+      [
+        { kind: 'stove', n: 1 },
+        { kind: 'bottle', n: 1, ml: [1000] },
+      ],
+    ],
+    [
+      '- gas stove with a bottle 1 l',
+      [
+        { kind: 'stove', n: 1 },
+        { kind: 'bottle', n: 1, ml: [1000] },
+      ],
+    ],
     ['Fuel 230g can gross 380', [{ kind: 'fuel', n: 1, net: 230, g: '~380' }]],
     [
       '- bombona 230 (pesa 360)\n- olla',
