@@ -235,7 +235,7 @@ export const de: Words = {
 
   trip: {
     people:
-      'kind, teamer, begleiter, betreuerinnen, erwachsener, personen, person, mann, teilnehmer, teilnehmende, jugendliche, pfadfinder, freunde, mann hoch, wanderer, leuten, erwachsene, köpfe, kumpels, freundinnen, freunden, kindern, kollegen, jungs, mädels, pfadis, rover, wölflinge, erwachsenen, kids, studenten, studierende, gäste, hungrige, tn, leitende, leitenden, leiterin, pax, seelen, hungrigen, paddler, paddlerinnen, teilnehmerinnen, schülerinnen, wanderinnen, radler, helfer, jugendleiter, mitfahrer, ~leute, ~leiter, ~leiterinnen, ~betreuer, ~kinder, ~schüler',
+      'kind, teamer, begleiter, betreuerinnen, erwachsener, personen, person, mann, teilnehmer, teilnehmende, jugendliche, pfadfinder, freunde, mann hoch, wanderer, leuten, erwachsene, köpfe, kumpels, freundinnen, freunden, kindern, kollegen, jungs, mädels, pfadis, rover, wölflinge, erwachsenen, kids, studenten, studierende, gäste, hungrige, tn, leitende, leitenden, leiterin, pax, seelen, hungrigen, paddler, paddlerinnen, teilnehmerinnen, schülerinnen, wanderinnen, radler, helfer, jugendleiter, mitfahrer, ~leute, ~leiter, ~leiterinnen, ~betreuer, ~kinder, ~schüler, erw',
     anyone: 'personen, person, leute, teilnehmer, teilnehmende, köpfe, mann, tn, pax',
     peopleBefore: 'gruppe von, für, zu, wir sind, wir waren, gruppengröße, teilnehmerzahl, personenzahl',
     party: [

@@ -221,7 +221,7 @@ export const fr: Words = {
 
   trip: {
     people:
-      'personnes, personne, pers, pers., participants, accompagnateurs, animateurs, élèves, enfants, amis, adultes, jeunes, scouts, marcheurs, copains, copines, potes, amies, ados, adulte, enfant, gamins, louveteaux, éclaireurs, pionniers, randonneurs, encadrants, chefs, gars, filles, garçons, moniteurs, cyclistes, pagayeurs, invités, pax, stagiaires',
+      'personnes, personne, pers, pers., participants, accompagnateurs, animateurs, élèves, enfants, amis, adultes, jeunes, scouts, marcheurs, copains, copines, potes, amies, ados, adulte, enfant, gamins, louveteaux, éclaireurs, pionniers, randonneurs, encadrants, chefs, gars, filles, garçons, moniteurs, cyclistes, pagayeurs, invités, pax, stagiaires, enf',
     anyone: 'personnes, personne, pers, participants, pax',
     peopleBefore: 'groupe de, pour, à, nous sommes, nous serons, on est, on sera, on était, équipe de',
     party: [

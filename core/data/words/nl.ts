@@ -206,7 +206,7 @@ export const nl: Words = {
 
   trip: {
     people:
-      'begeleiders, personen, persoon, pers, deelnemers, vrienden, jongeren, scouts, leerlingen, volwassenen, mensen, vriendinnen, maten, volwassene, kind, kids, jongens, meiden, welpen, verkenners, begeleiding, gasten, fietsers, wandelaars, kanoërs, ouders, ~leiders, ~leiding, ~kinderen',
+      'begeleiders, personen, persoon, pers, deelnemers, vrienden, jongeren, scouts, leerlingen, volwassenen, mensen, vriendinnen, maten, volwassene, kind, kids, jongens, meiden, welpen, verkenners, begeleiding, gasten, fietsers, wandelaars, kanoërs, ouders, ~leiders, ~leiding, ~kinderen, volw',
     anyone: 'personen, persoon, pers, deelnemers, mensen, man',
     peopleBefore: 'groep van, voor, wij zijn, we zijn, we waren, ploeg van',
     party: [

@@ -204,7 +204,7 @@ export const sv: Words = {
 
   trip: {
     people:
-      'personer, person, pers, vänner, barn, ungdomar, elever, vuxna, man, kompisar, polare, kollegor, vuxen, ungar, unga, konfirmander, gäster, paddlare, cyklister, föräldrar, ungdomsledare, ~ledare, ~scouter, ~deltagare',
+      'personer, person, pers, vänner, barn, ungdomar, elever, vuxna, man, kompisar, polare, kollegor, vuxen, ungar, unga, konfirmander, gäster, paddlare, cyklister, föräldrar, ungdomsledare, ~ledare, ~scouter, ~deltagare, vux',
     anyone: 'personer, person, pers, deltagare',
     peopleBefore: 'grupp på, för, vi är, vi var, vi blir, antal personer',
     party: [

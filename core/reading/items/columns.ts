@@ -19,6 +19,8 @@ interface Figure {
 export interface ColumnFigures {
   readonly quantity?: Figure;
   readonly perPerson?: true;
+  /** The column of owners says "everyone". */
+  readonly ownedByEach?: true;
   readonly each?: Figure;
   readonly total?: Figure;
   readonly mass?: Figure;
@@ -88,6 +90,7 @@ export function figuresOf(
   for (const cell of row.cells) {
     const { column } = cell;
     if (column === undefined || cell.end <= cell.start) continue;
+    if (column.meaning === 'owner' && isEverybody(text, cell, dictionary)) figures.ownedByEach = true;
     if ((column.meaning === 'quantity' || column.meaning === 'person') && !namesThings(text, cell)) {
       const person = column.meaning === 'person';
       const count = isAmount(text, cell) ? undefined : countOf(text, cell, dictionary);
@@ -121,6 +124,10 @@ function countOf(text: string, cell: Cell, dictionary: Dictionary): Figure | und
   const word = findTerms(tokens, dictionary).find((term) => term.role === 'number' && Number.isInteger(term.value));
   if (word === undefined) return undefined;
   return { value: Number(word.value), span: [tokens[word.first]?.start ?? 0, tokens[word.last]?.end ?? 0] };
+}
+
+function isEverybody(text: string, cell: Cell, dictionary: Dictionary): boolean {
+  return findTerms(tokenise(text, cell.start, cell.end, true), dictionary).some((term) => term.role === 'perPerson');
 }
 
 /** "no", "–": nobody brings it. */
@@ -172,7 +179,9 @@ export function applyFigures(drafts: readonly Draft[], figures: ColumnFigures): 
   if (figures.fused === true) return applyGuess(drafts, figures);
   for (const draft of drafts)
     if (figures.quantity !== undefined) draft.quantity = stated(figures.quantity.value, figures.quantity.span);
-  if (figures.perPerson === true) for (const draft of drafts) draft.perPerson = true;
+  // "Mugs, 4, everyone": four of all people together.
+  const each = figures.ownedByEach === true && (figures.quantity?.value ?? 1) === 1;
+  if (figures.perPerson === true || each) for (const draft of drafts) draft.perPerson = true;
   const draft = drafts.find(({ kind }) => kind !== 'other-cook' && kind !== 'utensil') ?? drafts[0];
   if (draft === undefined || !isMissing(draft.massG)) return;
   const mass = figures.each ?? figures.mass ?? figures.total;

@@ -333,12 +333,12 @@ function endsPart(stretch: Stretch, draft: Draft, at: number): boolean {
 /** Words of the label that opens a line: "everyone else brings:". */
 const LONGEST_LABEL = 4;
 
-/** The words that say of a whole line that everybody brings it: "each scout: …", "par personne 1 quart, …", "iedereen neemt mee: …". */
-function leadOf(stretch: Stretch): Term | undefined {
-  return termsOf(stretch, 'perPerson').find((term) => {
-    if (term.first > 0) return false;
-    if (term.last > 0) return true;
-    const label = stretch.tokens.slice(0, LONGEST_LABEL);
+/** The words that say of a line, or of a sentence of it, that everybody brings it: "each scout: …", "par personne 1 quart, …", "iedereen neemt mee: …". */
+function leadsOf(stretch: Stretch): Term[] {
+  return termsOf(stretch, 'perPerson').filter((term) => {
+    if (term.first > 0 && stretch.breaks[term.first] !== 2) return false;
+    if (term.last > term.first) return true;
+    const label = stretch.tokens.slice(term.first, term.first + LONGEST_LABEL);
     const end = label.findIndex(({ fold }) => fold === ':' || fold === '=');
     return end > 0 ? label.slice(0, end).every(({ type }) => type === 'word') : '-–'.includes(label[1]?.fold ?? ' ');
   });
@@ -346,16 +346,16 @@ function leadOf(stretch: Stretch): Term | undefined {
 
 /** Whether a row says that everybody brings what it names, and so lists it. */
 export function isLedByPerson(stretch: Stretch): boolean {
-  return leadOf(stretch) !== undefined;
+  return leadsOf(stretch).length > 0;
 }
 
-/** What the words that open the line are said of: up to the next sentence, or what is shared. */
+/** What such words are said of: up to the next sentence, or what is shared. */
 function isLed(stretch: Stretch, draft: Draft): boolean {
-  const lead = leadOf(stretch);
-  if (lead === undefined || lead.first > draft.noun[0]) return false;
   const at = Math.max(draft.noun[0], 0);
+  const lead = leadsOf(stretch).findLast((term) => term.first <= at);
+  if (lead === undefined) return false;
   for (let i = lead.last + 1; i <= at; i++) if ((stretch.breaks[i] ?? 0) === 2) return false;
-  return !termsOf(stretch, 'shared').some((term) => term.first < at);
+  return !termsOf(stretch, 'shared').some((term) => term.first > lead.first && term.first < at);
 }
 
 /** "Plate, mug and spoon each": what stands after the last piece of ware is of those before it as well. */

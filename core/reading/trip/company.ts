@@ -93,7 +93,10 @@ function membersIn(stretch: Stretch): Member[] {
     const word = peopleAfter(stretch, number);
     if (word === undefined || word.first !== number.last + 1 || word.last > word.first) return [];
     if (companions.some((companion) => companion.last === word.last)) return [];
-    const label = termsOf(stretch, 'people').find((term) => term.last === number.first - 1);
+    // "大人2人": who they are stands before the number; "2 adults 3 children": that is what another counts.
+    const label = termsOf(stretch, 'people').find(
+      (term) => term.last === number.first - 1 && !numbers.some((other) => other.last === term.first - 1),
+    );
     const said = stretch.tokens[(label ?? word).first]?.fold ?? '';
     const member = memberOf(stretch, 'counted', number, word.last, said);
     return [label === undefined ? member : { ...member, first: label.first, anyone: false }];
@@ -150,7 +153,7 @@ function isJoined(stretch: Stretch, a: Member, b: Member): boolean {
     if (stretch.tokens[at]?.fold === '(') {
       while (at < b.first && stretch.tokens[at]?.fold !== ')') at++;
       if (at === b.first) return false;
-    } else if (!',+&/'.includes(stretch.tokens[at]?.fold ?? ' ') && !joins(stretch, at)) {
+    } else if (!isJoint(stretch, at)) {
       aside++;
       if ((stretch.breaks[at] ?? 0) === 2 || stretch.tokens[at]?.type === 'sign') return false;
     }
@@ -158,6 +161,12 @@ function isJoined(stretch: Stretch, a: Member, b: Member): boolean {
   const listed =
     hasNumber(stretch, a) && hasNumber(stretch, b) && ',+&'.includes(stretch.tokens[b.first - 1]?.fold ?? ' ');
   return aside === 0 || (listed && aside <= MOST_ASIDE);
+}
+
+/** A comma and the like, "and", "with"; the point of a short form before one: "2 adt. + 1 chd." */
+function isJoint(stretch: Stretch, at: number): boolean {
+  const fold = (i: number) => stretch.tokens[i]?.fold ?? ' ';
+  return ',+&/'.includes(fold(at)) || joins(stretch, at) || (fold(at) === '.' && ',+&/'.includes(fold(at + 1)));
 }
 
 function hasNumber(stretch: Stretch, member: Member): boolean {
@@ -178,6 +187,7 @@ function isOther(company: readonly Member[], member: Member): boolean {
 function isAlong(stretch: Stretch, members: readonly Member[]): boolean {
   const from = members[0]?.first ?? 0;
   return (
-    members.every(({ sort }) => sort === 'companion') && termsOf(stretch, 'with').some((term) => term.last === from - 1)
+    members.every(({ sort }) => sort === 'companion') &&
+    termsOf(stretch, 'with').some((term) => term.last === from - 1 && stretch.tokens[term.first]?.type === 'word')
   );
 }

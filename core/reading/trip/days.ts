@@ -1,5 +1,6 @@
 import type { Given } from '../../model/given.js';
 import { phrase } from '../../model/phrase.js';
+import type { Role } from '../text/lexicon.js';
 import type { Term } from '../text/terms.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
 import { assumed, spanOf, stated } from '../items/draft.js';
@@ -17,7 +18,11 @@ import {
   type Count,
 } from './told.js';
 
+/** Without one of these words a row tells nothing of days. */
+const TELLING: ReadonlySet<Role> = new Set(['day', 'night', 'week', 'span', 'month', 'weekday']);
+
 export function daysOf(stretch: Stretch): Given<number> | undefined {
+  if (!stretch.tells(TELLING)) return undefined;
   const numbers = numbersIn(stretch).filter(
     (number) =>
       number.value >= 1 &&

@@ -16,7 +16,11 @@ import {
   type Count,
 } from './told.js';
 
+/** Without one of these words a row tells nothing of people. */
+const TELLING: ReadonlySet<Role> = new Set(['people', 'peopleBefore', 'party', 'self', 'companion']);
+
 export function peopleOf(stretch: Stretch, gear: boolean): Given<number> | undefined {
+  if (!stretch.tells(TELLING)) return undefined;
   const companies = companiesIn(stretch);
   const ours = companies.find(({ members }) => members.length > 1 && members.some(({ sort }) => sort === 'self'));
   const party = termsOf(stretch, 'party').find(
@@ -111,6 +115,9 @@ function isPart(stretch: Stretch, number: Count): boolean {
   );
 }
 
+/** "For two weeks" shares nothing out. */
+const TIMES: ReadonlySet<Role> = new Set(['day', 'week', 'night']);
+
 /** "One cook set per four", "1 pot between three". */
 export function peoplePerPotOf(stretch: Stretch): Given<number> | undefined {
   const pot = stretch.terms.some(
@@ -125,6 +132,7 @@ export function peoplePerPotOf(stretch: Stretch): Given<number> | undefined {
       number !== undefined &&
       number.value > 1 &&
       number.value < 40 &&
+      !stretch.terms.some((term) => term.first === number.last + 1 && TIMES.has(term.role)) &&
       near(stretch, 'unit', number.last, number.last, 0) === undefined
     )
       return stated(number.value, spanOf(stretch, group.first, number.last));

@@ -44,7 +44,10 @@ export function followed(stretch: Stretch, number: Count, role: Term['role']): T
   return termsOf(stretch, role).find(
     (term) =>
       term.first === number.last + 1 ||
-      (term.first === number.last + 2 && stretch.tokens[number.last + 1]?.type === 'word' && role !== 'night'),
+      (term.first === number.last + 2 &&
+        next.type === 'word' &&
+        role !== 'night' &&
+        stretch.tokens[term.first]?.gap !== 2),
   );
 }
 

@@ -25,6 +25,10 @@ describe('what each person brings', () => {
       ['utensil each', 'other-cook'],
     ],
     ['Matériel\tPar personne\tPoids\nQuart\t1\t80 g', ['mug each']],
+    [
+      '| who | what |\n|---|---|\n| everyone | mug, bowl |\n| Kit | pot 2.5 L |',
+      ['mug each', 'bowl each', 'pot 2500 ml'],
+    ],
     ['Utrustning\tper person\nKåsa\t1\nSked\t1', ['mug each', 'utensil each']],
   ])('in a column: %j', (text, things) => {
     expect(brought(text)).toEqual(things);
@@ -55,6 +59,7 @@ describe('what each person brings', () => {
     ['ognuno: tazza, cucchiaio', ['mug each', 'utensil each']],
     ['cada um: prato, caneca, colher', ['other-cook each', 'mug each', 'utensil each']],
     ['Alla: kåsa, sked', ['mug each', 'utensil each']],
+    ['Kajaktur 4 dage. Hver medbringer: kop, ske, 4 l vand', ['mug each', 'utensil each']],
     ['Hver: kopp, skje', ['mug each', 'utensil each']],
     ['Alle: krus, ske, tallerken i alt', ['mug each', 'utensil each', 'other-cook each']],
     ['Iedereen: mok, bord, lepel', ['mug each', 'other-cook each', 'utensil each']],
