@@ -62,7 +62,6 @@ const NO_QUANTITIES: readonly Case[] = [
   ['ストーブ 73g 8,800円', { kind: 'stove', g: 73 }],
   ['réchaud 2 600 W 73 g', { kind: 'stove', g: 73 }],
   // With a unit of its own or other numbers it is a size, a share, a count.
-  ['stainless pot 18/10 cm', { kind: 'pot', d: 100, material: 'steel' }],
   ['pots 1.8/1.0 L', { kind: 'pot', n: '~2', ml: [1800, 1000] }],
   ['mug 304 ml', { kind: 'mug', ml: [304] }],
   ['2 stoves 600 W each', { kind: 'stove', n: 2 }],
@@ -109,6 +108,43 @@ const FUEL: readonly Case[] = [
   ['gas canister 500', { kind: 'fuel', fuel: 'gas', net: '~500' }],
 ];
 
+const SIZES: readonly Case[] = [
+  ['pot D 16cm H 9cm', { kind: 'pot', d: 160, h: 90 }],
+  ['pot dia. 160 mm ht. 90 mm', { kind: 'pot', d: 160, h: 90 }],
+  ['garnek śr. 16 cm wys. 9 cm', { kind: 'pot', d: 160, h: 90 }],
+  ['鍋 直径16cm 高さ9cm 1.5リットル', { kind: 'pot', ml: [1500], d: 160, h: 90 }],
+  ['pot W 16 x H 9 cm', { kind: 'pot', d: 160, h: 90 }],
+  ['pot (D)16 x (H)9 cm', { kind: 'pot', d: 160, h: 90 }],
+  ['casserole diam. 16 haut. 9 cm', { kind: 'pot', d: '~160', h: 90 }],
+  ['pentola ø24 h12', { kind: 'pot', d: '~240', h: '~120' }],
+  ['Topf 18x11 2,5l', { kind: 'pot', ml: [2500], d: '~180', h: '~110' }],
+  ['Topf 160x90', { kind: 'pot', d: '~160', h: '~90' }],
+  ['Mess tin 17 x 13 x 6', { kind: 'pot', box: '~[170,130]', h: '~60' }],
+  ['olla 2 l 20x10 cm', { kind: 'pot', ml: [2000], d: 200, h: 100 }],
+  ['stainless pot 18/10 cm', { kind: 'pot', d: '~180', h: '~100', material: 'steel' }],
+  ['Pfanne 24er', { kind: 'pan', d: '~240' }],
+  ['24er Pfanne 1,1 kg', { kind: 'pan', g: 1100, d: '~240' }],
+  ['poêle de 24', { kind: 'pan', d: '~240' }],
+  // The word after a length is of it; counts, several widths and names are no sizes.
+  ['pot 16 cm wide 9 cm high', { kind: 'pot', d: 160, h: 90 }],
+  ['pots 16/18/20 cm', { kind: 'pot', n: '?' }],
+  ['mugs 2 x 450 ml', { kind: 'mug', n: 2, ml: [450] }],
+  ['plates 4 x 22 cm', { kind: 'other-cook', n: 4, d: 220 }],
+  ['2 pans', { kind: 'pan', n: 2 }],
+  ['wide 2 pots', { kind: 'pot', n: 2 }],
+  ['Kettle h 2', { kind: 'kettle' }],
+];
+
+const COUNTS: readonly Case[] = [
+  ['Zorvik T-5 stove 95g', { kind: 'stove', g: 95 }],
+  ['2nd pot 1 l', { kind: 'pot', ml: [1000] }],
+  ['Gamelles 1,4 L et 0,9 L', { kind: 'pot', n: '~2', ml: [1400, 900] }],
+  ['0.6 L bottle of fuel half full', { kind: 'fuel', ml: [600] }],
+  // The dash of a list, a count tied to its unit.
+  ['2 pots 1 l', { kind: 'pot', n: 2, ml: [1000] }],
+  ['3er Topfset', { kind: 'pot' }],
+];
+
 /** What a mass is of, beside what it is. */
 const OF_WHAT: readonly (readonly [text: string, grams: number, basis: 'each' | 'line' | undefined])[] = [
   ['mugs 2x80g', 80, 'each'],
@@ -138,6 +174,8 @@ describe.each([
   ['grades of steel, prices, watts', NO_QUANTITIES],
   ['several sizes under one unit', SETS],
   ['ounces', OUNCES],
+  ['diameters and heights', SIZES],
+  ['names that look like counts', COUNTS],
   ['what is in a can and what it weighs', FUEL],
 ] as const)('%s', (_name, cases) => {
   for (const [text, ...items] of cases)

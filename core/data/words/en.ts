@@ -16,7 +16,7 @@ export const en: Words = {
     lid: 'lid, pot lid, pot cover | lids, pot lids',
     stove:
       'stove, burner, cooker, camp stove, gas stove, gas burner, gas cooker, spirit burner, spirit stove, alcohol stove, alcohol burner, meths burner, canister stove, wood stove, twig stove, twig burner, hobo stove, hobo, gasifier, rocket stove, firebox, fire box stove, storm cooker, pressure stove, tablet stove, hexi stove, hexi burner, hexi cooker, camping stove, backpacking stove, cook stove, cookstove, cook system, cooking system, integrated system, cat stove, cat food can stove, soda can stove, beer can stove, soda can burner, stove top, gas ring, hot plate, stove system, can in a can thing, canister top | stoves, burners, cookers, gas burners, spirit burners, alcohol stoves, camp stoves, gas stoves, gas cookers, wood stoves, twig stoves, canister stoves, hobo stoves, hexi stoves, camping stoves, backpacking stoves, pressure stoves, meths burners, gas rings',
-    fuel: 'fuel, stove fuel, fuel bottle, fuel flask, fuel canister, fuel can, fuel cell, fuel container, fuel tank, gas, gas can, gas canister, gas cartridge, gas cylinder, gas bottle, gas tin, gas tank, butane can, propane bottle, propane cylinder, propane tank, propane can, bottle for fuel, spirit bottle, alcohol bottle, meths bottle, petrol bottle, charcoal, briquettes | fuels, fuel bottles, fuel canisters, fuel cans, gas cans, gas canisters, gas cartridges, gas cylinders, propane bottles, propane cylinders, alcohol bottles, gas bottles, gas tins, gas tanks, fuel flasks, fuel cells, butane cans, propane cans, propane tanks, spirit bottles, meths bottles, petrol bottles',
+    fuel: 'fuel, stove fuel, fuel bottle, fuel flask, fuel canister, fuel can, fuel cell, fuel container, fuel tank, gas, gas can, gas canister, gas cartridge, gas cylinder, gas bottle, gas tin, gas tank, butane can, propane bottle, propane cylinder, propane tank, propane can, bottle for fuel, bottle of fuel, can of fuel, spirit bottle, alcohol bottle, meths bottle, petrol bottle, charcoal, briquettes | fuels, bottles of fuel, cans of fuel, fuel bottles, fuel canisters, fuel cans, gas cans, gas canisters, gas cartridges, gas cylinders, propane bottles, propane cylinders, alcohol bottles, gas bottles, gas tins, gas tanks, fuel flasks, fuel cells, butane cans, propane cans, propane tanks, spirit bottles, meths bottles, petrol bottles',
     windscreen:
       'windscreen, wind screen, windshield, wind shield, windbreak, wind break, wind guard, windguard, heat reflector screen, flame shield, shield, cone, wind deflector, foil screen, wind foil | windscreens, wind screens, windshields, wind shields, wind guards',
     bottle:
@@ -189,7 +189,7 @@ export const en: Words = {
   weighs: 'weighs, weights, weight, weighing, weighed, wt, mass, on my scale, heavy',
   dimensions: {
     diameter: 'diameter, dia, diam, across, wide, width, dia., d, rim, top, across the top, mouth, in diameter',
-    height: 'height, high, tall, deep, depth, h, height with lid',
+    height: 'height, ht, high, tall, deep, depth, h, height with lid',
     base: 'base, bottom, at the bottom, at the base, base diameter',
     burner:
       'burner, burner head, head, flame, flame ring, fire chamber, burn chamber, fire pot, firepot, fire box, ring of jets, jets, flame holes, across the flame holes, combustion chamber, chamber',

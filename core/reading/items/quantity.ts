@@ -126,6 +126,8 @@ function numberAt(stretch: Stretch, at: number, back = false): Count | undefined
       : undefined;
   const whole = digits === undefined ? Number.isInteger(word?.value) : digits.number.whole;
   if (!whole || isDegrees(stretch, at)) return undefined;
+  // French "et" is one in Norwegian; between two figures it joins them.
+  if (word !== undefined && termsOf(stretch, 'and').some((and) => and.first === word.first)) return undefined;
   return { value: digits?.value ?? Number(word?.value), first: word?.first ?? at, last: word?.last ?? at };
 }
 
@@ -139,7 +141,7 @@ function before(stretch: Stretch, draft: Draft): Count | undefined {
     const tied = stretch.tokens[at + 1]?.fold === '-' && stretch.tokens[at + 1]?.gap === 0;
     if (pair !== undefined && end - at <= 3 && !tied && !(draft.kind === 'stove' && draft.thing?.many === false))
       return { value: 2, first: pair.first, last: pair.last };
-    const count = numberAt(stretch, at, true);
+    const count = draft.taken.has(at) ? undefined : numberAt(stretch, at, true);
     if (count === undefined) continue;
     if (count.value > MOST || isName(stretch, count, draft)) continue;
     return isOfOther(stretch, draft, count) ? undefined : count;
@@ -155,6 +157,9 @@ function isOfOther(stretch: Stretch, draft: Draft, count: Count): boolean {
   const comma = stretch.tokens.findIndex((token, at) => at > next && token.fold === ',');
   return comma > next && comma < draft.noun[0] && stretch.tokens[next]?.fold !== 'x';
 }
+
+/** "2nd pot", "24er Pfanne", "2e gourde". */
+const ORDINALS: ReadonlySet<string> = new Set(['nd', 'rd', 'th', 'er', 'e', 'eme', 'º', 'ª']);
 
 /** A number that is part of a name ("Burrow 2 pot", "two-burner stove", "no. 1"), of a person or a measure. */
 function isName(stretch: Stretch, count: Count, draft: Draft): boolean {
@@ -175,7 +180,12 @@ function isName(stretch: Stretch, count: Count, draft: Draft): boolean {
   if (termsOf(stretch, 'month').some((month) => month.first === count.last + 1)) return true;
   if (near(stretch, 'people', count.last, count.last, 0) !== undefined && count.last + 1 < draft.noun[0]) return true;
   if (next?.fold === 'x' || next?.fold === '×' || next?.fold === '*' || next?.fold === ')') return false;
-  if (stretch.tokens[count.first]?.gap === 0 && previous?.type === 'word' && count.first > draft.from) return true;
+  if (stretch.tokens[count.first]?.gap === 0 && count.first > draft.from) {
+    if (previous?.type === 'word') return true;
+    // "T-5 stove"; a dash that opens the line is a bullet.
+    if (previous?.fold === '-' && previous.gap === 0 && stretch.tokens[count.first - 2]?.type === 'word') return true;
+  }
+  if (next?.gap === 0 && ORDINALS.has(next.fold)) return true;
   const first = count.first === draft.from || (stretch.breaks[count.first] ?? 0) > 0 || previous?.type === 'sign';
   const counts = first || termsOf(stretch, 'article').some((term) => term.last === count.first - 1);
   const close = draft.thing?.many === true && draft.noun[0] - count.last <= 4;
@@ -185,7 +195,7 @@ function isName(stretch: Stretch, count: Count, draft: Draft): boolean {
 /** "mugs x2", "bottles (2)", "mugs: 2", "Thermos 1 L, four", "bottle 1 L, 6 of". */
 function after(stretch: Stretch, draft: Draft, context: Context): Count | undefined {
   for (let at = draft.noun[1] + 1; at < draft.to; at++) {
-    const count = numberAt(stretch, at);
+    const count = draft.taken.has(at) ? undefined : numberAt(stretch, at);
     if (count === undefined || count.value > MOST || isSharedOut(stretch, draft, count)) continue;
     const sided = {
       stretch,

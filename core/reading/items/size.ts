@@ -1,7 +1,8 @@
 import { phrase } from '../../model/phrase.js';
 import type { Measure } from '../quantities/measures.js';
 import type { DimensionMeaning } from '../../data/words/words.js';
-import { assumed, bareOf, isMissing, measuresOf, spanOf, stated, type Draft } from './draft.js';
+import { readBareCross, readBareSizes } from './bare-size.js';
+import { assumed, isMissing, measuresOf, spanOf, stated, type Draft } from './draft.js';
 import { termsOf, type Stretch } from './stretch.js';
 import { isVessel } from './things.js';
 
@@ -17,52 +18,18 @@ export function readSizes(stretch: Stretch, draft: Draft, order: Order): void {
   const lengths = measuresOf(stretch, draft).filter(
     (measure) => measure.unit.dimension === 'length' && measure.unit.id !== 'm' && measure.unit.id !== 'ft',
   );
-  readBareSizes(stretch, draft);
+  if (ROUND.includes(draft.kind)) readBareSizes(stretch, draft);
+  if (lengths.length === 0 && isVessel(draft.kind)) readBareCross(stretch, draft, order);
   const pairs = paired(stretch, lengths);
   for (const measure of lengths) draft.taken.add(measure.first);
   for (const group of pairs) {
     const values = group.flatMap((measure) =>
       measure.joined === 'range' ? measure.values.slice(0, 1) : measure.values,
     );
-    if (values.length >= 3) readBox(stretch, draft, group, values);
+    if (group.some((measure) => measure.joined === 'list')) readSlashed(stretch, draft, group, values, order);
+    else if (values.length >= 3) readBox(stretch, draft, group, values);
     else if (values.length === 2) readPair(stretch, draft, group, values, order);
     else if (group[0] !== undefined) readOne(stretch, draft, group[0]);
-  }
-}
-
-/** "Ø13 x 9", "d=160 h=110": labelled numbers without a unit are millimetres, or centimetres when small. */
-function readBareSizes(stretch: Stretch, draft: Draft): void {
-  if (!ROUND.includes(draft.kind)) return;
-  for (const number of bareOf(stretch, draft)) {
-    const sign = stretch.tokens[number.at - 1];
-    const word = sign?.fold === '=' || sign?.fold === ':' ? number.at - 2 : number.at - 1;
-    const term = stretch.terms.find((other) => other.role === 'dimension' && other.last === word);
-    const crossed =
-      (sign?.fold === '×' || sign?.fold === 'x') &&
-      !isMissing(draft.diameterMm) &&
-      draft.diameterMm.grounds === 'assumed' &&
-      stretch.tokens[number.at - 3]?.fold === 'ø';
-    const meaning =
-      sign?.fold === 'ø'
-        ? 'diameter'
-        : crossed
-          ? 'height'
-          : word === number.at - 1 && sign?.fold !== 'ø'
-            ? undefined
-            : term?.value;
-    if (meaning !== 'diameter' && meaning !== 'height') continue;
-    const field = meaning === 'diameter' ? 'diameterMm' : 'heightMm';
-    if (!isMissing(draft[field]) || number.value <= 0) continue;
-    draft.taken.add(number.at);
-    const mm = number.value < 30 ? number.value * 10 : number.value;
-    draft[field] = assumed(
-      mm,
-      number.value < 30
-        ? phrase`a small number without a unit is taken as centimetres`
-        : phrase`a number without a unit is taken as millimetres`,
-      phrase`write the unit`,
-      spanOf(stretch, number.at, number.at),
-    );
   }
 }
 
@@ -93,12 +60,26 @@ function readBox(stretch: Stretch, draft: Draft, group: readonly Measure[], valu
     draft.heightMm = stated(height, spanOf(stretch, first.first, last.last));
 }
 
+/** "pot 18/10 cm": of one vessel most likely both of its sizes; of several, or of three figures, the widths of different ones. */
+function readSlashed(
+  stretch: Stretch,
+  draft: Draft,
+  group: readonly Measure[],
+  values: readonly number[],
+  order: Order,
+): void {
+  const one = draft.kind === 'pot' || draft.kind === 'mug' || draft.kind === 'kettle';
+  if (one && values.length === 2 && draft.thing?.many !== true && draft.capacitiesMl.length < 2)
+    readPair(stretch, draft, group, values, order, true);
+}
+
 function readPair(
   stretch: Stretch,
   draft: Draft,
   group: readonly Measure[],
   values: readonly number[],
   order: Order,
+  slashed = false,
 ): void {
   if (!ROUND.includes(draft.kind)) return;
   const first = group[0];
@@ -119,7 +100,7 @@ function readPair(
   const told = labelA !== undefined || labelB !== undefined || order.heightFirst;
   const tall = draft.kind === 'pot' && (heightFirst ? y < x : x < y);
   const given = (value: number, [from, to]: readonly [number, number]) =>
-    told || !(tall || heightFirst)
+    !slashed && (told || !(tall || heightFirst))
       ? stated(value, spanOf(stretch, from, to))
       : assumed(value, UNTOLD, phrase`write which of the two is the diameter`, spanOf(stretch, from, to));
   if (isMissing(draft.diameterMm)) draft.diameterMm = heightFirst ? given(y, b) : given(x, a);
@@ -128,11 +109,15 @@ function readPair(
 
 const UNTOLD = phrase`the text does not say which is the diameter; the order nearer to the stated capacity, or Ø first`;
 
-/** Which order comes nearer to the stated capacity; Ø first where none is stated or both are as good. */
-function nearerWith(draft: Draft, x: number, y: number): boolean {
+/** Outer sizes are rounded to the centimetre, or half of it. */
+const ROUNDED_MM = 5;
+
+/** Which order comes nearer to the stated capacity, and can hold it; Ø first where none is stated or both are as good. */
+export function nearerWith(draft: Draft, x: number, y: number): boolean {
   const capacity = draft.capacitiesMl[0];
   if (capacity === undefined || capacity.grounds === 'missing' || draft.capacitiesMl.length > 1) return false;
   const volume = (d: number, h: number) => (Math.PI * d * d * h) / 4000;
+  if (volume(y + ROUNDED_MM, x + ROUNDED_MM) < capacity.value) return false;
   const off = (v: number) => Math.abs(Math.log(v / capacity.value));
   return off(volume(y, x)) + 0.05 < off(volume(x, y));
 }
@@ -177,6 +162,8 @@ function readOne(stretch: Stretch, draft: Draft, measure: Measure): void {
 function labelOf(stretch: Stretch, draft: Draft, first: number, last: number): DimensionMeaning | undefined {
   const part = draft.kind === 'stove' ? partAt(stretch, draft, first, last) : undefined;
   if (part !== undefined) return part;
+  const head = headOf(stretch, draft, first);
+  if (head !== undefined) return head;
   if (
     stretch.tokens[first - 1]?.fold === 'ø' ||
     (stretch.tokens[last + 1]?.fold === 'ø' && !(stretch.tokens[last + 2]?.type === 'number'))
@@ -208,6 +195,20 @@ function labelOf(stretch: Stretch, draft: Draft, first: number, last: number): D
     }
   }
   return best;
+}
+
+/** "D 16 cm H 9 cm", "dia. 160 mm ht. 90 mm": the word right before a length, which is not right after another. */
+function headOf(stretch: Stretch, draft: Draft, first: number): DimensionMeaning | undefined {
+  const sign = stretch.tokens[first - 1];
+  const signed = sign?.type === 'sign' && '.=:'.includes(sign.fold);
+  const term = termsOf(stretch, 'dimension').find(
+    ({ last }) => last === first - 1 || (signed && last === first - 2 && first - 2 >= draft.from),
+  );
+  if (term === undefined) return undefined;
+  if (term.value !== 'diameter' && term.value !== 'height' && term.value !== 'base') return undefined;
+  const ofNoun = term.first >= draft.noun[0] && term.last <= draft.noun[1];
+  const ofOther = stretch.measures.some(({ unit, last }) => unit.dimension === 'length' && last === term.first - 1);
+  return ofNoun || ofOther ? undefined : term.value;
 }
 
 /** Another figure or a comma between a length and its word: they do not belong together. */

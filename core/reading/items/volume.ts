@@ -313,8 +313,10 @@ function readBareVolume(stretch: Stretch, draft: Draft): void {
     const { value } = number;
     const close = Math.abs(number.at - draft.noun[0]) <= 4 || Math.abs(number.at - draft.noun[1]) <= 4;
     const before = stretch.tokens[number.at - 1]?.fold ?? '';
+    const next = stretch.tokens[number.at + 1]?.fold;
     if (
       !close ||
+      ((next === 'x' || next === '×') && stretch.tokens[number.at + 2]?.type === 'number') ||
       before === '×' ||
       before === 'x' ||
       before === 'ø' ||

@@ -207,6 +207,7 @@ function belongs(
   if (join === 'times')
     return unit.dimension === 'length' && !(Number.isInteger(before) && before <= 6 && after >= before * 5);
   const first = tokens[group[keep - 1] ?? 0]?.number;
+  if (unit.dimension === 'length') return tokens[(group[keep - 1] ?? 0) + 1]?.fold === '/' && before > 1;
   if (unit.dimension !== 'volume' && unit.dimension !== 'mass') return false;
   if (before <= 0 || (first?.whole === true && Math.max(before, after) > 12 * Math.min(before, after))) return false;
   if (join === 'comma') return !(first?.whole === true && before === values.length - keep);
