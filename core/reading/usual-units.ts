@@ -1,7 +1,7 @@
 import type { Reading } from '../model/reading.js';
 import { termsOf, type Stretch } from './items/stretch.js';
 import type { UnitName } from '../data/words/words.js';
-import type { MeasureContext } from './quantities/measures.js';
+import { isDashed, type MeasureContext } from './quantities/measures.js';
 import { unitByName, UNITS, type Unit } from './quantities/units.js';
 import type { Dictionary, Opening, Role } from './text/lexicon.js';
 import type { Token } from './text/tokens.js';
@@ -13,6 +13,9 @@ const CUSTOMARY_WORDS = new Set(
   'oz lb lbs qt fl in " pint pints quart quarts ounces gal cup cups inches pt'.split(' '),
 );
 
+/** So many rows that open with a count, a dash and a word make it the way of the list. */
+const LEAST_DASHES = 3;
+
 const tellsSystem = (opening: Opening) => opening.tellsSystem;
 
 /** The units that a text is mostly written in by the lines of its beginning, and whether anything tells US from imperial pints. */
@@ -20,12 +23,14 @@ export function systemOf(
   sample: readonly (readonly Token[])[],
   dictionary: Dictionary,
   locale: string | undefined,
-): { system: Reading['units']; measures: Pick<MeasureContext, 'system' | 'pints' | 'systemKnown'> } {
+): { system: Reading['units']; measures: Pick<MeasureContext, 'system' | 'pints' | 'systemKnown' | 'dashed'> } {
   let signs = false;
   let said = false;
   let metric = 0;
   let customary = 0;
+  let dashes = 0;
   for (const line of sample) {
+    if (line[2]?.type === 'word' && isDashed(line)) dashes++;
     for (const { role } of findTerms(line, dictionary, tellsSystem)) {
       if (role === 'imperialSigns') signs = true;
       else if (role === 'imperial') said = true;
@@ -42,7 +47,12 @@ export function systemOf(
   const british = locale !== undefined && IMPERIAL_LOCALES.includes(locale);
   const system = said || british ? 'imperial' : 'us';
   const pints = system === 'imperial' || signs ? 'imperial' : 'us';
-  const measures = { system, pints, systemKnown: said || locale !== undefined } as const;
+  const measures = {
+    system,
+    pints,
+    systemKnown: said || locale !== undefined,
+    dashed: dashes >= LEAST_DASHES,
+  } as const;
   return { system: customary > metric ? system : 'metric', measures };
 }
 

@@ -252,7 +252,8 @@ export const da: Words = {
       'lørdag, lør',
       'søndag, søn',
     ],
-    meltsSnow: 'smelte sne, smelter sne, snesmeltning',
+    meltsSnow:
+      'smelte sne, smelter sne, smeltet sne, smelte sneen, smelter sneen, snesmeltning, smeltning af sne, vand fra sne, vand af sne, sne til vand',
     snow: {
       new: 'nysne, puddersne',
       settled: 'gammel sne',

@@ -290,7 +290,7 @@ export const de: Words = {
       'sonntag, so',
     ],
     meltsSnow:
-      'schnee schmelzen, schneeschmelzen, schnee geschmolzen, schmelzwasser, schmelzen, schneeschmelztopf, aus schnee',
+      'schnee schmelzen, schneeschmelzen, schnee geschmolzen, schmelzwasser, schmelzen, schneeschmelztopf, schnee zu schmelzen, schmelzen schnee, schmelzen den schnee, geschmolzener schnee, geschmolzenem schnee, aus schnee, schneewasser',
     snow: {
       new: 'neuschnee, pulverschnee, pulver',
       settled: 'altschnee, firn, gesetzter schnee',

@@ -255,7 +255,8 @@ export const es: Words = {
       'sábado, sáb',
       'domingo, dom',
     ],
-    meltsSnow: 'derretir nieve, fundir nieve, nieve derretida, nieve para derretir',
+    meltsSnow:
+      'derretir nieve, derretir la nieve, derretimos nieve, derritiendo nieve, fundir nieve, fundir la nieve, fundimos nieve, nieve derretida, nieve fundida, nieve para derretir, nieve para fundir, agua de nieve, agua de la nieve',
     snow: {
       new: 'nieve nueva, nieve polvo',
       settled: 'nieve asentada',

@@ -269,7 +269,8 @@ export const fr: Words = {
       'samedi, sam',
       'dimanche, dim',
     ],
-    meltsSnow: 'fondre la neige, faire fondre, neige fondue, fonte de neige',
+    meltsSnow:
+      'fondre la neige, fondre de la neige, fondre neige, faire fondre, neige fondue, neige à fondre, fonte de neige, fonte de la neige, eau de neige, eau à partir de neige, eau à partir de la neige',
     snow: {
       new: 'neige fraîche, poudreuse',
       settled: 'neige tassée, névé',

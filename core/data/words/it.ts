@@ -262,7 +262,8 @@ export const it: Words = {
       'sabato, sab',
       'domenica, dom',
     ],
-    meltsSnow: 'sciogliere la neve, sciogliere neve, neve sciolta',
+    meltsSnow:
+      'sciogliere la neve, sciogliere neve, sciogliamo neve, sciogliamo la neve, neve sciolta, neve da sciogliere, fondere la neve, fondere neve, neve fusa, acqua dalla neve, acqua di neve',
     snow: { new: 'neve fresca', settled: 'neve assestata', 'wind-packed': 'neve ventata', packed: 'neve pressata' },
     noSnow: 'senza neve',
     minus: 'meno, sotto zero',

@@ -254,7 +254,8 @@ export const nl: Words = {
       'zaterdag, za',
       'zondag, zo',
     ],
-    meltsSnow: 'sneeuw smelten, gesmolten sneeuw',
+    meltsSnow:
+      'sneeuw smelten, sneeuw te smelten, sneeuwsmelten, smelten sneeuw, smelten we sneeuw, gesmolten sneeuw, water uit sneeuw, water van sneeuw',
     snow: {
       new: 'verse sneeuw, poedersneeuw',
       settled: 'oude sneeuw',

@@ -247,7 +247,8 @@ export const no: Words = {
       'lørdag, lør',
       'søndag, søn',
     ],
-    meltsSnow: 'smelte snø, smelter snø, snøsmelting',
+    meltsSnow:
+      'smelte snø, smelter snø, smelta snø, smeltet snø, smelte snøen, smelter snøen, snøsmelting, smelting av snø, vann fra snø, vann av snø, snø til vann',
     snow: {
       new: 'nysnø, puddersnø',
       settled: 'gammel snø',

@@ -257,7 +257,8 @@ export const pl: Words = {
       'sobota, soboty, sobotę, sb',
       'niedziela, niedzieli, niedzielę, nd',
     ],
-    meltsSnow: 'topienie śniegu, topić śnieg, topimy śnieg, roztapianie śniegu, woda ze śniegu, ze śniegu',
+    meltsSnow:
+      'topienie śniegu, topienia śniegu, topić śnieg, topimy śnieg, stopiony śnieg, roztapianie śniegu, roztapiać śnieg, woda ze śniegu, wodę ze śniegu, ze śniegu',
     snow: {
       new: 'świeży śnieg, puch śnieżny',
       settled: 'osiadły śnieg, stary śnieg',

@@ -263,7 +263,8 @@ export const pt: Words = {
       'sábado, sáb',
       'domingo, dom',
     ],
-    meltsSnow: 'derreter neve, neve derretida, derretemos neve',
+    meltsSnow:
+      'derreter neve, derreter a neve, derretendo neve, derretemos neve, derretemos a neve, neve derretida, neve para derreter, fundir neve, água da neve, água de neve',
     snow: {
       new: 'neve fresca, neve fofa',
       settled: 'neve assente, neve velha',

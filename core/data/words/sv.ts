@@ -252,7 +252,8 @@ export const sv: Words = {
       'lördag, lör',
       'söndag, sön',
     ],
-    meltsSnow: 'smälta snö, smälter snö, snösmältning, snökastrull, snösmältaren',
+    meltsSnow:
+      'smälta snö, smälter snö, smälta snön, smälter snön, smält snö, snösmältning, snökastrull, snösmältaren, vatten från snö, vatten av snö, snö till vatten',
     snow: {
       new: 'nysnö, pudersnö',
       settled: 'gammal snö, satt snö',

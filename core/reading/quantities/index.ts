@@ -34,6 +34,7 @@ export function parseMeasure(
     system: imperial ? 'imperial' : 'us',
     pints: imperial ? 'imperial' : 'us',
     systemKnown: imperial,
+    dashed: false,
   });
   const sign =
     tokens.some(

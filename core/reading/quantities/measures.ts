@@ -46,6 +46,8 @@ export interface MeasureContext {
   readonly pints: System;
   /** Whether anything in the text told so. */
   readonly systemKnown: boolean;
+  /** Rows open with a count and a dash: "1 - pot". */
+  readonly dashed: boolean;
 }
 
 const NOTHING: Quantities = { measures: [], bare: [] };
@@ -167,7 +169,8 @@ function assemble(
     if (
       join === undefined ||
       (joined !== 'one' && joined !== (join === 'comma' ? 'list' : join)) ||
-      !belongs(values, keep, join, found.unit, tokens, group)
+      !belongs(values, keep, join, found.unit, tokens, group) ||
+      (join === 'range' && context.dashed && isDashed(tokens, group[keep - 1] ?? 0))
     )
       break;
     if (join === 'comma' && joined === 'one') break;
@@ -187,6 +190,19 @@ function assemble(
     joined,
     system: context.system,
   };
+}
+
+/** A row that opens with a whole number and a dash that stands free. */
+export function isDashed(tokens: readonly Token[], at = 0): boolean {
+  const [number, dash, next] = [tokens[0], tokens[1], tokens[2]];
+  return (
+    at === 0 &&
+    number?.number?.whole === true &&
+    dash?.fold === '-' &&
+    dash.gap === 1 &&
+    next !== undefined &&
+    next.gap === 1
+  );
 }
 
 /** Whether the number before the last shares its unit, or is a count of its own ("2 x 1 L", "pot 2 – 300 g"). */

@@ -104,6 +104,16 @@ const PAGES: readonly Case[] = [
 
 const NOTES: readonly Case[] = [
   [
+    'counts with a dash behind them, as the other lines show',
+    ['1 - 8 qt pot', '1 - skillet', '10 - cups', '2 - lanterns', '2 - 5 gal water jugs'],
+    [{ kind: 'pot', ml: [7571] }, { kind: 'pan' }, { kind: 'mug', n: 10 }, { kind: 'bottle', n: 2, ml: [18927] }],
+  ],
+  [
+    'a range with a dash is one where no other line counts so',
+    ['2 - 5 gal water jug', 'skillet', '10 cups'],
+    [{ kind: 'bottle', ml: ['7571–18927'] }, { kind: 'pan' }, { kind: 'mug', n: 10 }],
+  ],
+  [
     'a name, a dash and a sentence',
     [
       'Pot – the 900 ml Humblefern, 118 g with lid',
