@@ -1,39 +1,23 @@
 import type { ItemKind } from '../../model/item.js';
 import type { Term } from '../text/terms.js';
 
-/** Of each kind, the kinds whose name right before it may say what sort it is: gas stove, pot lid, mug pot. */
-const SORTED_BY: Readonly<Record<ItemKind, readonly ItemKind[]>> = {
-  stove: ['stove', 'fuel', 'bottle'],
-  fuel: ['fuel', 'stove', 'bottle', 'bladder'],
-  windscreen: ['windscreen', 'stove', 'fuel', 'pot', 'other-cook'],
-  pot: ['pot', 'mug', 'kettle', 'pan', 'bowl', 'other-cook', 'bottle'],
-  mug: ['mug', 'pot', 'kettle', 'bowl', 'bottle', 'lid', 'other-cook'],
-  kettle: ['kettle', 'pot', 'mug', 'other-cook'],
-  pan: ['pan', 'pot', 'lid', 'bowl', 'other-cook'],
-  bowl: ['bowl', 'pot', 'mug', 'lid', 'other-cook'],
-  lid: ['lid', 'pot', 'mug', 'kettle', 'pan', 'bowl', 'bottle', 'bladder', 'stove', 'fuel'],
-  bottle: ['bottle', 'bladder', 'mug', 'fuel', 'stove', 'lid'],
-  bladder: ['bladder', 'bottle'],
-  utensil: ['utensil'],
-  'other-cook': [
-    'other-cook',
-    'pot',
-    'mug',
-    'kettle',
-    'pan',
-    'bowl',
-    'lid',
-    'stove',
-    'fuel',
-    'windscreen',
-    'bottle',
-    'bladder',
-  ],
-};
-
 const VESSELS: readonly ItemKind[] = ['pot', 'mug', 'kettle', 'pan', 'bowl'];
+const STORES: readonly ItemKind[] = ['bottle', 'bladder'];
+const FIRE: readonly ItemKind[] = ['stove', 'fuel'];
 
 const kindOf = (term: Term): ItemKind => (term.role === 'kind' ? (term.value as ItemKind) : 'fuel');
+
+/** Whether the name of one kind right before that of another may say what sort it is: gas stove, pot lid, coffee press mug. */
+function mayQualify(own: ItemKind, kind: ItemKind): boolean {
+  const among = (...groups: (readonly ItemKind[])[]) => groups.some((group) => group.includes(own));
+  if (own === kind) return true;
+  if (kind === 'utensil') return false;
+  if (kind === 'other-cook') return own !== 'utensil';
+  if (kind === 'lid') return among(VESSELS, STORES, FIRE);
+  if (kind === 'windscreen') return among(FIRE, ['pot', 'other-cook']);
+  if (VESSELS.includes(kind)) return among(VESSELS, ['bottle', 'lid', 'other-cook']);
+  return among(STORES, FIRE);
+}
 
 /**
  * Whether a noun right before another only says what sort the other is: "gas canister", "mug pot". In "stove pot" or "mugs pot" it is a
@@ -44,5 +28,5 @@ export function saysWhatSort(term: Term, next: Term, inRow: boolean): boolean {
   const kind = kindOf(next);
   const own = kindOf(term);
   if (inRow && VESSELS.includes(own) && VESSELS.includes(kind)) return false;
-  return SORTED_BY[kind].includes(own) && (term.many !== true || own === kind || own === 'fuel');
+  return mayQualify(own, kind) && (term.many !== true || own === kind || own === 'fuel');
 }
