@@ -152,7 +152,7 @@ export const en: Words = {
   each: 'each, ea, apiece, a piece, per piece, per one, @, per can, per bottle, per tablet',
   together: 'the pair, the lot, for both, both, all together, total, altogether, for all, in all, combined, all in',
   perPerson:
-    'per person, one each, two each, three each, each, each of us, each person, each person needs, per head, a head, pp, everyone, everyone brings, everyone needs, everybody, each student, each scout, per student, every scout brings, every scout, each one brings, each brings, individual, personal kit, for everyone, one per person, apiece, p.p., p/p, /person, /pers, /pp, /p, /head, per pers, per pax, each scout, each child, each kid, each pupil, each cadet, each cub, each camper, each hiker, each paddler, each participant, each member, each adult, every person, every child, every pupil, every student, every participant, every member, per scout, per child, per kid, per pupil, per camper, per hiker, per paddler, per participant, personal gear, personal equipment, personal items, bring your own, bring their own, everyone’s own, personal:, individual:, individual kit, individual gear, individual equipment, own kit, personal stuff, everyone has, everybody brings, each has, we each have, we each bring, own',
+    'per person, one each, two each, three each, each, each of us, each person, each person needs, per head, a head, pp, everyone, everyone brings, everyone needs, everybody, each student, each scout, per student, every scout brings, every scout, each one brings, each brings, individual, personal kit, for everyone, one per person, apiece, p.p., /person, /pers, /pp, each scout, each participant, each member, every person, every student, per participant, personal gear, personal equipment, bring your own, personal:, individual:, individual kit, everyone has, each has, own, per scout, per child',
   shared:
     'shared, group, group gear, communal, common, shared gear, shared kit, group kit, group equipment, communal gear',
   perGroup: 'per, between, for every, one set per, one cook set per, to each, for each, among',
@@ -265,10 +265,9 @@ export const en: Words = {
 
   trip: {
     people:
-      'leaders, leader, staff, teachers, instructors, adult, kid, child, toddler, toddlers, teenager, scout, people, ppl, persons, person, pax, p, students, climbers, hikers, scouts, paddlers, skiers, walkers, of us, adults, participants, friends, members, mates, campers, team members, folks, pupils, teenagers, teens, cadets, cubs, explorers, children, guides, paddlers, man, women, men, kids, buddies, pals, sons, daughters, colleagues, others, boys, girls, grown ups, youngsters, beavers, rovers, juniors, seniors, guests, clients, riders, cyclists, trekkers, backpackers, guys, lads, helpers, volunteers, brownies, rangers, team, party',
+      'leaders, leader, staff, teachers, instructors, adult, kid, child, toddler, toddlers, teenager, scout, people, ppl, persons, person, pax, p, students, climbers, hikers, scouts, paddlers, skiers, walkers, of us, adults, participants, friends, members, mates, campers, team members, folks, pupils, teenagers, teens, cadets, cubs, explorers, children, guides, paddlers, man, women, men, kids, buddies, others, boys, girls, rovers, juniors, seniors, guests, clients, riders, cyclists, lads, helpers, volunteers, brownies, team, party',
     anyone: 'people, ppl, persons, person, pax, p, participants, members, folks, team, party',
-    peopleBefore:
-      'group size, party size, for, party of, group of, team of, family of, crew of, we are, we’re, number of people, no. of people',
+    peopleBefore: 'group size, party size, for, party of, group of, team of, family of, crew of, we are, we’re',
     party: [
       [1, 'solo, alone, on my own, just me, by myself, just me this time, one person'],
       [2, 'the two of us, two of us, for two, as a couple, both of us, for the pair of us'],
@@ -281,7 +280,7 @@ export const en: Words = {
     ],
     self: 'me, i, myself',
     companion:
-      'wife, husband, partner, spouse, girlfriend, boyfriend, fiancee, dad, father, mum, mom, mother, son, daughter, brother, sister, friend, mate, buddy, pal, colleague, cousin, uncle, aunt, grandad, granddad, grandpa, grandma, grandfather, grandmother, kid, child, toddler, teenager, nephew, niece, grandson, granddaughter | friends, mates, buddies, pals, colleagues, sons, daughters, brothers, sisters, cousins, kids, children, nephews, nieces, grandsons, grandkids, grandchildren, others',
+      'wife, husband, partner, girlfriend, boyfriend, dad, father, mum, mom, mother, son, daughter, brother, sister, friend, mate, buddy, pal, cousin, uncle, grandad, grandpa, kid, child, nephew, niece, granddaughter | friends, mates, buddies, pals, sons, daughters, brothers, sisters, kids, children, grandkids, grandchildren, others',
     day: 'day, days, d',
     night: 'night, nights, n',
     week: 'week, weeks',
@@ -330,8 +329,8 @@ export const en: Words = {
     },
     noSnow: 'no snow, without snow, no snow expected, snow free',
     minus: 'minus, below zero, below, negative',
-    lows: 'lows, low of, low temp, low temps, low temperature, low temperatures, lowest temp, lowest temperature, lowest temperatures, coldest night, coldest nights, overnight low, overnight lows, night temp, night temps, night time temps, min temp, minimum temp, minimum temperature, minimum temperatures, lowest, overnight temp, overnight temps',
-    cold: 'low, lows, coldest, cold, expect, expected, forecast, at night, nights, night, overnight, down to, nights down to, temperature, temperatures, morning, frost, coldest_night, min, temp, temps, tonight, nightly, freezing, dropping to, drops to, drop to, as low as',
+    lows: 'lows, low of, low temp, low temperature, coldest night, overnight low, overnight lows, night temp, min temp, minimum temperature, lowest, low temps, night temps, overnight temps, lowest temp',
+    cold: 'low, lows, coldest, cold, expect, expected, forecast, at night, nights, night, overnight, down to, nights down to, temperature, temperatures, morning, frost, coldest_night, min, temp, temps, freezing, drops to, drop to, as low as',
     rated:
       'tent, tents, rated, rating, comfort, limit, sleeping bag, bag, quilt, bags, mat, pad, claim, duvet, boots, works down to, sulks, liner, washed at, wash at',
     altitude:
