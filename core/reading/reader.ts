@@ -8,7 +8,7 @@ import type { Row, SourceLine } from './formats/rows.js';
 import { draftOf, isMissing, spanOf, stated, type Draft } from './items/draft.js';
 import { findTerms } from './text/terms.js';
 import { tokenise, type Token } from './text/tokens.js';
-import { applyFigures, figuresOf } from './items/columns.js';
+import { applyFigures, besideOf, besideRow, figuresOf } from './items/columns.js';
 import { alternativeOf, furtherOf } from './items/alternatives.js';
 import { unnamedPot, unnamedStove } from './items/unnamed.js';
 import type { Context } from './items/context.js';
@@ -17,7 +17,7 @@ import { sharePerson } from './items/quantity.js';
 import type { Order } from './items/size.js';
 import { termsOf, type Stretch } from './items/stretch.js';
 import type { MassUnits } from './usual-units.js';
-import { isHeading, isTotal, namesItself, Sections, type Lent } from './sections.js';
+import { isBold, isHeading, isTotal, namesItself, Sections, type Lent } from './sections.js';
 import { unread } from './unread.js';
 import { Dictionary, type Role } from './text/lexicon.js';
 import { gather, readTrip, type Gathered } from './trip/index.js';
@@ -64,6 +64,14 @@ function addTo(draft: Draft, more: Draft): boolean {
   return added;
 }
 
+/** Whether nothing but its name is known of a thing. */
+function saysNothing({ massG, capacitiesMl, diameterMm, fuelMassG, quantity, carried, perPerson }: Draft): boolean {
+  const counted = quantity.grounds === 'stated' && quantity.value > 1;
+  return (
+    [massG, diameterMm, fuelMassG].every(isMissing) && capacitiesMl.length === 0 && !counted && carried && !perPerson
+  );
+}
+
 /** Tokens of a heading that a row brings itself, before its colon. */
 const LONGEST_LABEL = 3;
 
@@ -71,6 +79,13 @@ const JACKETS: ReadonlySet<Role> = new Set(['jackets']);
 
 /** Fewer items than this are no list. */
 const LEAST_LIST = 2;
+
+/** What a line that tells more of a thing begins with. */
+const LABELS: ReadonlySet<Role> = new Set(['weighs', 'holds', 'countLabels', 'dimension']);
+const FIELDS: ReadonlySet<string> = new Set(['mass', 'each', 'quantity', 'capacity', 'size', 'material']);
+
+/** The heads of columns that tell a sort in a word. */
+const SORTS: ReadonlySet<string> = new Set(['category', 'item']);
 
 const PASSING: ReadonlySet<ItemKind> = new Set(['pot', 'stove', 'fuel', 'lid', 'windscreen', 'kettle', 'pan']);
 
@@ -130,7 +145,7 @@ export class Reader {
     }
     if (this.isHead(stretch, rows, index)) {
       const plain = row.type !== 'heading';
-      if (namesItself(stretch) && nextOf(rows, index)?.bullet === false) this.keepPassing(stretch);
+      if (row.bullet || (namesItself(stretch) && nextOf(rows, index)?.bullet === false)) this.keepPassing(stretch);
       this.sections.open(stretch, plain ? 10 + Math.min(row.level, 40) : row.level, plain);
       const told = readTrip(stretch, false, this.trip);
       this.mark(row, told ? 'used' : 'not-cook-kit', told ? undefined : phrase`a heading`);
@@ -152,7 +167,7 @@ export class Reader {
     }
   }
 
-  /** "Stove" or "Kök" on a line of its own heads the kitchen, or is the stove: that only where the list names no other. */
+  /** "Stove" or "Kök" on a line of its own heads the kitchen, or is the stove, "- Mugs" heads the mugs, or is they: that only where the list names no other. */
   private keepPassing(stretch: Stretch): void {
     const context = this.contextOf(stretch);
     this.pass(draftsOf(stretch, { ...context, plainLists: true }).drafts, stretch, context);
@@ -160,7 +175,7 @@ export class Reader {
 
   private pass(drafts: readonly Draft[], stretch: Stretch, context: Context): void {
     for (const draft of drafts)
-      if (PASSING.has(draft.kind) && !this.passing.has(draft.kind))
+      if ((PASSING.has(draft.kind) || stretch.row.bullet) && !this.passing.has(draft.kind))
         this.passing.set(draft.kind, { draft, stretch, context });
   }
 
@@ -175,16 +190,7 @@ export class Reader {
       (drafts.every((draft) => draft.kind === 'lid') ? unnamedPot(stretch, context) : undefined) ??
       (drafts.length === 0 ? unnamedStove(stretch, context) : undefined);
     if (unnamed !== undefined) drafts.splice(0, drafts.length, unnamed);
-    if (drafts.length > 0 && row.cells.length > 1)
-      applyFigures(
-        drafts,
-        figuresOf(
-          this.text,
-          row,
-          this.dictionary,
-          context.massUnit === undefined ? this.massUnits : { usual: context.massUnit },
-        ),
-      );
+    if (drafts.length > 0 && row.cells.length > 1) this.readFigures(stretch, drafts, context);
     for (const draft of drafts) fill(stretch, draft, parts, context, this.order);
     shareCount(stretch, drafts);
     sharePerson(stretch, drafts);
@@ -198,6 +204,10 @@ export class Reader {
       this.mark(row, 'used');
       return;
     }
+    if (drafts.length === 1 && this.isLabelOf(row, drafts[0]!)) {
+      this.items.pop();
+      this.rows.pop();
+    }
     for (const draft of drafts) {
       this.items.push(draft);
       this.rows.push(row);
@@ -209,6 +219,18 @@ export class Reader {
       const { use, because } = unread(stretch, context.section);
       this.mark(row, use, because);
     }
+  }
+
+  /** The figures of the columns, each thing's from its own of the tables side by side. */
+  private readFigures({ row, cellOf }: Stretch, drafts: readonly Draft[], context: Context): void {
+    const units = context.massUnit === undefined ? this.massUnits : { usual: context.massUnit };
+    const besides = new Map<number, Draft[]>();
+    for (const draft of drafts) {
+      const start = besideOf(row, cellOf[Math.max(0, draft.noun[0])] ?? 0);
+      besides.set(start, [...(besides.get(start) ?? []), draft]);
+    }
+    for (const [start, own] of besides)
+      applyFigures(own, figuresOf(this.text, besideRow(row, start), this.dictionary, units));
   }
 
   /** What holds for a row: what the headings lend, and what it says itself. Rows under the same headings share it. */
@@ -302,12 +324,15 @@ export class Reader {
     const { row } = stretch;
     const last = this.items.at(-1);
     if (last === undefined || stretch.tokens.length > 12) return false;
-    if (!this.isUnder(stretch) && !this.isFigure(stretch)) return false;
+    const labelled = this.isField(stretch);
+    const under = this.isUnder(stretch) || this.isFigure(stretch);
+    if (!labelled && !under) return false;
     const own = drafts[0];
     const field = own !== undefined && drafts.length === 1 && stretch.tokens[1]?.fold === ':';
     const part = field && own.kind === 'lid' && own.noun[0] === 0 && stretch.tokens.length === 3;
-    const again = field && own.kind === last.kind && own.noun[0] > 1;
-    if (drafts.length > 0 && !part && !again) return false;
+    const again = under && field && own.kind === last.kind && own.noun[0] > 1;
+    const aside = labelled && drafts.every((draft) => !draft.carried);
+    if (drafts.length > 0 && !part && !again && !aside) return false;
     this.lastLine = row.line;
     if (again) {
       addTo(own, last);
@@ -318,6 +343,21 @@ export class Reader {
     fill(stretch, more, [], { ...NOTHING, bulleted: true }, this.order);
     if (part) more.lid = stated(own.carried, own.span);
     return addTo(last, more);
+  }
+
+  /** "- Stove", and deeper below it "- gas burner, 85 g": the first only says of what sort the second is. */
+  private isLabelOf(row: Row, draft: Draft): boolean {
+    const last = this.items.at(-1);
+    const before = this.rows.at(-1);
+    return (
+      last?.kind === draft.kind &&
+      before?.bullet === true &&
+      row.bullet &&
+      row.level > before.level &&
+      row.line - this.lastLine === 1 &&
+      before.cells.length === 1 &&
+      saysNothing(last)
+    );
   }
 
   /** Deeper than the row of the last thing, right below it, and with no bullet of its own. */
@@ -331,6 +371,21 @@ export class Reader {
       row.line - this.lastLine === 1 &&
       row.level > before.level
     );
+  }
+
+  /** "Weight: 165 g", "- Anzahl: 2", "Weight: 118 g (without lid 92 g)": a label and what it says, right below the thing that it tells of. */
+  private isField({ row, tokens, terms, measures }: Stretch): boolean {
+    const label = terms.find(({ first }) => first === 0 && tokens[0]?.type === 'word');
+    if (label === undefined || row.cells.length > 1 || row.line - this.lastLine !== 1) return false;
+    const named = terms.some(
+      ({ role, value, first, last }) =>
+        first === 0 &&
+        last === label.last &&
+        (LABELS.has(role) || FIELDS.has(value as string) || (measures.length === 0 && SORTS.has(value as string))),
+    );
+    const at = label.last + 2;
+    const end = (measures.find(({ first }) => first === at || first === at + 1)?.last ?? at) + 1;
+    return named && tokens[at - 1]?.fold === ':' && at < tokens.length && (tokens[end]?.type ?? 'sign') === 'sign';
   }
 
   /** "162 g" on a line of its own, at most one blank line below: copied from a page that stacks its cells. */
@@ -374,7 +429,7 @@ export class Reader {
     const first = stretch.tokens.findIndex((token) => token.type === 'word');
     const bold =
       stretch.text.slice(stretch.row.cells[0]?.start ?? 0, stretch.row.cells.at(-1)?.end ?? 0).includes('**') ||
-      stretch.text.slice((stretch.tokens[0]?.start ?? 0) - 3, stretch.tokens[0]?.start ?? 0) === '<b>';
+      isBold(stretch);
     const section = stretch.terms.some((term) => term.role === 'section' && term.first === first);
     return (
       bold ||
@@ -387,9 +442,8 @@ export class Reader {
   }
 
   private mark(row: Row, use: LineUse, because?: string): void {
-    const known = this.uses.get(row.line);
-    if (known?.use === 'used') return;
-    this.uses.set(row.line, because === undefined ? { use } : { use, because });
+    for (let line = row.line; line <= (row.lastLine ?? row.line); line++)
+      if (this.uses.get(line)?.use !== 'used') this.uses.set(line, because === undefined ? { use } : { use, because });
   }
 
   lines(items: readonly Item[]): Line[] {

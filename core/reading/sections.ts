@@ -161,7 +161,8 @@ export function isHeading(stretch: Stretch, around: HeadingContext): boolean {
     (measure) => measure.unit.dimension !== 'other' && measure.unit.dimension !== 'temperature',
   );
   const colon = tokens.at(-1)?.fold === ':';
-  if (row.bullet) return colon && !weighed && around.next === 'bullet' && around.nextLevel > row.level;
+  if (row.bullet)
+    return (colon || namesSeveral(stretch)) && !weighed && around.next === 'bullet' && around.nextLevel > row.level;
   const first = tokens.findIndex((token) => token.type === 'word');
   const named = words - summing(stretch);
   const section = stretch.terms.some(
@@ -183,12 +184,19 @@ export function isHeading(stretch: Stretch, around: HeadingContext): boolean {
     !stretch.tokens.some((token) => token.type === 'number' && !around.parted)
   )
     return true;
-  if (!around.parted) return section && capitals;
+  if (!around.parted) return section && (capitals || isBold(stretch));
   return (
     section ||
     (capitals && words <= 5) ||
     (told && words <= 4) ||
     (around.next === 'plain' && words <= 3 && tokens.length <= 4 && tokens.every((token) => token.type === 'word'))
+  );
+}
+
+/** "Mugs", and deeper below it the mugs. */
+function namesSeveral({ terms, tokens }: Stretch): boolean {
+  return terms.some(
+    ({ role, many, first, last }) => role === 'kind' && many === true && first === 0 && last === tokens.length - 1,
   );
 }
 
@@ -228,6 +236,15 @@ const LONGEST_MARK = 6;
 function isUnitHead({ tokens, words }: Stretch): boolean {
   const unit = unitBySymbol(tokens.at(-1)?.fold ?? '');
   return unit !== undefined && isMassUnit(unit) && words > 1 && !tokens.some((token) => token.type === 'number');
+}
+
+const BOLD = /(?:\*\*|__|\[b\]|<b>|<strong>)$/i;
+/** The longest of these marks. */
+const LONGEST_BOLD = 8;
+
+/** Set in bold from its first word. */
+export function isBold({ text, tokens: [first] }: Stretch): boolean {
+  return first !== undefined && BOLD.test(text.slice(Math.max(0, first.start - LONGEST_BOLD), first.start));
 }
 
 function isCapitals(stretch: Stretch): boolean {

@@ -6,6 +6,7 @@ import { htmlRows, isHtml } from './html.js';
 import { fusedCells, isFusedHead, unitOfHead } from './fused.js';
 import type { Unit } from '../quantities/units.js';
 import { trim } from './lines.js';
+import { unstacked } from './stacked.js';
 import { plainRow } from './plain.js';
 import type { Cell, Column, Row, SourceLine } from './rows.js';
 
@@ -13,8 +14,8 @@ import type { Cell, Column, Row, SourceLine } from './rows.js';
 const LINES_A_STEP = 128;
 
 /** Parts the lines of a text, as far as they are read, into rows, in the form it is written in. */
-export function* rowsOf(text: string, lines: readonly SourceLine[], dictionary: Dictionary): Steps<Row[]> {
-  if (isHtml(text)) return htmlRows(text, lines, dictionary);
+export function* rowsOf(text: string, lines: readonly SourceLine[], dictionary: Dictionary): Steps<readonly Row[]> {
+  if (isHtml(text)) return unstacked(text, htmlRows(text, lines, dictionary), dictionary);
   const delimiter = delimiterOf(text, lines);
   const rows: Row[] = [];
   let table: Table | undefined;
@@ -77,7 +78,7 @@ export function* rowsOf(text: string, lines: readonly SourceLine[], dictionary: 
       quoted: false,
     });
   }
-  return withoutNumbering(text, rows);
+  return unstacked(text, withoutNumbering(text, rows), dictionary);
 }
 
 interface Table {

@@ -1,3 +1,4 @@
+import { forumTagEnd } from '../text/fold.js';
 import { isSpace, trim } from './lines.js';
 import type { Row, SourceLine } from './rows.js';
 
@@ -9,7 +10,7 @@ export function plainRow(text: string, line: SourceLine, next: SourceLine | unde
   const [from, end] = trim(text, line.start, line.end);
   let at = from;
   const level = at - line.start;
-  if (isRule(text, at, end)) return row('rule', line, at, end, level);
+  if (isRule(text, at, end) || isBareTag(text, at, end)) return row('rule', line, at, end, level);
   let quoted = false;
   while (text[at] === '>' && at < end) {
     quoted = true;
@@ -51,6 +52,11 @@ function isRule(text: string, start: number, end: number): boolean {
   if (end - start < 1 || end - start > 400) return end === start;
   for (let at = start; at < end; at++) if (!RULES.includes(text[at] ?? 'x')) return false;
   return end - start > 2 || '—–_'.includes(text[start] ?? '');
+}
+
+/** "[list]": a tag of a forum that stands alone. */
+function isBareTag(text: string, start: number, end: number): boolean {
+  return text[start] === '[' && text[start + 1] !== '*' && forumTagEnd(text, start, end) === end;
 }
 
 function underlined(text: string, line: SourceLine, next: SourceLine | undefined): boolean {

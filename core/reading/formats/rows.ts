@@ -28,6 +28,8 @@ export interface Cell {
 export interface Row {
   /** 1-based line that it begins on. */
   readonly line: number;
+  /** The line of its last cell, where its cells stand one below the other. */
+  readonly lastLine?: number;
   readonly type: 'item' | 'heading' | 'paragraph' | 'columns' | 'rule';
   /** One, or one for each column. */
   readonly cells: readonly Cell[];

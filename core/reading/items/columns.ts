@@ -77,6 +77,30 @@ const LONGEST_TICK = 3;
 /** A digit and a letter. */
 const LEAST_AMOUNT = 2;
 
+/** How many columns a table has that stands beside another of the same heads ("Tent, g, Kitchen, g"); all of them where there is one. */
+function widthOf({ cells }: Row): number {
+  const seen = new Map<string, number>();
+  for (const [at, { column }] of cells.entries()) {
+    const head = column?.head.trim().toLowerCase() ?? '';
+    if (head === '' || !FIGURES.has(column?.meaning ?? '')) continue;
+    const first = seen.get(head);
+    const width = at - (first ?? at);
+    if (width > 1 && !FIGURES.has(cells[width]?.column?.meaning ?? '')) return width;
+    if (first === undefined) seen.set(head, at);
+  }
+  return cells.length;
+}
+
+/** Where the table of a cell begins, of those side by side in a row. */
+export function besideOf(row: Row, cell: number): number {
+  return cell - (cell % widthOf(row));
+}
+
+/** The cells of the table that begins at `start`. */
+export function besideRow(row: Row, start: number): Row {
+  return { ...row, cells: row.cells.slice(start, start + widthOf(row)) };
+}
+
 export function figuresOf(
   text: string,
   row: Row,

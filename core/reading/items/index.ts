@@ -426,9 +426,12 @@ function afterOther(stretch: Stretch, thing: Thing, next: Thing | undefined): nu
  * has another; the gas in a can is less than the whole.
  */
 function afterNeighbour(stretch: Stretch, thing: Thing, noun: number, next: Thing | undefined): number {
-  const isMass = (measure: Measure) => measure.unit.dimension === 'mass';
-  const before = stretch.measures.findLast((measure) => isMass(measure) && measure.last < noun);
-  if (before === undefined || !(isNamed(stretch, before.first) || isNoKit(stretch, before.first - 1))) return 0;
+  const before = stretch.measures.findLast(({ unit, last }) => MASSES.has(unit.dimension) && last < noun);
+  if (before === undefined) return 0;
+  // Of ounces that a vessel holds the maker may stand before: only what is known to be none of ours keeps them.
+  const known = isNoKit(stretch, before.first - 1);
+  if (!known && (before.unit.dimension === 'ounce' || !isNamed(stretch, before.first))) return 0;
+  const isMass = (measure: Measure) => measure.unit.dimension === before.unit.dimension;
   const until = next?.term.first ?? stretch.tokens.length;
   const own = stretch.measures.find(
     (measure) => isMass(measure) && measure.first > thing.term.last && measure.first < until,
@@ -444,6 +447,8 @@ function isPartSign(stretch: Stretch, at: number): boolean {
   const token = stretch.tokens[at];
   return token?.type === 'sign' && ',;+/'.includes(token.fold) && (stretch.breaks[at] ?? 0) > 0;
 }
+
+const MASSES: ReadonlySet<string> = new Set(['mass', 'ounce']);
 
 /** A word that is known, and of nothing here: "tent", "torch". */
 function isNoKit(stretch: Stretch, at: number): boolean {

@@ -39,6 +39,8 @@ function isParted(stretch: Stretch, term: Term, next: Term): boolean {
   return told || cell?.column?.meaning === 'notes';
 }
 
+/** In one sentence, or in the one after the colon of the first, which may be set in bold. */
 function inSentence(stretch: Stretch, a: Term, b: Term): boolean {
-  return clauseOf(stretch, b).from <= a.first;
+  const { from } = clauseOf(stretch, b);
+  return from <= a.first || (from === a.last + 2 && stretch.tokens[a.last + 1]?.fold === ':');
 }

@@ -82,7 +82,18 @@ export function stretchOf(
   const { tokens, cellOf, struck } = tokensOf(text, beginning, row, cells);
   const terms = findTerms(tokens, dictionary);
   const { measures, bare } = findMeasures(tokens, terms, context);
-  return new Stretch({ text, row, tokens, cellOf, struck, terms, measures, bare });
+  // "~~120 g~~ 95 g": what is struck through is said no more.
+  const partly = struck.includes(true) && struck.includes(false);
+  return new Stretch({
+    text,
+    row,
+    tokens,
+    cellOf,
+    struck,
+    terms,
+    measures: partly ? measures.filter(({ first }) => struck[first] !== true) : measures,
+    bare: partly ? bare.filter(({ at }) => struck[at] !== true) : bare,
+  });
 }
 
 function tokensOf(

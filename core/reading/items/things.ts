@@ -315,6 +315,9 @@ function isAside(stretch: Stretch, term: Term, things: readonly Thing[], context
     const content = termsOf(stretch, 'notKit').some((other) => other.first < at && other.last === at);
     if (content && term.role === 'fuelTypes') return false;
     const aside = stretch.terms.find((other) => other.role === 'asides' && other.last === at);
+    const opens = termsOf(stretch, 'article').some((word) => word.last === term.first - 1 && word.first > at + 1);
+    // "entre los dos una olla": after its own object, the aside ends before an article.
+    if (aside !== undefined && opens) return false;
     if (aside !== undefined) return things.length > 0 || aside.first > 0 || !context.bulleted;
     if (stretch.terms.some((other) => other.role === 'heads' && other.last === at)) return true;
   }

@@ -107,14 +107,14 @@ function put(code: number, from: number, to: number): void {
   buffer.to[at] = to;
 }
 
-/** Folds `text` from `start` to `end`; with `html`, tags fall away and entities are decoded. */
+/** Folds `text` from `start` to `end`; with `html`, tags, those of forums too, fall away and entities are decoded. */
 export function fold(text: string, start: number, end: number, html = false): Folded {
   makeRoom(end - start);
   buffer.length = 0;
   const { codes, from, to } = buffer;
   for (let at = start; at < end; at++) {
     const code = text.charCodeAt(at);
-    if (code < 128 && (!html || (code !== 60 && code !== 38))) {
+    if (code < 128 && (!html || (code !== 60 && code !== 38 && code !== 91))) {
       const i = buffer.length++;
       codes[i] = TO[code] ?? code;
       from[i] = at;
@@ -123,6 +123,14 @@ export function fold(text: string, start: number, end: number, html = false): Fo
     }
     if (html && code === 60) {
       const close = tagEnd(text, at, end);
+      if (close > 0) {
+        put(TAG, at, close);
+        at = close - 1;
+        continue;
+      }
+    }
+    if (html && code === 91) {
+      const close = forumTagEnd(text, at, end);
       if (close > 0) {
         put(TAG, at, close);
         at = close - 1;
@@ -172,6 +180,24 @@ export function tagEnd(text: string, at: number, end: number): number {
   if (!(next === 47 || next === 33 || (next >= 97 && next <= 122) || (next >= 65 && next <= 90))) return 0;
   const limit = Math.min(end, at + 2000);
   for (let i = at + 1; i < limit; i++) if (text.charCodeAt(i) === 62) return i + 1;
+  return 0;
+}
+
+const FORUM_TAGS = new Set(
+  '* b i u s li ul ol td th tr url img list size code font color colour quote table center'.split(' '),
+);
+const LONGEST_FORUM_TAG = 300;
+
+/** Where a tag as forums write them ends: "[b]", "[/list]", "[url=…]"; 0 where the bracket opens none. */
+export function forumTagEnd(text: string, at: number, end: number): number {
+  const from = text[at + 1] === '/' ? at + 2 : at + 1;
+  let to = from;
+  while (to < end && to - from < 7 && !']= '.includes(text[to]!)) to++;
+  if (!FORUM_TAGS.has(text.slice(from, to).toLowerCase())) return 0;
+  if (text[to] === ']') return to + 1;
+  if (text[to] !== '=') return 0;
+  const limit = Math.min(end, to + LONGEST_FORUM_TAG);
+  for (let i = to; i < limit; i++) if (text[i] === ']') return i + 1;
   return 0;
 }
 

@@ -93,11 +93,220 @@ const PAGES: readonly Case[] = [
     ],
   ],
   [
+    'two tables side by side, with the same heads',
+    ['Shelter\tg\tKitchen\tg', 'Tent\t1450\tPot 1 L\t140', 'Pegs\t120\tGas stove\t88', 'Mat\t410\tMug\t'],
+    [{ kind: 'pot', ml: [1000], g: 140 }, { kind: 'stove', g: 88, stove: 'gas' }, { kind: 'mug' }],
+  ],
+  [
+    // No second table begins with a count.
+    'one table with the same head twice',
+    ['Item\tg\tQty\tg', 'Pot 1 L\t140\t1\t140', 'Mug\t60\t2\t120'],
+    [
+      { kind: 'pot', ml: [1000], g: 140 },
+      { kind: 'mug', n: 2, g: 60 },
+    ],
+  ],
+  [
+    'ounces of what goes before',
+    ['Tent 38 oz Pot 900 ml 4.1 oz', 'Plimt 16 oz mug 4 oz'],
+    [
+      { kind: 'pot', ml: [900], g: 116 },
+      { kind: 'mug', ml: [473], g: 113 },
+    ],
+  ],
+  [
+    'names in bold before a colon',
+    [
+      '<ul><li><strong>Stove:</strong> Draskel spirit burner (18&nbsp;g)</li><li><strong>Pot:</strong> 850 ml</li></ul>',
+    ],
+    [
+      { kind: 'stove', g: 18, stove: 'alcohol' },
+      { kind: 'pot', ml: [850] },
+    ],
+  ],
+  [
+    'figures struck through',
+    ['- [x] Stove ~~120 g~~ 80 g', '- [x] ~~Frying pan 20 cm~~'],
+    [
+      { kind: 'stove', g: 80 },
+      { kind: 'pan', d: 200, carried: false },
+    ],
+  ],
+  [
+    'an aside that has its own object before the article',
+    ['Llevamos entre los dos una olla de 1,4 litros (190 g), y un hornillo de gas de 85 g para la olla.'],
+    [
+      { kind: 'pot', ml: [1400], g: 190 },
+      { kind: 'stove', g: 85, stove: 'gas' },
+    ],
+  ],
+  [
     'a maker before the figure of a can, and a material before that of a pot',
     ['Humblefern 110 g gas canister 200 g', 'Titanium 120 g pot'],
     [
       { kind: 'fuel', fuel: 'gas', net: 110, g: 200 },
       { kind: 'pot', g: 120, material: 'titanium' },
+    ],
+  ],
+];
+
+const STACKS: readonly Case[] = [
+  [
+    'cells one below the other, with their heads',
+    ['Gear', 'Notes', 'Qty', 'Weight (oz)', 'Kitchen', 'Pot 1.1 L', 'with lid', '1', '5.2', 'Mug', 'steel', '2', '2.5'],
+    [
+      { kind: 'pot', ml: [1100], g: 147, lid: true },
+      { kind: 'mug', n: 2, g: 71, material: 'steel' },
+    ],
+  ],
+  [
+    'cells one below the other without heads, blank lines between, one of them under its own section',
+    [
+      'Topf 1,2 l',
+      '',
+      '1',
+      '',
+      '210 g',
+      '',
+      'Becher',
+      '',
+      '2',
+      '',
+      '60 g',
+      '',
+      'Wasser',
+      '',
+      'Flasche',
+      '',
+      '2',
+      '',
+      '90 g',
+    ],
+    [
+      { kind: 'pot', ml: [1200], g: 210 },
+      { kind: 'mug', n: 2, g: 60 },
+      { kind: 'bottle', n: 2, g: 90 },
+    ],
+  ],
+  [
+    'cells of a page without a table',
+    [
+      '<div><div>Pot 1.3 L</div><div>1</div><div>185 g</div></div>',
+      '<div><div>Gas stove</div><div>1</div><div>92 g</div></div>',
+    ],
+    [
+      { kind: 'pot', ml: [1300], g: 185 },
+      { kind: 'stove', g: 92, stove: 'gas' },
+    ],
+  ],
+  [
+    'names and their counts',
+    ['Pot', '1', 'Mugs', '4', 'Bowls', '4'],
+    [{ kind: 'pot' }, { kind: 'mug', n: 4 }, { kind: 'bowl', n: 4 }],
+  ],
+  // 1, 2, 3 number the things, and figures that could be anything are none of ours.
+  [
+    'numbers between names',
+    ['Kitchen:', 'Kettle', '1', 'Mug', '2', 'Bowl', '3'],
+    [{ kind: 'kettle' }, { kind: 'mug' }, { kind: 'bowl' }],
+  ],
+  [
+    'prices and figures without a unit',
+    ['Pot 1 L', '1', '120', '39.95', 'Stove', '1', '80', '29.00'],
+    [{ kind: 'pot', ml: [1000] }, { kind: 'stove' }],
+  ],
+  [
+    'one figure below a name by chance',
+    ['Pot 1 L', '2', 'I wonder whether that is enough.', 'Mug'],
+    [{ kind: 'pot', ml: [1000] }, { kind: 'mug' }],
+  ],
+];
+
+const FIELDS: readonly Case[] = [
+  [
+    'a line for each of its fields',
+    [
+      'Name: Pot 1.2 L',
+      'Weight: 165 g (without lid 120 g)',
+      'Dimensions: Ø 12.5 x 8 cm',
+      'Material: titanium',
+      '',
+      'Name: Mug',
+      'Weight: 65 g',
+      'Qty: 2',
+    ],
+    [
+      { kind: 'pot', ml: [1200], g: 165, d: 125, h: 80, material: 'titanium' },
+      { kind: 'mug', n: 2, g: 65 },
+    ],
+  ],
+  [
+    'an outline whose headings are the things',
+    ['* Küche', '** Topf', '   - Volumen: 1,2 l', '   - Gewicht: 165 g', '   - Material: Titan'],
+    [{ kind: '~pot', ml: [1200], g: 165, material: 'titanium' }],
+  ],
+  [
+    'a label that tells of something else, or not right below',
+    ['- Pot 1 L', 'Weight: 8.2 kg base', '- Mug', 'Gear: 5 kg', '- Bowl', '', 'Weight: 7 kg'],
+    [{ kind: 'pot', ml: [1000] }, { kind: 'mug' }, { kind: 'bowl' }],
+  ],
+  [
+    'nested bullets, the upper ones of which only say of what sort the lower ones are',
+    [
+      '- Mugs',
+      '  - 300 ml steel',
+      '  - 450 ml titanium',
+      '- Stove',
+      '  - gas burner, 85 g',
+      '- Pan',
+      '  - lid',
+      '- Pots',
+      '  - a big and a small one',
+    ],
+    [
+      { kind: '~mug', ml: [300], material: 'steel' },
+      { kind: '~mug', ml: [450], material: 'titanium' },
+      { kind: 'stove', g: 85, stove: 'gas' },
+      { kind: 'pan' },
+      { kind: 'lid' },
+      { kind: 'pot', n: '?' },
+    ],
+  ],
+];
+
+const FORUM: readonly Case[] = [
+  [
+    'a forum post',
+    [
+      '[b]Kochen[/b]',
+      '[list]',
+      '[*]Topf 1,3L Alu 180g',
+      '[*][url=https://example.org/b]Becher[/url] 0,4L 90g',
+      '[*][b]Kocher:[/b] Gas, 95 g',
+      '[/list]',
+      '[b]Schlafen[/b]',
+      '[list]',
+      '[*]Flasche für die Nacht, 1 l',
+      '[/list]',
+    ],
+    [
+      { kind: 'pot', ml: [1300], g: 180, material: 'aluminium' },
+      { kind: 'mug', ml: [400], g: 90 },
+      { kind: 'stove', g: 95, stove: 'gas' },
+      { kind: 'bottle', ml: [1000] },
+    ],
+  ],
+  [
+    'brackets that are no tags',
+    ['- [x] pot [1.2 L]', '- [ ] mug [blue]', '- lid [b-ware] 20 g'],
+    [{ kind: 'pot', ml: [1200] }, { kind: 'mug' }, { kind: 'lid', g: 20 }],
+  ],
+  [
+    'a section in bold right below the list before it',
+    ['**Kitchen**', 'Pot 1 L', 'Lighter', '**Repair**', 'Lighter, fuel 100 ml'],
+    [
+      { kind: 'pot', ml: [1000] },
+      { kind: 'other-cook', role: 'lighter' },
     ],
   ],
 ];
@@ -166,7 +375,7 @@ const NOTES: readonly Case[] = [
 ];
 
 describe('the forms of lists', () => {
-  it.each([...TABLES, ...PAGES, ...NOTES])('%s', (_form, lines, items) => {
+  it.each([...TABLES, ...PAGES, ...STACKS, ...FIELDS, ...FORUM, ...NOTES])('%s', (_form, lines, items) => {
     expect(readList(lines.join('\n')).items.map(told)).toEqual(items);
   });
 
