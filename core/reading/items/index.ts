@@ -258,6 +258,8 @@ function isListed(stretch: Stretch, context: Context): boolean {
 }
 
 const PLAIN = 130;
+/** Words from which a line that ends in a question mark asks: "windscreen?" is a thing in doubt. */
+const SHORTEST_QUESTION = 3;
 
 /** A line short enough to be one of a list rather than running prose. */
 function isPlainLine(stretch: Stretch): boolean {
@@ -267,7 +269,8 @@ function isPlainLine(stretch: Stretch): boolean {
   const { words } = stretch;
   const figures = stretch.measures.length + stretch.bare.length;
   const end = stretch.tokens.at(-1)?.fold;
-  if (figures === 0 && words >= 6 && (end === '.' || end === '?' || end === '!')) return false;
+  if (figures === 0 && words >= (end === '?' ? SHORTEST_QUESTION : 6) && (end === '.' || end === '?' || end === '!'))
+    return false;
   const sentences = stretch.breaks.filter(
     (strength, i) => strength === 2 && stretch.tokens[i - 1]?.fold === '.',
   ).length;

@@ -107,6 +107,11 @@ function put(code: number, from: number, to: number): void {
   buffer.to[at] = to;
 }
 
+const TILDE = '~'.charCodeAt(0);
+const STRIKES = /^[<[]\/?(?:s|del|strike)[\s>\]]/i;
+/** Characters that tell whether a tag strikes through. */
+const LONGEST_STRIKE = 10;
+
 /** Folds `text` from `start` to `end`; with `html`, tags, those of forums too, fall away and entities are decoded. */
 export function fold(text: string, start: number, end: number, html = false): Folded {
   makeRoom(end - start);
@@ -121,18 +126,12 @@ export function fold(text: string, start: number, end: number, html = false): Fo
       to[i] = at + 1;
       continue;
     }
-    if (html && code === 60) {
-      const close = tagEnd(text, at, end);
+    if (html && (code === 60 || code === 91)) {
+      const close = code === 60 ? tagEnd(text, at, end) : forumTagEnd(text, at, end);
       if (close > 0) {
-        put(TAG, at, close);
-        at = close - 1;
-        continue;
-      }
-    }
-    if (html && code === 91) {
-      const close = forumTagEnd(text, at, end);
-      if (close > 0) {
-        put(TAG, at, close);
+        // What is struck through stands between doubled tildes in plain text.
+        const marks = STRIKES.test(text.slice(at, Math.min(close, at + LONGEST_STRIKE))) ? [TILDE, TILDE] : [TAG];
+        for (const mark of marks) put(mark, at, close);
         at = close - 1;
         continue;
       }

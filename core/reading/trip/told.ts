@@ -79,6 +79,11 @@ export function countOrMost(stretch: Stretch, number: Count, last: number, value
       );
 }
 
+/** "People: 4, nights: 5, low: -20": a row that opens with a label has more of them. */
+function isOfFields({ tokens }: Stretch): boolean {
+  return tokens.slice(1, MOST_BEFORE + 1).some(({ fold }) => fold === ':' || fold === '=');
+}
+
 /** Words of a label before what it counts: "number of people". */
 const MOST_BEFORE = 3;
 
@@ -94,8 +99,8 @@ export function labelledCounts(stretch: Stretch, role: Term['role']): Count[] {
     const number = numbers.find(({ first }) => first === at);
     if (number === undefined || (at === label.last + 1 && mark?.gap !== 2)) continue;
     const named = stretch.tokens.slice(from, label.first).every(({ type }) => type !== 'number');
-    if (!named || label.first - from > MOST_BEFORE || (counts.length === 0 && from > 0 && stretch.breaks[from] !== 2))
-      continue;
+    const opens = counts.length > 0 || from === 0 || stretch.breaks[from] === 2 || isOfFields(stretch);
+    if (!named || label.first - from > MOST_BEFORE || !opens) continue;
     counts.push(numbers.find((other) => rangeBefore(stretch, other)?.first === number.first) ?? number);
   }
   return counts;

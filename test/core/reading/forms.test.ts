@@ -313,6 +313,27 @@ const FORUM: readonly Case[] = [
 
 const NOTES: readonly Case[] = [
   [
+    'what a page strikes through does not go along',
+    [
+      '<ul><li>Pot 1 l</li><li><s>Mug 300 ml</s></li><li><del>pan</del> gas stove</li><li><strong>spoon</strong></li></ul>',
+    ],
+    [
+      { kind: 'pot', ml: [1000] },
+      { kind: 'mug', ml: [300], carried: false },
+      { kind: 'pan', carried: false },
+      { kind: 'stove', stove: 'gas' },
+      { kind: 'utensil' },
+    ],
+  ],
+  [
+    'a question at the end asks, and a question mark behind a thing doubts',
+    ['palnik gazowy 110 g', 'garnek 1,5 l', 'Czy starczy gazu?'],
+    [
+      { kind: 'stove', g: 110, stove: 'gas' },
+      { kind: 'pot', ml: [1500] },
+    ],
+  ],
+  [
     'counts with a dash behind them, as the other lines show',
     ['1 - 8 qt pot', '1 - skillet', '10 - cups', '2 - lanterns', '2 - 5 gal water jugs'],
     [{ kind: 'pot', ml: [7571] }, { kind: 'pan' }, { kind: 'mug', n: 10 }, { kind: 'bottle', n: 2, ml: [18927] }],
