@@ -75,6 +75,19 @@ const SETS: readonly Case[] = [
   // A date; a count before the sizes.
   ['pots, bought 12/05/2024', { kind: 'pot', n: '?' }],
   ['pots 2, 1.5 and 2 L', { kind: 'pot', n: 2, ml: [1500, 2000] }],
+  ['nested pots 750/1300', { kind: 'pot', n: '~2', ml: ['~750', '~1300'] }],
+  ['Töpfe 1,4 u. 2 l', { kind: 'pot', n: '~2', ml: [1400, 2000] }],
+  ['2 pots (1 L, 140 g; 2 L, 220 g)', { kind: 'pot', n: 2, ml: [1000, 2000], g: 360 }],
+  [
+    'cook set 620 g (pot 310 g, pan 210 g, lid 100 g)',
+    { kind: 'pot', g: 310 },
+    { kind: 'pan', g: 210 },
+    { kind: 'lid', g: 100 },
+  ],
+  ['cook set 620 g: pot 1.5 L, pan 20 cm', { kind: 'pot', ml: [1500] }, { kind: 'pan', d: 200 }],
+  ['pot set 620 g (lid 100 g)', { kind: 'pot', g: 620 }, { kind: 'lid', g: 100 }],
+  ['Pot 1L 140g, bottle 2L 220g', { kind: 'pot', ml: [1000], g: 140 }, { kind: 'bottle', ml: [2000], g: 220 }],
+  ['Pot 1 L 140 g, lid 20 g', { kind: 'pot', ml: [1000], g: 140 }, { kind: 'lid', g: 20 }],
   ['mugs 2, 300 and 450 ml', { kind: 'mug', n: 2, ml: [300, 450] }],
 ];
 
@@ -103,7 +116,10 @@ const FUEL: readonly Case[] = [
   ['hexamine tablets 12 x 14g (168 g)', { kind: 'fuel', n: 12, fuel: 'solid-fuel', net: 14 }],
   ['gas canister empty 150 g', { kind: 'fuel', fuel: 'gas', g: 150 }],
   ['gas cartridge C500', { kind: 'fuel', fuel: 'gas' }],
-  // Two sizes of can, grams by the day, a bare number of grams.
+  ['12 tablets 48 g', { kind: '~fuel', n: 12, fuel: '~solid-fuel', net: 4 }],
+  // What one tablet may weigh, packs of tablets, two sizes of can, grams by the day, a bare number of grams.
+  ['12 tablets 14 g', { kind: '~fuel', n: 12, fuel: '~solid-fuel', net: 14 }],
+  ['2 packs fuel tablets 120 g', { kind: 'fuel', n: 2, fuel: 'solid-fuel', net: 120 }],
   ['2 gas canisters 100/230 g', { kind: 'fuel', n: 2, fuel: 'gas' }],
   ['gas canister 500', { kind: 'fuel', fuel: 'gas', net: '~500' }],
 ];
@@ -140,6 +156,10 @@ const COUNTS: readonly Case[] = [
   ['2nd pot 1 l', { kind: 'pot', ml: [1000] }],
   ['Gamelles 1,4 L et 0,9 L', { kind: 'pot', n: '~2', ml: [1400, 900] }],
   ['0.6 L bottle of fuel half full', { kind: 'fuel', ml: [600] }],
+  ['2 no. 1L bottles', { kind: 'bottle', n: 2, ml: [1000] }],
+  ['No. 2 pot 1.5 L', { kind: 'pot', ml: [1500] }],
+  ['Trockenbrennstoff 12 Tabletten à 14 g', { kind: 'fuel', n: 12, fuel: 'solid-fuel', net: 14 }],
+  ['no pot, 2 mugs', { kind: 'pot', carried: false }, { kind: 'mug', n: 2 }],
   // The dash of a list, a count tied to its unit.
   ['2 pots 1 l', { kind: 'pot', n: 2, ml: [1000] }],
   ['3er Topfset', { kind: 'pot' }],
@@ -152,6 +172,9 @@ const OF_WHAT: readonly (readonly [text: string, grams: number, basis: 'each' | 
   ['mug 80g x 2 = 160g', 80, 'each'],
   ['mugs 2 x 80g = 160g', 160, 'line'],
   ['3 mugs (90 g/pc)', 90, 'each'],
+  ['3 mugs (90 g per mug)', 90, 'each'],
+  ['3 Löffel (zus. 45 g)', 45, 'line'],
+  ['2 pots (1 L, 140 g; 2 L, 220 g)', 360, 'line'],
   ['kåsor 2 st, 60 g/st', 60, 'each'],
   ['2 кружки по 80 г', 80, 'each'],
   ['2 mugs, 160 g in total', 160, 'line'],

@@ -133,7 +133,7 @@ export const de: Words = {
   packOf: 'packung, packungen, pack, schachtel, schachteln, päckchen, set mit, satz',
   set: 'set, ~set, satz, ineinander, teilig, kochset',
   each: 'je, je stück, pro stück, à, á, jeweils, das stück, einzeln, stück',
-  together: 'zusammen, gesamt, insgesamt, alle, beide zusammen, komplett, alles, für beide',
+  together: 'zusammen, zus, gesamt, insgesamt, alle, beide zusammen, komplett, alles, für beide',
   perPerson:
     'pro pers, je person, pro person, pro kopf, p.p., jede/r, jeder, jede, je eine, je einen, je ein, pro nase, für jeden, jeder bringt, jeder braucht, alle bringen, eigene, pro teilnehmer, einer pro person, für alle, p. p., pp, /person, /pers, /p, /kopf, pro mann, pro kind, pro schüler, pro schülerin, pro tn, jede person, jeder teilnehmer, jede teilnehmerin, jedes kind, jeder pfadi, jeder schüler, jeder von uns, jede:r, alle:, persönliche ausrüstung, persönliches material, persönliche sachen, eigene ausrüstung, individuelle ausrüstung, persönlich:, jeder hat, alle haben, jeder nimmt',
   shared:
@@ -144,7 +144,7 @@ export const de: Words = {
   yes: 'ja, inkl, inklusive',
   missing: 'fehlt, fehlen, verloren, weg, kaputt gegangen',
   with: 'mit, inkl, inkl., inklusive, samt, plus, +, m.',
-  and: 'und, plus, &, +, sowie',
+  and: 'und, u, plus, &, +, sowie',
   or: 'oder, bzw., beziehungsweise',
   to: 'bis',
   if: 'falls, wenn, nur wenn',

@@ -149,7 +149,7 @@ export const en: Words = {
   pair: 'pair, pairs, a couple of, couple of, pr, both, double, twin',
   packOf: 'pack of, packs of, pack, packs, box of, boxes of, packet of, packets of, set of, sets of, sleeve of',
   set: 'set, sets, nesting, nested, kit, cookset',
-  each: 'each, ea, apiece, a piece, per piece, per one, @, per can, per bottle, per tablet',
+  each: 'each, ea, apiece, a piece, per piece, per one, @, per can, per bottle, per tablet, per mug, per cup, per spoon, per pot, per bowl, per lid',
   together: 'the pair, the lot, for both, both, all together, total, altogether, for all, in all, combined, all in',
   perPerson:
     'per person, one each, two each, three each, each, each of us, each person, each person needs, per head, a head, pp, everyone, everyone brings, everyone needs, everybody, each student, each scout, per student, every scout brings, every scout, each one brings, each brings, individual, personal kit, for everyone, one per person, apiece, p.p., /person, /pers, /pp, each scout, each participant, each member, every person, every student, per participant, personal gear, personal equipment, bring your own, personal:, individual:, individual kit, everyone has, each has, own, per scout, per child',

@@ -6,6 +6,7 @@ import { termsOf, type Stretch } from './stretch.js';
 export function isDenied(stretch: Stretch, term: Term): boolean {
   const no = termsOf(stretch, 'no');
   for (const word of no) {
+    if (isNumero(stretch, word.first) || isTally(stretch, word.first)) continue;
     const gap = term.first - word.last - 1;
     if (gap >= 0 && gap <= 3 && !spanBreaks(stretch, word.first + 1, term.first)) return true;
     if (word.first > term.last && word.first - term.last <= 3 && answers(stretch, term, word)) return true;
@@ -15,6 +16,25 @@ export function isDenied(stretch: Stretch, term: Term): boolean {
     (word) =>
       word.first === term.last + 1 || (word.first === term.last + 2 && stretch.tokens[term.last + 1]?.type === 'sign'),
   );
+}
+
+/** "No. 2", "Nr. 3": short for number. */
+export function isNumero(stretch: Stretch, at: number): boolean {
+  const dot = stretch.tokens[at + 1];
+  return (
+    NUMERO.has(stretch.tokens[at]?.fold ?? '') &&
+    dot?.fold === '.' &&
+    dot.gap === 0 &&
+    stretch.tokens[at + 2]?.type === 'number'
+  );
+}
+
+const NUMERO: ReadonlySet<string> = new Set(['no', 'nr']);
+
+/** "2 no. 1 L bottles": so many, in British bills. */
+function isTally(stretch: Stretch, at: number): boolean {
+  const [before, dot] = [stretch.tokens[at - 1], stretch.tokens[at + 1]];
+  return before?.type === 'number' && before.number?.whole === true && dot?.fold === '.' && dot.gap === 0;
 }
 
 /** "a mug each? no, …", "griddle (8 kg, no)": a no that stands alone answers the thing before it. */

@@ -2,6 +2,7 @@ import type { Given } from '../../model/given.js';
 import { phrase } from '../../model/phrase.js';
 import type { Measure } from '../quantities/measures.js';
 import { assumed, type Draft } from './draft.js';
+import { basisOf } from './mass.js';
 import { inParentheses } from './clauses.js';
 import { termsOf, type Stretch } from './stretch.js';
 
@@ -17,6 +18,7 @@ export function doubt(stretch: Stretch, draft: Draft): void {
   draft.massG = doubtful(draft.massG, massDoubt(stretch, draft, draft.massG));
   draft.fuelMassG = doubtful(draft.fuelMassG, fuelDoubt(stretch, draft, draft.fuelMassG));
   severalCans(stretch, draft);
+  tabletsTogether(stretch, draft);
 }
 
 interface Doubt {
@@ -105,6 +107,30 @@ function severalCans(stretch: Stretch, draft: Draft): void {
     net.span,
   );
   draft.massBasis = 'line';
+}
+
+/** The heaviest tablet of fuel, g: common practice. */
+const HEAVIEST_TABLET_G = 30;
+
+/** "6 tablets 84 g": more than one tablet weighs, and as much as they do together. */
+function tabletsTogether(stretch: Stretch, draft: Draft): void {
+  const { fuelMassG: net, fuelType, quantity } = draft;
+  if (fuelType.grounds === 'missing' || fuelType.value !== 'solid-fuel') return;
+  if (net.grounds !== 'stated' || quantity.grounds !== 'stated' || net.value <= HEAVIEST_TABLET_G) return;
+  const each = net.value / quantity.value;
+  const measure = measureOf(stretch, net);
+  if (each > HEAVIEST_TABLET_G || measure === undefined || basisOf(stretch, measure) === 'each') return;
+  const at = stretch.tokens.findIndex(({ start }) => start === quantity.span?.[0]);
+  const counted = [...termsOf(stretch, 'tablets'), ...termsOf(stretch, 'fuelTypes')].some(
+    (term) => term.first === at + 1,
+  );
+  if (counted && quantity.value > 1)
+    draft.fuelMassG = {
+      grounds: 'worked-out',
+      value: each,
+      from: phrase`the line's mass for ${quantity.value}`,
+      cites: [],
+    };
 }
 
 function measureOf(stretch: Stretch, given: Given<number>): Measure | undefined {

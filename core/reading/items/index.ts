@@ -6,7 +6,7 @@ import { draftOf, isMissing, spanOf, stated, type Draft } from './draft.js';
 import { readBareMass, readMass } from './mass.js';
 import { isLedByPerson, readQuantity } from './quantity.js';
 import { readSizes, type Order } from './size.js';
-import { isLabel } from './labels.js';
+import { afterSet, isLabel } from './labels.js';
 import type { Measure } from '../quantities/measures.js';
 import { termsOf, type Stretch } from './stretch.js';
 import type { Role } from '../text/lexicon.js';
@@ -392,6 +392,9 @@ function startOf(
 
 /** "Kitchen weighs 312 g: stove 45 g, pot …": where the things begin after a section's own sum; 0 where there is none. */
 function afterSum(stretch: Stretch, first: Term): number {
+  const set = termsOf(stretch, 'kind').find((term) => term.last < first.first);
+  const parts = set === undefined ? 0 : afterSet(stretch, set, first);
+  if (parts > 0) return parts;
   const colon = stretch.tokens.findIndex((token) => token.fold === ':');
   if (colon < 0 || colon > first.first) return 0;
   const summed = stretch.measures.some((measure) => measure.last < colon && measure.unit.dimension === 'mass');

@@ -1,6 +1,6 @@
 import type { Term } from '../text/terms.js';
 import { clauseOf } from './clauses.js';
-import type { Stretch } from './stretch.js';
+import { termsOf, type Stretch } from './stretch.js';
 import type { Thing } from './things.js';
 
 /** "Stove: a small gas stove", "Stove – a gas burner, 45 g": a word that only says of what sort the next things are. `others` come after it. */
@@ -8,8 +8,18 @@ export function isLabel(stretch: Stretch, thing: Thing, first: boolean, others: 
   const [next] = others;
   const isOf = (other: Thing) => other.kind === thing.kind && inSentence(stretch, thing.term, other.term);
   const named = stretch.tokens[thing.term.last + 1]?.fold === ':' && next !== undefined && isOf(next);
+  if (next?.kind === thing.kind && afterSet(stretch, thing.term, next.term) > 0) return true;
   if (named || (opensLabel(stretch, thing.term) && others.some(isOf))) return true;
   return first && next?.kind === thing.kind && !thing.many && !next.many && isParted(stretch, thing.term, next.term);
+}
+
+/** "cook set 620 g (pot 310 g, pan 210 g)", "set 620 g: pot 1.5 L, …": where the parts begin of a set that is weighed as a whole; 0 where it is none. */
+export function afterSet(stretch: Stretch, set: Term, part: Term): number {
+  if (!termsOf(stretch, 'set').some((word) => word.first >= set.first && word.last <= set.last)) return 0;
+  const mass = stretch.measures.find(({ unit, first }) => unit.dimension === 'mass' && first === set.last + 1);
+  const sign = (mass?.last ?? 0) + 1;
+  const opens = stretch.tokens[sign]?.fold === '(' || stretch.tokens[sign]?.fold === ':';
+  return mass !== undefined && opens && part.first > sign && part.first - sign <= 3 ? sign + 1 : 0;
 }
 
 /** "Gas: …", "Camp stoves for 10 people: …": the first words of a row, up to its colon, give no size. */

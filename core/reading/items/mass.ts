@@ -55,6 +55,17 @@ export function readMass(stretch: Stretch, draft: Draft): void {
   if (first === undefined) return;
   for (const measure of masses) draft.taken.add(measure.first);
   if (!isMissing(draft.massG)) return;
+  if (masses.length > 1 && masses.length === draft.capacitiesMl.length) {
+    draft.massG = {
+      grounds: 'worked-out',
+      value: masses.reduce((sum, measure) => sum + gramsOf(measure), 0),
+      from: masses.map((measure) => stretch.text.slice(...spanOf(stretch, measure.first, measure.last))).join(' + '),
+      cites: [],
+      span: spanOf(stretch, first.first, masses.at(-1)?.last ?? first.last),
+    };
+    draft.massBasis = 'line';
+    return;
+  }
   draft.massG = stated(
     gramsOf(first),
     spanOf(stretch, first.first, first.last),

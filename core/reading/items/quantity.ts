@@ -5,6 +5,7 @@ import type { Context } from './context.js';
 import type { ItemKind } from '../../model/item.js';
 import type { Measure } from '../quantities/measures.js';
 import type { Term } from '../text/terms.js';
+import { isNumero } from './denied.js';
 import { isDegrees } from '../trip/degrees.js';
 import { isRate, isShareOf } from './volume.js';
 import { termsOf, type Stretch } from './stretch.js';
@@ -186,6 +187,7 @@ function isName(stretch: Stretch, count: Count, draft: Draft): boolean {
     if (previous?.fold === '-' && previous.gap === 0 && stretch.tokens[count.first - 2]?.type === 'word') return true;
   }
   if (next?.gap === 0 && ORDINALS.has(next.fold)) return true;
+  if (draft.thing?.many === false && isNumero(stretch, count.first - 2)) return true;
   const first = count.first === draft.from || (stretch.breaks[count.first] ?? 0) > 0 || previous?.type === 'sign';
   const counts = first || termsOf(stretch, 'article').some((term) => term.last === count.first - 1);
   const close = draft.thing?.many === true && draft.noun[0] - count.last <= 4;
@@ -245,10 +247,12 @@ function isTimes({ stretch, count, previous, next }: Sided): boolean {
   return times && (sign || next?.number === undefined) && !factor;
 }
 
-/** "6 pcs", "count: 2", "two each". */
-function isCalledCount({ stretch, count }: Sided): boolean {
+/** "6 pcs", "12 tablets", "count: 2", "two each". */
+function isCalledCount({ stretch, draft, count }: Sided): boolean {
   const { first, last } = count;
+  const tablets = draft.kind === 'fuel' && termsOf(stretch, 'tablets').some((term) => term.first === last + 1);
   return (
+    tablets ||
     termsOf(stretch, 'pieces').some(
       (term) => term.first === last + 1 && !stretch.bare.some((number) => number.at === term.last + 1),
     ) ||

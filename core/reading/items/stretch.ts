@@ -331,6 +331,10 @@ const SHORT_FORMS = new Set([
   'evtl',
   'excl',
   'stainl',
+  'zus',
+  'dia',
+  'haut',
+  'wys',
 ]);
 const SHORTEST_LAST_WORD = 4;
 
@@ -342,6 +346,7 @@ function endsSentence(text: string, tokens: readonly Token[], at: number, units:
   if (next.fold === '.') return true;
   const short = before?.type === 'word' && before.fold.length <= 2 && before.fold.charCodeAt(0) < 0x2e80;
   if (short && !units.has(at - 1)) return false;
+  if (next.type === 'number' && SHORT_FORMS.has(before?.fold ?? '')) return false;
   const first = text.charAt(next.start);
   return (
     next.type === 'number' ||

@@ -1,7 +1,7 @@
 import type { Given } from '../../model/given.js';
 import { phrase } from '../../model/phrase.js';
 import { FLUID_OUNCE_ML, IMPERIAL_FLUID_OUNCE_ML, UNITS } from '../quantities/units.js';
-import type { Measure } from '../quantities/measures.js';
+import type { Bare, Measure } from '../quantities/measures.js';
 import { assumed, bareOf, isMissing, measuresOf, near, spanOf, stated, within, type Draft } from './draft.js';
 import type { Role } from '../text/lexicon.js';
 import { segmentOf } from './clauses.js';
@@ -288,6 +288,7 @@ function isBeside(stretch: Stretch, draft: Draft, a: Measure, b: Measure): boole
   if (b.first - a.last > 5) return false;
   const set = draft.kind === 'pot' && (draft.thing?.many === true || within(stretch, draft, 'set').length > 0);
   if (set && b.first === a.last + 2 && stretch.tokens[a.last + 1]?.fold === ',') return true;
+  if (draft.kind === 'pot' && isWeighedPair(stretch, a, b)) return true;
   for (let at = a.last + 1; at < b.first; at++) {
     const fold = stretch.tokens[at]?.fold ?? '';
     if (
@@ -299,6 +300,19 @@ function isBeside(stretch: Stretch, draft: Draft, a: Measure, b: Measure): boole
       return true;
   }
   return false;
+}
+
+/** "1 L 140 g, 2 L 220 g": two sizes, each with the mass of its own. */
+function isWeighedPair(stretch: Stretch, a: Measure, b: Measure): boolean {
+  const massAfter = ({ last }: Measure) =>
+    stretch.measures.find(({ first, unit }) => unit.dimension === 'mass' && first > last && first <= last + 2);
+  const mass = massAfter(a);
+  return (
+    mass !== undefined &&
+    massAfter(b) !== undefined &&
+    b.first === mass.last + 2 &&
+    ',;+/'.includes(stretch.tokens[mass.last + 1]?.fold ?? ' ')
+  );
 }
 
 /** "Ti 750 pot": a number without a unit, of the size of a capacity. A guess, and shown as one. */
@@ -325,32 +339,45 @@ function readBareVolume(stretch: Stretch, draft: Draft): void {
     )
       continue;
     if (!isRound(stretch, number.at, value)) continue;
-    const span = spanOf(stretch, number.at, number.at);
-    if (number.number.whole && value >= 300 && value <= 6000) {
-      draft.taken.add(number.at);
-      draft.capacitiesMl = [
-        assumed(
-          value,
-          phrase`a bare number beside a vessel is taken as millilitres`,
-          phrase`write the unit: ${value} ml`,
-          span,
-        ),
-      ];
-      return;
+    const given = bareCapacity(stretch, number);
+    if (given === undefined) continue;
+    draft.taken.add(number.at);
+    draft.capacitiesMl = [given];
+    for (let at = number.at + 2; joinsSizes(stretch, at - 1); at += 2) {
+      const more = numbers.find((other) => other.at === at && other.number.whole === number.number.whole);
+      const size = more === undefined ? undefined : bareCapacity(stretch, more);
+      if (size === undefined) return;
+      draft.taken.add(at);
+      draft.capacitiesMl.push(size);
     }
-    if (!number.number.whole && value >= 0.3 && value <= 6) {
-      draft.taken.add(number.at);
-      draft.capacitiesMl = [
-        assumed(
-          Math.round(value * 1000),
-          phrase`a bare number beside a vessel is taken as litres`,
-          phrase`write the unit: ${value} l`,
-          span,
-        ),
-      ];
-      return;
-    }
+    return;
   }
+}
+
+/** A whole number of millilitres or a broken one of litres, of the size of a vessel. */
+function bareCapacity(stretch: Stretch, { at, value, number }: Bare): Given<number> | undefined {
+  const span = spanOf(stretch, at, at);
+  if (number.whole && value >= 300 && value <= 6000)
+    return assumed(
+      value,
+      phrase`a bare number beside a vessel is taken as millilitres`,
+      phrase`write the unit: ${value} ml`,
+      span,
+    );
+  if (!number.whole && value >= 0.3 && value <= 6)
+    return assumed(
+      Math.round(value * 1000),
+      phrase`a bare number beside a vessel is taken as litres`,
+      phrase`write the unit: ${value} l`,
+      span,
+    );
+  return undefined;
+}
+
+/** "750/1300", "0,9 + 1,4": the sign between two sizes of a set. */
+function joinsSizes(stretch: Stretch, at: number): boolean {
+  const fold = stretch.tokens[at]?.fold;
+  return fold === '/' || fold === '+' || fold === '&' || termsOf(stretch, 'and').some((term) => term.first === at);
 }
 
 /** Vessels are named by round sizes: not by a year, a model number, a fraction or a number of times. */
