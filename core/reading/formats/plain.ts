@@ -10,7 +10,8 @@ export function plainRow(text: string, line: SourceLine, next: SourceLine | unde
   const [from, end] = trim(text, line.start, line.end);
   let at = from;
   const level = at - line.start;
-  if (isRule(text, at, end) || isBareTag(text, at, end)) return row('rule', line, at, end, level);
+  if (isRule(text, at, end) || isBareTag(text, at, end) || opensWikiTable(text, at))
+    return row('rule', line, at, end, level);
   let quoted = false;
   while (text[at] === '>' && at < end) {
     quoted = true;
@@ -52,6 +53,11 @@ function isRule(text: string, start: number, end: number): boolean {
   if (end - start < 1 || end - start > 400) return end === start;
   for (let at = start; at < end; at++) if (!RULES.includes(text[at] ?? 'x')) return false;
   return end - start > 2 || '—–_'.includes(text[start] ?? '');
+}
+
+/** "{| class=…": where a table of a wiki begins. */
+function opensWikiTable(text: string, start: number): boolean {
+  return text[start] === '{' && text[start + 1] === '|';
 }
 
 /** "[list]": a tag of a forum that stands alone. */

@@ -1,6 +1,6 @@
 import { phrase } from '../../model/phrase.js';
 import type { Span } from '../../model/span.js';
-import type { Cell, Row } from '../formats/rows.js';
+import type { Cell, Column, Row } from '../formats/rows.js';
 import { valueBefore } from '../quantities/scale.js';
 import { unitAfter, unitMarks } from '../quantities/unit-near.js';
 import { unitBySymbol, UNITS, type Unit } from '../quantities/units.js';
@@ -111,6 +111,7 @@ export function figuresOf(
   const unitCell = row.cells.find((cell) => cell.column?.meaning === 'unit');
   const rowUnit =
     unitCell === undefined ? undefined : unitBySymbol(text.slice(unitCell.start, unitCell.end).trim().toLowerCase());
+  let pounds: { column: Column; figure: Figure } | undefined;
   for (const cell of row.cells) {
     const { column } = cell;
     if (column === undefined || cell.end <= cell.start) continue;
@@ -134,10 +135,19 @@ export function figuresOf(
         figures[column.meaning] = figure;
         if (findTerms(tokenise(text, cell.start, cell.end, true), dictionary).some((term) => term.role === 'net'))
           figures.net = true;
+      } else if (figure !== undefined && splits(pounds, column, figure)) {
+        figures[column.meaning] = { value: pounds!.figure.value + figure.value, span: pounds!.figure.span };
       }
+      pounds = unit?.id === 'lb' && figure !== undefined ? { column, figure } : undefined;
     }
   }
   return figures;
+}
+
+/** "9" under "lb" and "4" under "oz" right beside it: one mass of two columns. The same mass twice would be 144 oz. */
+function splits(pounds: { column: Column; figure: Figure } | undefined, column: Column, { value }: Figure): boolean {
+  if (pounds?.column.meaning !== column.meaning || column.unit?.id !== 'oz') return false;
+  return Number.isInteger(pounds.figure.value / UNITS.lb.factor) && value < UNITS.lb.factor;
 }
 
 /** The count of a cell, in digits or in words. */

@@ -100,17 +100,19 @@ function isEmptyBottle(stretch: Stretch, draft: Draft): boolean {
 function readFuelMass(stretch: Stretch, draft: Draft, masses: readonly Measure[]): void {
   const column = !isMissing(draft.massG);
   const labelled = masses.some((measure) => isCalledGross(stretch, measure));
-  for (const measure of masses) {
+  const weighedFirst = !labelled && leadsFull(draft, masses);
+  const ordered = weighedFirst ? [...masses].reverse() : masses;
+  for (const measure of ordered) {
     draft.taken.add(measure.first);
     const grams = gramsOf(measure);
     const span = spanOf(stretch, measure.first, measure.last);
-    const first = measure === masses[0];
+    const first = measure === ordered[0];
     const isNet = isCalledNet(stretch, measure);
-    if (!first && isProduct(stretch, masses[0], grams)) continue;
+    if (!first && isProduct(stretch, ordered[0], grams)) continue;
     const weighed =
       near(stretch, 'gross', measure.first, measure.last, 2) !== undefined && masses.length > 1 && !labelled;
     const called = isCalledGross(stretch, measure);
-    const named = measure.last < draft.noun[0];
+    const named = measure.last < draft.noun[0] && !weighedFirst;
     const isGross =
       !isNet &&
       !named &&
@@ -173,6 +175,15 @@ function isProduct(stretch: Stretch, one: Measure | undefined, grams: number): b
 
 function isOfSeveral(draft: Draft, grams: number): boolean {
   return draft.fuelMassG.grounds === 'stated' && grams > draft.fuelMassG.value * MOST_GROSS;
+}
+
+/** "375 g  Gas can 230 g": where the mass of the row goes first, the gas in the can is the lesser figure after the name. */
+function leadsFull({ noun }: Draft, masses: readonly Measure[]): boolean {
+  const [full, net] = masses;
+  if (full === undefined || net === undefined || masses.length > 2 || full.last > noun[0] || net.first < noun[1])
+    return false;
+  const times = gramsOf(full) / gramsOf(net);
+  return times > LEAST_GROSS && times < MOST_GROSS;
 }
 
 /** "full 380 g", "gross: 380 g", "voll ca. 380 g". */

@@ -6,6 +6,7 @@ import type { ItemKind } from '../../model/item.js';
 import type { Measure } from '../quantities/measures.js';
 import type { Term } from '../text/terms.js';
 import { isNumero } from './denied.js';
+import { clauseOf } from './clauses.js';
 import { isDegrees } from '../trip/degrees.js';
 import { isRate, isShareOf } from './volume.js';
 import { termsOf, type Stretch } from './stretch.js';
@@ -244,7 +245,7 @@ function isTimes({ stretch, count, previous, next }: Sided): boolean {
   const glued = stretch.tokens[count.first]?.gap === 0;
   const factor = previous?.fold === 'x' && previous.gap === 0 && stretch.tokens[count.first - 2]?.type === 'number';
   const sign = glued && previous?.gap === 1 && (previous.fold === 'x' || previous.fold === '×');
-  return times && (sign || next?.number === undefined) && !factor;
+  return times && (sign || next?.number === undefined || next.gap === 2) && !factor;
 }
 
 /** "6 pcs", "12 tablets", "count: 2", "two each". */
@@ -299,6 +300,7 @@ function perPersonIn(stretch: Stretch, draft: Draft): boolean {
   if (within(stretch, draft, 'people').some((term) => sharesOut(stretch, term))) return true;
   return within(stretch, draft, 'perPerson').some((term) => {
     const previous = term.first - 1;
+    if (isOfNext(stretch, draft, term)) return false;
     const measured = stretch.measures.find((measure) => measure.last === previous);
     if (measured !== undefined && saysEach(stretch, term)) return isOnesOwn(draft, measured);
     if (measured !== undefined && (isShareOf(draft, measured) || isRate(stretch, measured))) return false;
@@ -317,6 +319,12 @@ function perPersonIn(stretch: Stretch, draft: Draft): boolean {
 function isOnesOwn(draft: Draft, measure: Measure): boolean {
   const one = draft.quantity.grounds === 'missing' || draft.quantity.value === 1;
   return measure.unit.dimension === 'volume' && draft.thing?.term.many === false && one;
+}
+
+/** "… two cans of 230 g. Each a mug": a later sentence that names a thing of its own speaks of that. */
+function isOfNext(stretch: Stretch, draft: Draft, term: Term): boolean {
+  const { from, to } = clauseOf(stretch, term);
+  return from > draft.noun[1] && termsOf(stretch, 'kind').some(({ first, last }) => first > term.last && last < to);
 }
 
 /** "1人1個", "1 person 1 mug": for one person so many. */

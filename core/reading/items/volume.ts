@@ -23,7 +23,8 @@ export function ouncesAreVolume(stretch: Stretch, draft: Draft, measure: Measure
   if (near(stretch, 'weighs', measure.first, measure.last, 1) !== undefined) return false;
   if (isMassAgain(stretch, measure, others, measure.last < noun || (value >= 8 && Number.isInteger(value))))
     return false;
-  if (measure.last < noun) return true;
+  if (measure.last < noun)
+    return draft.kind === 'fuel' || Number.isInteger(value) || !isScaled(stretch, measure, value);
   const ounces = others.filter((other) => other.unit.dimension === 'ounce');
   const weighed = others.some((other) => other.unit.dimension === 'mass') || !isMissing(draft.massG);
   if (ounces.length > 1) return measure === roomier(ounces);
@@ -41,6 +42,14 @@ export function ouncesAreVolume(stretch: Stretch, draft: Draft, measure: Measure
   const least = cooks ? 16 : draft.kind === 'fuel' ? 1 : 8;
   return value >= least || (measure.first === last + 1 && value >= 8 && !cooks);
 }
+
+/** "2.1 oz mug", "10.5 oz - mug": tenths of few ounces, or before a dash, come off a scale. */
+function isScaled({ tokens }: Stretch, { last }: Measure, value: number): boolean {
+  const sign = tokens[last + 1];
+  return value < LEAST_TENTHS || (sign !== undefined && '-–—'.includes(sign.fold) && sign.gap > 0);
+}
+/** Ounces: no vessel of a size with tenths is smaller. */
+const LEAST_TENTHS = 8;
 
 /** "170 g / 6 oz": the same mass twice, in two units; ounces that may as well be a volume must stand right beside the grams. */
 function isMassAgain(stretch: Stretch, ounces: Measure, others: readonly Measure[], beside: boolean): boolean {

@@ -83,7 +83,9 @@ export function unitAfter(tokens: readonly Token[], at: number, near: UnitMarks,
       : inchBefore(i, near);
   if (token.fold === 'ø') return undefined;
   const unit = unitBySymbol(token.fold);
-  if (unit === undefined || next?.fold === '=') return undefined;
+  // "16 h=9" has a label; "60 g = 2.1 oz" has units, but of "2 x 80 g = 160 g" the latter is of all.
+  const label = next?.fold === '=' && (token.fold !== 'g' || next.gap === 0 || tokens[i + 3]?.fold === 'g');
+  if (unit === undefined || label) return undefined;
   if (token.fold === '#' && token.gap > 0) return undefined;
   return { unit, last: token.type === 'word' ? dotted(tokens, i) : i };
 }

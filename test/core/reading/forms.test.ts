@@ -395,8 +395,47 @@ const NOTES: readonly Case[] = [
   ],
 ];
 
+const FIGURES: readonly Case[] = [
+  [
+    'masses that go before the names',
+    ['145 g  Pot 1 L', '375 g  Gas canister 230 g', '2.1 oz - mug', '16.9 oz bottle'],
+    [
+      { kind: 'pot', ml: [1000], g: 145 },
+      { kind: 'fuel', fuel: 'gas', net: 230, g: 375 },
+      { kind: 'mug', g: 60 },
+      { kind: 'bottle', ml: [500] },
+    ],
+  ],
+  [
+    'pounds and ounces in two columns, and ounces alone',
+    ['Item\tlb\toz', 'Dutch oven\t9\t4', 'Stove\t\t3', 'Kettle\t1.5\t24'],
+    [
+      { kind: 'pot', g: 4196 },
+      { kind: 'stove', g: 85 },
+      { kind: 'kettle', g: 680 },
+    ],
+  ],
+  [
+    'the same mass twice, and a count before a leader',
+    ['Mug: 60 g = 2.1 oz', 'Bowls x2 ...... 70 g'],
+    [
+      { kind: 'mug', g: 60 },
+      { kind: 'bowl', n: 2, g: 70 },
+    ],
+  ],
+  [
+    'a sentence of what each brings, below one of what all share',
+    ['We namen een gasbrander van 90 gram en twee gasblikken van 230 gram. Ieder een eigen beker van 300 ml.'],
+    [
+      { kind: 'stove', g: 90, stove: 'gas' },
+      { kind: 'fuel', n: 2, fuel: '~gas', net: 230 },
+      { kind: 'mug', ml: [300], perPerson: true },
+    ],
+  ],
+];
+
 describe('the forms of lists', () => {
-  it.each([...TABLES, ...PAGES, ...STACKS, ...FIELDS, ...FORUM, ...NOTES])('%s', (_form, lines, items) => {
+  it.each([...TABLES, ...PAGES, ...STACKS, ...FIELDS, ...FORUM, ...NOTES, ...FIGURES])('%s', (_form, lines, items) => {
     expect(readList(lines.join('\n')).items.map(told)).toEqual(items);
   });
 
