@@ -409,7 +409,8 @@ export class Reader {
     const before = rows[index - 1];
     if (stretch.row.cells.length > 1) return this.isTableHead(stretch);
     if (stretch.tokens[1]?.fold === ':' && stretch.tokens.length > 2 && this.isUnder(stretch)) return false;
-    if (this.items.length === 0 && nextKind === 'plain' && index > 0 && namesItself(stretch)) return true;
+    const titled = index === 1 || before?.type === 'rule' || before?.type === 'heading';
+    if (this.items.length === 0 && nextKind === 'plain' && titled && namesItself(stretch)) return true;
     return isHeading(stretch, {
       next: nextKind,
       nextLevel: next?.level ?? 0,

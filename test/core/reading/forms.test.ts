@@ -313,6 +313,11 @@ const FORUM: readonly Case[] = [
 
 const NOTES: readonly Case[] = [
   [
+    'a thing alone on its line heads nothing where others stand alone before it',
+    ['# Cuisine', 'Veste de pluie', 'réchaud', 'réchaud à gaz – 230 g'],
+    [{ kind: 'stove' }, { kind: 'stove', g: 230, stove: 'gas' }],
+  ],
+  [
     'what a page strikes through does not go along',
     [
       '<ul><li>Pot 1 l</li><li><s>Mug 300 ml</s></li><li><del>pan</del> gas stove</li><li><strong>spoon</strong></li></ul>',
