@@ -108,6 +108,8 @@ const OUNCES: readonly Case[] = [
 const FUEL: readonly Case[] = [
   ['gas canister 8 oz net, 13.1 oz gross', { kind: 'fuel', fuel: 'gas', g: 371, net: 227 }],
   ['cartouche gaz 100g net / 200g brut', { kind: 'fuel', fuel: 'gas', g: 200, net: 100 }],
+  ['Gaskartusche 500 g (Inhalt 450 g)', { kind: 'fuel', fuel: '~gas', g: 500, net: 450 }],
+  ['アルコール燃料 500ml 1本', { kind: 'fuel', fuel: 'alcohol', liquid: 500 }],
   ['gas canister, net 230 g, gross 380 g', { kind: 'fuel', fuel: 'gas', g: 380, net: 230 }],
   ['gas canister 110/190g', { kind: 'fuel', fuel: 'gas', g: 190, net: 110 }],
   ['3 x 230g gas canisters (1140 g)', { kind: 'fuel', n: 3, fuel: 'gas', g: 1140, net: 230 }],
@@ -141,6 +143,8 @@ const SIZES: readonly Case[] = [
   ['Pfanne 24er', { kind: 'pan', d: '~240' }],
   ['24er Pfanne 1,1 kg', { kind: 'pan', g: 1100, d: '~240' }],
   ['poêle de 24', { kind: 'pan', d: '~240' }],
+  ['Griddle 26 x 20 cm', { kind: 'pan', box: [260, 200] }],
+  ['pan 24 x 5 cm', { kind: 'pan', d: 240, h: 50 }],
   // The word after a length is of it; counts, several widths and names are no sizes.
   ['pot 16 cm wide 9 cm high', { kind: 'pot', d: 160, h: 90 }],
   ['pots 16/18/20 cm', { kind: 'pot', n: '?' }],
@@ -158,6 +162,7 @@ const COUNTS: readonly Case[] = [
   ['0.6 L bottle of fuel half full', { kind: 'fuel', ml: [600] }],
   ['2 no. 1L bottles', { kind: 'bottle', n: 2, ml: [1000] }],
   ['No. 2 pot 1.5 L', { kind: 'pot', ml: [1500] }],
+  ['Tazza 0,3 l (n. 4)', { kind: 'mug', n: 4, ml: [300] }],
   ['Trockenbrennstoff 12 Tabletten à 14 g', { kind: 'fuel', n: 12, fuel: 'solid-fuel', net: 14 }],
   ['no pot, 2 mugs', { kind: 'pot', carried: false }, { kind: 'mug', n: 2 }],
   // The dash of a list, a count tied to its unit.
@@ -183,6 +188,19 @@ const OF_WHAT: readonly (readonly [text: string, grams: number, basis: 'each' | 
   ['2 mugs 90 g / tin', 90, undefined],
 ];
 
+const OF_ANOTHER: readonly Case[] = [
+  ['Pot fits 110g canister inside', { kind: 'pot' }],
+  ['pot 750 ml fits a 230 g canister', { kind: 'pot', ml: [750] }],
+  ['stove for 230g canisters 45 g', { kind: 'stove', g: 45 }],
+  ['Kocher für 230-g-Kartuschen, 88 g', { kind: 'stove', g: 88, stove: 'gas' }],
+  ['réchaud pour cartouche 230 g, 88 g', { kind: 'stove', g: 88, stove: 'gas' }],
+  ['hornillo para cartuchos de 230 g, 95 g', { kind: 'stove', g: 95, stove: 'gas' }],
+  // After people and days a thing of its own; one figure, of the only thing.
+  ['2 mugs for 4 people, 230 g canister', { kind: 'mug', n: 2 }, { kind: 'fuel', fuel: '~gas', net: 230 }],
+  ['gas for stove 230 g', { kind: 'fuel', fuel: 'gas', net: 230 }],
+  ['For 4 x 1 L bottles', { kind: 'bottle', n: 4, ml: [1000] }],
+];
+
 describe('the mass of one or of all', () => {
   for (const [text, grams, basis] of OF_WHAT)
     it(text, () => {
@@ -197,6 +215,7 @@ describe.each([
   ['grades of steel, prices, watts', NO_QUANTITIES],
   ['several sizes under one unit', SETS],
   ['ounces', OUNCES],
+  ['figures of what a thing goes with', OF_ANOTHER],
   ['diameters and heights', SIZES],
   ['names that look like counts', COUNTS],
   ['what is in a can and what it weighs', FUEL],

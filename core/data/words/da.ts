@@ -38,6 +38,7 @@ export const da: Words = {
   tails: 'pose, etui, betræk, børste, reparationssæt',
   heads: 'pose til, betræk til, etui til, reparationssæt til',
   asides: 'til, for, i, på, under, ved, om, som, foran, bag, over, fra, mod, rundt, oven på, nede i, pr, ud',
+  fits: 'til',
   otherUse:
     'lampe, lampen, ~lampe, lygte, bil, bilen, vin, øl, shampoo, sæbe, olie, creme, krydderi, hund, tis, maling, hånddesinfektion',
   food: 'suppe, ris, pasta, kaffe, te, honning, syltetøj, mælk, sukker, salt, smør, chokolade, brød, ost, grød, havregryn, bønner, kød, fisk, mad, dej',

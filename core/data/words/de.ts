@@ -39,6 +39,7 @@ export const de: Words = {
   heads: 'tasche für, beutel für, hülle für, reparaturset für, ersatzteile für, reinigung für, haken für',
   asides:
     'für, fürs, in, im, auf, aufs, an, am, von, vom, unter, aus, um, über, neben, hinter, passt, als, wie, bei, beim, zum, zur, durch, gegen, ins, deckt, falls, wenn, weil',
+  fits: 'für, passend für, passt auf, passt in',
   otherUse:
     'lampe, ~lampe, ~laterne, auto, tanken, ~spray, seife, shampoo, öl, speiseöl, wein, bier, schnaps, hund, pipi, pinkeln, nadel, faden, tape, ~creme, honig, marmelade, kleidung, müll, ~feuerzeugbenzin, heizung, ~heizlüfter, salbe, gewürze, ~gewürz, kosmetik',
   food: 'nudeln, suppe, honig, marmelade, tee, kaffee, kakao, reis, haferflocken, bohnen, milch, eintopf, soße, fisch, thunfisch, fleisch, sahne, salbe, gewürz, gewürze, salz, zucker, butter, sirup, couscous, linsen, brot, käse, nüsse, schokolade, mehl, eier, obst, mahlzeit, essen, kartoffeln, gulasch, müsli, senf, bier, wein',

@@ -44,6 +44,7 @@ export const en: Words = {
     'bag for, sack for, case for, sleeve for, sleeves for, cover for, brush for, soap for, strap for, box for, parts for, spares for, lighter for, hook for, find the, where is the, size of, the size of, sold as, looks like',
   asides:
     'takes, take, they carry, for, in, on, of, inside, into, onto, under, from, fits, around, over, like, as, than, by, against, out of, at, next to, through, near, beside, behind, without using, to, off, holds the, fits inside, fits in, outside, goes inside, nests in, nests inside, wraps around, which, where, when, while, if, because',
+  fits: 'fits, fit, fits in, fits inside, suits, for, takes, accepts',
   otherUse:
     'lantern, lamp, lamps, lanterns, car, the van, my van, our van, camper van, campervan, truck, spray, wipes, wipe, sanitizer, sanitiser, pee, urine, food, bear, gel, sunscreen, shampoo, soap, oil, cooking oil, olive oil, vinegar, beer, wine, whisky, whiskey, bilge, bailer, first aid, toothbrush, toothpaste, dog, film, paint, lens, gear, clothes, clothing, trash, rubbish, waste, toilet, laundry, heater, torch lamp, generator, boat',
   food: 'soup, noodles, jam, honey, tea, coffee, cocoa, rice, oats, porridge, pasta, beans, milk, stew, sauce, fish, tuna, meat, cream, salve, pills, vitamins, spice, spices, salt, sugar, butter, syrup, couscous, lentils, chilli, dinner, breakfast, potatoes, bread, cheese, nuts, chocolate, curry, flour, eggs, fruit, snack, snacks, meal, meals',

@@ -40,6 +40,7 @@ export const es: Words = {
   tails: '',
   heads: 'funda de, funda para, bolsa para, kit de reparación de, repuesto de, estropajo para',
   asides: 'para, en, de, del, sobre, a, al, dentro de, como, por, con el, según, hasta, cabe en, entre',
+  fits: 'para',
   otherUse:
     'lámpara, linterna, coche, moto, vino, cerveza, champú, jabón, aceite, crema, pastillas, pintura, colonia, vinagre, lavavajillas, orina',
   food: 'sopa, lentejas, arroz, pasta, café, té, miel, mermelada, atún, sardinas, leche, azúcar, sal, mantequilla, chocolate, pan, queso, garbanzos, judías, fideos, harina, huevos, aceite, carne, pescado',

@@ -42,6 +42,7 @@ export const fr: Words = {
     'housse de, sac à, sac de, étui de, étui pour, kit de réparation pour, pour nettoyer la, brosse à, sacoche pour, pochette de, anse de, joint de, filtre pour',
   asides:
     'pour, dans, sur, de, d’, à, au, sous, du, des, avec la, que la, comme, chez, par, en, vers, entre, dans la, la même',
+  fits: 'pour',
   otherUse:
     'lampe, lanterne, voiture, moto, vin, bière, shampoing, savon, huile, crème, pastilles, baume, peinture, chauffage, air, vélo chambre, vinaigre, urine, pipi, désinfectant, gel, lessive',
   food: 'soupe, riz, pâtes, café, thé, miel, confiture, sardines, thon, haricots, lait, sucre, sel, beurre, chocolat, pain, fromage, nouilles, semoule, lentilles, purée, potage, viande, poisson, œufs, farine, huile',

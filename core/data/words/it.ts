@@ -41,6 +41,7 @@ export const it: Words = {
   heads: 'custodia per, sacca per, sacchetto per, spugna per, ricambi per, kit riparazione per',
   asides:
     'per, in, nella, nel, sul, sulla, di, del, della, dello, da, dal, dentro, a, al, alla, come, sotto, fa scaldare la, sta dentro',
+  fits: 'per',
   otherUse:
     'lampada, lanterna, auto, macchina, moto, vino, birra, shampoo, sapone, olio, crema, pastiglie, vernice, aceto, disinfettante',
   food: 'zuppa, riso, pasta, caffè, tè, miele, marmellata, tonno, latte, zucchero, sale, burro, cioccolato, pane, formaggio, fagioli, lenticchie, salame, farina, uova, olio, carne',
@@ -115,7 +116,7 @@ export const it: Words = {
   pieces: 'pezzi, pz, pezzo, x',
   parts: 'pezzi',
   flames: 'fuochi, bruciatori',
-  countLabels: 'q.tà, qtà, quantità, numero',
+  countLabels: 'n, q.tà, qtà, quantità, numero',
   pair: 'paio, paio di, doppio, coppia di',
   packOf: 'confezione da, confezioni da, pacco da, scatola di tavolette da',
   set: 'set, kit, impilabili, serie',

@@ -40,6 +40,7 @@ export const nl: Words = {
   heads: 'hoes voor, tas voor, zakje voor, reparatieset voor',
   asides:
     'voor, in, op, van, bij, onder, over, aan, als, door, naast, achter, om, tegen, uit, boven, per, tijdens, naar, past',
+  fits: 'voor, past op',
   otherUse:
     'lamp, ~lamp, lantaarn, auto, wijn, bier, shampoo, zeep, olie, kettingolie, crème, kruiden, hond, plas, verf, vaseline, azijn',
   food: 'soep, rijst, pasta, koffie, thee, honing, jam, melk, suiker, zout, boter, chocolade, brood, kaas, havermout, bonen, vlees, vis, koekjes, mix',

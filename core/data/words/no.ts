@@ -38,6 +38,7 @@ export const no: Words = {
   tails: 'pose, trekk, etui, børste, reparasjonssett',
   heads: 'pose til, trekk til, etui til',
   asides: 'til, for, i, på, under, av, om, som, ved, foran, bak, over, fra, mot, rundt, oppi, per, pr, vekk fra, ut',
+  fits: 'for, til',
   otherUse:
     'lampe, lampa, ~lampe, lykt, bil, bilen, vin, øl, sjampo, såpe, olje, kremen, krydder, hund, tiss, maling, leppene',
   food: 'suppe, ris, pasta, kaffe, te, honning, syltetøy, melk, sukker, salt, smør, sjokolade, brød, ost, grøt, havregryn, bønner, kjøtt, fisk, mat, røre',

@@ -38,6 +38,7 @@ export const pl: Words = {
   tails: '',
   heads: 'pokrowiec na, worek na, torba na, zestaw naprawczy do, szczotka do, etui na',
   asides: 'do, na, w, we, od, pod, dla, przy, po, jako, jak, nad, za, przed, u, obok, przez',
+  fits: 'do, dla, na',
   otherUse: 'lampa, lampy, samochód, auto, wino, piwo, szampon, mydło, olej, krem, leki, farba, ocet, pies, siku',
   food: 'zupa, ryż, makaron, kawa, herbata, miód, dżem, tuńczyk, mleko, cukier, sól, masło, czekolada, chleb, ser, kasza, soczewica, kiełbasa, mąka, jajka, ryba, mięso, fasola, konserwa',
   water: 'woda, wodę, wody, picie',

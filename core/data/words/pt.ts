@@ -41,6 +41,7 @@ export const pt: Words = {
   heads: 'capa de, capa para, bolsa para, saco para, estojo para, kit de reparação de, esfregão para',
   asides:
     'para, em, de, do, da, sobre, ao, dentro de, dentro da, como, por, na, no, segundo, até, cabe em, cabe na, entre',
+  fits: 'para',
   otherUse:
     'candeeiro, lanterna, carro, mota, moto, vinho, cerveja, champô, xampu, sabão, azeite, óleo, creme, comprimidos, tinta, perfume, vinagre, detergente, urina',
   food: 'sopa, arroz, massa, macarrão, feijão, café, chá, mel, compota, geleia, atum, leite, açúcar, sal, manteiga, chocolate, pão, queijo, aveia, farinha, ovos, carne, peixe, chouriço',

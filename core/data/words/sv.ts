@@ -38,6 +38,7 @@ export const sv: Words = {
   tails: 'väska, fodral, påse, reparationssats, borste, diskmedel',
   heads: 'påse till, fodral till, väska för, fodral för',
   asides: 'till, för, i, på, under, av, om, som, vid, framför, bakom, över, från, mot, runt, inuti, per, ur',
+  fits: 'för, till',
   otherUse:
     'lampa, lampan, ~lampa, lykta, bil, bilen, vin, öl, schampo, tvål, olja, matolja, kräm, krydda, hund, kiss, färg, inte för vatten, smet',
   food: 'soppa, ris, pasta, kaffe, te, honung, sylt, mjölk, socker, salt, smör, choklad, bröd, ost, gröt, havregryn, smet, bönor, kött, fisk, mat, lunchsoppa',

@@ -139,6 +139,8 @@ export interface Words {
   readonly heads: Forms;
   /** Words after which a thing is only mentioned: for (the stove), in (the pot), fits (the mug). */
   readonly asides: Forms;
+  /** Of those, the words before a thing that another is made to go with: (stove) for (230 g canisters), (pot) fits (a 110 g canister). */
+  readonly fits?: Forms;
   /** True where the main noun comes first (bouteille d'alcool), so that a noun after it only describes it. */
   readonly headFirst?: true;
   /** Words that turn any fuel, can or bottle of the same clause to another use: lantern, lamp, car, spray, food, wipes, pee. */

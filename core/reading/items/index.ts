@@ -2,7 +2,7 @@ import { phrase } from '../../model/phrase.js';
 import type { Context } from './context.js';
 import { readCarried } from './away.js';
 import { doubt } from './doubt.js';
-import { draftOf, isMissing, spanOf, stated, type Draft } from './draft.js';
+import { draftOf, isMissing, measuresOf, spanOf, stated, within, type Draft } from './draft.js';
 import { readBareMass, readMass } from './mass.js';
 import { isLedByPerson, readQuantity } from './quantity.js';
 import { readSizes, type Order } from './size.js';
@@ -13,7 +13,7 @@ import type { Role } from '../text/lexicon.js';
 import type { Term } from '../text/terms.js';
 import { clauseOf, inParentheses, spanBreaks } from './clauses.js';
 import { areLooseTablets } from './kinds.js';
-import { thingsOf, type Thing } from './things.js';
+import { fitted, thingsOf, type Thing } from './things.js';
 import { readFuelWords, readRole, readTraits } from './traits.js';
 import { readVolume } from './volume.js';
 
@@ -77,6 +77,7 @@ function passingOf(stretch: Stretch, things: readonly Thing[], mains: readonly T
 /** Reads everything that the tokens of a draft tell. The order matters: what one reader takes, the next does not see. */
 export function fill(stretch: Stretch, draft: Draft, parts: readonly Thing[], context: Context, order: Order): void {
   countCups(stretch, draft);
+  skipFitted(stretch, draft);
   readFuelWords(stretch, draft, context);
   readVolume(stretch, draft);
   takeForPot(stretch, draft);
@@ -123,6 +124,25 @@ function takeForPot(stretch: Stretch, draft: Draft): void {
 
 /** mL: a pan that holds less may be one to fry in. */
 const LEAST_SAUCEPAN_ML = 800;
+
+/** "Stove for 230 g canisters", "réchaud pour cartouche 230 g, 88 g": the grams of what it goes with are none of the stove's. */
+function skipFitted(stretch: Stretch, draft: Draft): void {
+  const fits = within(stretch, draft, 'fits');
+  if (fits.length === 0) return;
+  for (const term of [...within(stretch, draft, 'kind'), ...within(stretch, draft, 'container')]) {
+    if (term.first <= draft.noun[1]) continue;
+    const led = fits.some(({ last }) => last === term.first - 1) ? followedByTwo(stretch, draft, term) : undefined;
+    const measure = fitted(stretch, term) ?? led;
+    if (measure !== undefined) draft.taken.add(measure.first);
+  }
+}
+
+/** The figure right after a term, or after a short word, where the draft has another of its sort further on. */
+function followedByTwo(stretch: Stretch, draft: Draft, term: Term): Measure | undefined {
+  const [first, ...more] = measuresOf(stretch, draft).filter((measure) => measure.first > term.last);
+  const close = first !== undefined && first.first <= term.last + 2 && (stretch.breaks[first.first] ?? 0) === 0;
+  return close && more.some(({ unit }) => unit.dimension === first.unit.dimension) ? first : undefined;
+}
 
 /** "4 cups" that are cups: the number counts them, it is no measure. */
 function countCups(stretch: Stretch, draft: Draft): void {

@@ -100,6 +100,7 @@ function isEmptyBottle(stretch: Stretch, draft: Draft): boolean {
 function readFuelMass(stretch: Stretch, draft: Draft, masses: readonly Measure[]): void {
   const column = !isMissing(draft.massG);
   const labelled = masses.some((measure) => isCalledGross(stretch, measure));
+  const netSaid = masses.some((measure) => isCalledNet(stretch, measure));
   const weighedFirst = !labelled && leadsFull(draft, masses);
   const ordered = weighedFirst ? [...masses].reverse() : masses;
   for (const measure of ordered) {
@@ -108,6 +109,7 @@ function readFuelMass(stretch: Stretch, draft: Draft, masses: readonly Measure[]
     const span = spanOf(stretch, measure.first, measure.last);
     const first = measure === ordered[0];
     const isNet = isCalledNet(stretch, measure);
+    const beside = netSaid && !isNet;
     if (!first && isProduct(stretch, ordered[0], grams)) continue;
     const weighed =
       near(stretch, 'gross', measure.first, measure.last, 2) !== undefined && masses.length > 1 && !labelled;
@@ -117,6 +119,7 @@ function readFuelMass(stretch: Stretch, draft: Draft, masses: readonly Measure[]
       !isNet &&
       !named &&
       (called ||
+        beside ||
         near(stretch, 'empty', measure.first, measure.last, 0) !== undefined ||
         weighed ||
         (!first && draft.fuelMassG.grounds === 'stated' && grams > draft.fuelMassG.value * LEAST_GROSS) ||
@@ -128,7 +131,7 @@ function readFuelMass(stretch: Stretch, draft: Draft, masses: readonly Measure[]
         const basis = basisOf(stretch, measure) ?? (isOfSeveral(draft, grams) ? 'line' : undefined);
         if (basis !== undefined) draft.massBasis = basis;
       }
-    } else if (isMissing(draft.fuelMassG) && first) {
+    } else if (isMissing(draft.fuelMassG) && (first || isNet)) {
       const full = measure.joined === 'list' ? measure.values[1] : undefined;
       // "100/230 g": cans of two sizes, of which one figure would be wrong; "110/190 g" is one can, net and full.
       if (full === undefined || gross(full)) draft.fuelMassG = stated(grams, span);
@@ -160,10 +163,15 @@ function readBareGross(stretch: Stretch, draft: Draft): void {
   );
 }
 
-/** "net 230 g", "230 g net": a word right after one figure is not of the next. */
+/** "net 230 g", "230 g net": a word right beside one figure is not of another. */
 function isCalledNet(stretch: Stretch, measure: Measure): boolean {
   const net = near(stretch, 'net', measure.first, measure.last, 1);
-  return net !== undefined && !(net.last < measure.first && stretch.measures.some((one) => one.last === net.first - 1));
+  if (net === undefined) return false;
+  if (net.first === measure.last + 1) return true;
+  const after = net.first > measure.last;
+  return !stretch.measures.some(
+    (one) => one !== measure && (after ? one.first === net.last + 1 : one.last === net.first - 1),
+  );
 }
 
 /** "12 x 14 g (168 g)": the sum of the figure before. */

@@ -27,7 +27,7 @@ export function readSizes(stretch: Stretch, draft: Draft, order: Order): void {
       measure.joined === 'range' ? measure.values.slice(0, 1) : measure.values,
     );
     if (group.some((measure) => measure.joined === 'list')) readSlashed(stretch, draft, group, values, order);
-    else if (values.length >= 3) readBox(stretch, draft, group, values);
+    else if (values.length >= 3 || isFlat(draft, values)) readBox(stretch, draft, group, values);
     else if (values.length === 2) readPair(stretch, draft, group, values, order);
     else if (group[0] !== undefined) readOne(stretch, draft, group[0]);
   }
@@ -50,13 +50,20 @@ function paired(stretch: Stretch, lengths: readonly Measure[]): Measure[][] {
   return groups;
 }
 
+/** A griddle or a board of 26 × 20 cm: nothing flat is so high. */
+const HIGHEST_FLAT_MM = 120;
+
+function isFlat(draft: Draft, values: readonly number[]): boolean {
+  return draft.kind === 'pan' && values.length === 2 && Math.min(...values) > HIGHEST_FLAT_MM;
+}
+
 function readBox(stretch: Stretch, draft: Draft, group: readonly Measure[], values: readonly number[]): void {
   const [length = 0, width = 0, height = 0] = values;
   const first = group[0];
   const last = group.at(-1);
   if (first === undefined || last === undefined || !isMissing(draft.boxMm)) return;
   draft.boxMm = stated([length, width] as const, spanOf(stretch, first.first, last.last));
-  if (isVessel(draft.kind) && isMissing(draft.heightMm))
+  if (isVessel(draft.kind) && isMissing(draft.heightMm) && values.length > 2)
     draft.heightMm = stated(height, spanOf(stretch, first.first, last.last));
 }
 

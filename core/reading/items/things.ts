@@ -1,4 +1,5 @@
 import type { ItemKind } from '../../model/item.js';
+import type { Measure } from '../quantities/measures.js';
 import { isThing, type Role } from '../text/lexicon.js';
 import type { Term } from '../text/terms.js';
 import { clauseOf, segmentOf, spanBreaks } from './clauses.js';
@@ -308,6 +309,7 @@ function hasTail(stretch: Stretch, term: Term): boolean {
 /** After "for", "in", "on": only mentioned. Not at the head of its row, and not with figures of its own before it. */
 function isAside(stretch: Stretch, term: Term, things: readonly Thing[], context: Context): boolean {
   if (things.length > 0 && (isForSoMany(stretch, term) || isPer(stretch, term))) return true;
+  if ((things.length > 0 || term.first > 3) && fitted(stretch, term) !== undefined) return true;
   for (let at = term.first - 1; at >= Math.max(0, term.first - 4); at--) {
     if (stretch.tokens[at]?.fold === '=') return true;
     if ((stretch.breaks[at + 1] ?? 0) > 0 || stretch.tokens[at]?.type !== 'word') return false;
@@ -322,6 +324,19 @@ function isAside(stretch: Stretch, term: Term, things: readonly Thing[], context
     if (stretch.terms.some((other) => other.role === 'heads' && other.last === at)) return true;
   }
   return false;
+}
+
+/** "fits a 110 g canister", "for 230 g canisters": the figure of what a thing goes with, which is none of its own. */
+export function fitted(stretch: Stretch, term: Term): Measure | undefined {
+  const fits = termsOf(stretch, 'fits');
+  if (fits.length === 0) return undefined;
+  const measure = stretch.measures.find(
+    ({ last }) => last === term.first - 1 || (last === term.first - 2 && stretch.tokens[last + 1]?.fold === '-'),
+  );
+  if (measure === undefined || (stretch.breaks[term.first] ?? 0) > 1) return undefined;
+  const article = termsOf(stretch, 'article').find((word) => word.last === measure.first - 1);
+  const before = (article?.first ?? measure.first) - 1;
+  return fits.some((word) => word.last === before) ? measure : undefined;
 }
 
 /** "1 pot per stove". */

@@ -186,10 +186,11 @@ export function namesContainer(stretch: Stretch, draft: Draft): boolean {
   if (draft.thing?.term.role === 'fuelTypes') return false;
   if (draft.thing === undefined || draft.thing.term.role !== 'kind' || draft.thing.term.value !== 'fuel')
     return draft.thing !== undefined;
-  const generic = stretch.terms.some(
+  const generic = stretch.terms.find(
     (term) => term.role === 'section' && term.value === 'fuel' && term.last === draft.noun[1],
   );
-  if (generic && draft.noun[1] - draft.noun[0] < 2) return false;
+  const named = termsOf(stretch, 'fuelTypes').some((term) => term.last + 1 === generic?.first);
+  if (generic !== undefined && (draft.noun[1] - draft.noun[0] < 2 || named)) return false;
   return !stretch.terms.some(
     (term) => term.role === 'fuelTypes' && term.first === draft.noun[0] && term.last === draft.noun[1],
   );
@@ -304,6 +305,7 @@ function isBeside(stretch: Stretch, draft: Draft, a: Measure, b: Measure): boole
       fold === '+' ||
       fold === '/' ||
       fold === '&' ||
+      fold === '•' ||
       stretch.terms.some((term) => term.role === 'and' && term.first === at)
     )
       return true;
