@@ -136,6 +136,8 @@ export class Reader {
     this.lineBefore = this.line;
     this.line = row.line;
     if (row.type === 'columns') {
+      // "Kitchen, Qty, Weight (g)": the head of its things names the section.
+      if (stretch.terms.some((term) => term.role === 'section' && term.first === 0)) this.sections.openTable(stretch);
       this.mark(row, 'not-cook-kit', phrase`the heads of columns`);
       return;
     }
@@ -376,16 +378,18 @@ export class Reader {
   /** "Weight: 165 g", "- Anzahl: 2", "Weight: 118 g (without lid 92 g)": a label and what it says, right below the thing that it tells of. */
   private isField({ row, tokens, terms, measures }: Stretch): boolean {
     const label = terms.find(({ first }) => first === 0 && tokens[0]?.type === 'word');
-    if (label === undefined || row.cells.length > 1 || row.line - this.lastLine !== 1) return false;
+    if (label === undefined || row.cells.length > 1 || row.line - this.lastLine > 1) return false;
     const named = terms.some(
       ({ role, value, first, last }) =>
         first === 0 &&
         last === label.last &&
         (LABELS.has(role) || FIELDS.has(value as string) || (measures.length === 0 && SORTS.has(value as string))),
     );
-    const at = label.last + 2;
+    const mark = tokens[label.last + 1];
+    const at = label.last + (mark !== undefined && ':|'.includes(mark.fold) && mark.fold !== '' ? 2 : 1);
+    const told = at > label.last + 1 || mark?.gap === 2;
     const end = (measures.find(({ first }) => first === at || first === at + 1)?.last ?? at) + 1;
-    return named && tokens[at - 1]?.fold === ':' && at < tokens.length && (tokens[end]?.type ?? 'sign') === 'sign';
+    return named && told && at < tokens.length && (tokens[end]?.type ?? 'sign') === 'sign';
   }
 
   /** "162 g" on a line of its own, at most one blank line below: copied from a page that stacks its cells. */

@@ -11,6 +11,9 @@ import { unitByName, unitBySymbol, type Unit } from './quantities/units.js';
 /** Longest line that can be a heading, in words. */
 const LONGEST = 14;
 
+/** The level of a section that the head of a table names: below all marked headings. */
+const TABLE = 9;
+
 interface Level extends Partial<
   Pick<Context, 'section' | 'kind' | 'kinds' | 'kindSpan' | 'massUnit' | 'away' | 'stoveType' | 'fuelType'>
 > {
@@ -37,6 +40,20 @@ export class Sections {
   open(stretch: Stretch, level: number, plain: boolean): void {
     while (this.stack.length > 0 && (this.stack.at(-1)?.level ?? 0) >= level) this.stack.pop();
     this.stack.push(levelOf(stretch, level, plain));
+    this.lent = undefined;
+  }
+
+  /** Takes the head of a table that names its section. */
+  openTable(stretch: Stretch): void {
+    const section = termsOf(stretch, 'section').find((term) => term.first === 0);
+    this.stack = this.stack.filter((level) => level.level < TABLE);
+    this.stack.push({
+      level: TABLE,
+      plain: false,
+      listed: false,
+      perPerson: false,
+      section: section?.value as SectionMeaning,
+    });
     this.lent = undefined;
   }
 

@@ -100,7 +100,18 @@ export function columnsOf(
   const columns = heads.some((head) => head?.meaning === 'person') ? withShared(text, cells, heads, dictionary) : heads;
   const named = columns.filter((column) => column !== undefined).length;
   const filled = cells.filter((cell) => cell.end > cell.start).length;
-  return sure || (named >= 2 && named * 2 >= filled) ? columns : undefined;
+  if (sure || (named >= 2 && named * 2 >= filled)) return columns;
+  return named === 1 && filled === 2 && columns[0] === undefined && isSection(text, cells[0]!, dictionary)
+    ? columns
+    : undefined;
+}
+
+/** "Kitchen, g": the name of a section heads its things. */
+function isSection(text: string, cell: Cell, dictionary: Dictionary): boolean {
+  const tokens = tokenise(text, cell.start, cell.end, true);
+  return findTerms(tokens, dictionary).some(
+    ({ role, first, last }) => role === 'section' && first === 0 && last === tokens.length - 1,
+  );
 }
 
 function withShared(

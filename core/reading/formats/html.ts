@@ -1,6 +1,7 @@
 import type { Dictionary } from '../text/lexicon.js';
 import { tagEnd } from '../text/fold.js';
 import { columnsOf, withItemColumn } from './columns.js';
+import { fieldRow } from './fields.js';
 import { trim } from './lines.js';
 import type { Cell, Column, Row, SourceLine } from './rows.js';
 
@@ -156,6 +157,8 @@ function tableRow(
   const base = { line, level: 0, bullet: true, quoted: false };
   const found = columnsOf(text, cells, dictionary, headed && cells.length > 1);
   if (found !== undefined) return { ...base, type: 'columns', cells, columns: withItemColumn(found) };
+  const field = fieldRow(text, cells, line, dictionary);
+  if (field !== undefined) return field;
   const placed = cells.map((cell, i) => {
     const column = columns[i];
     return column === undefined ? cell : { ...cell, column };

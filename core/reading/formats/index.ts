@@ -5,6 +5,7 @@ import { columnsOf, withItemColumn } from './columns.js';
 import { htmlRows, isHtml } from './html.js';
 import { fusedCells, isFusedHead, unitOfHead } from './fused.js';
 import type { Unit } from '../quantities/units.js';
+import { fieldRow } from './fields.js';
 import { trim } from './lines.js';
 import { unstacked } from './stacked.js';
 import { plainRow } from './plain.js';
@@ -68,6 +69,11 @@ export function* rowsOf(text: string, lines: readonly SourceLine[], dictionary: 
       continue;
     }
     table ??= { columns: [], by: cut.by, starts: [], line };
+    const field = cut.by === 'comma' ? undefined : fieldRow(text, cut.cells, line.number, dictionary);
+    if (field !== undefined) {
+      rows.push(field);
+      continue;
+    }
     const known = table.columns;
     rows.push({
       line: line.number,

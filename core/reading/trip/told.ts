@@ -95,6 +95,8 @@ export function labelledCounts(stretch: Stretch, role: Term['role']): Count[] {
     if (termsOf(stretch, role)[i - 1]?.first === label.first) continue;
     const from = Math.max(segmentOf(stretch, label).from, (counts.at(-1)?.last ?? -1) + 1);
     const mark = stretch.tokens[label.last + 1];
+    // "d=16 h=9": the label of a size.
+    if (mark?.fold === '=' && stretch.tokens[label.last]?.fold.length === 1) continue;
     const at = mark?.fold === ':' || mark?.fold === '=' ? label.last + 2 : label.last + 1;
     const number = numbers.find(({ first }) => first === at);
     if (number === undefined || (at === label.last + 1 && mark?.gap !== 2)) continue;

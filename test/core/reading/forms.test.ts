@@ -63,6 +63,56 @@ const TABLES: readonly Case[] = [
   ],
 ];
 
+const SECTIONS: readonly Case[] = [
+  [
+    'heads that name the section',
+    [
+      'Kitchen\tQty\tWeight (g)',
+      'Canister 230\t1\t375',
+      '',
+      'Sleep\tQty\tWeight (g)',
+      'Canister 230\t1\t375',
+      '',
+      'Water\tg',
+      'Bag 2 L\t40',
+    ],
+    [
+      { kind: 'fuel', g: 375, fuel: '~gas', net: '~230' },
+      { kind: 'bladder', ml: [2000], g: 40 },
+    ],
+  ],
+  [
+    'a table that describes one thing',
+    [
+      '# Zorvik Storm Pot',
+      '',
+      'Capacity\t1.3 L',
+      'Weight\t182 g',
+      'Diameter\t14 cm',
+      '',
+      '# Elsewhere',
+      '',
+      'Weight\t5 kg',
+    ],
+    [{ kind: '~pot', ml: [1300], g: 182, d: 140 }],
+  ],
+  [
+    'the same of a page',
+    [
+      '<h1>Zorvik Storm Pot</h1><table><tr><td>Capacity</td><td>1.3 L</td></tr><tr><td>Height</td><td>9 cm</td></tr></table>',
+    ],
+    [{ kind: '~pot', ml: [1300], h: 90 }],
+  ],
+  [
+    'what weighs the thing already, and a row of the list',
+    ['Pot 1 L\t140 g', 'Weight\t182 g', 'Mug\t60 g'],
+    [
+      { kind: 'pot', ml: [1000], g: 140 },
+      { kind: 'mug', g: 60 },
+    ],
+  ],
+];
+
 const PAGES: readonly Case[] = [
   [
     'a list of terms, each with what is said of it',
@@ -440,9 +490,12 @@ const FIGURES: readonly Case[] = [
 ];
 
 describe('the forms of lists', () => {
-  it.each([...TABLES, ...PAGES, ...STACKS, ...FIELDS, ...FORUM, ...NOTES, ...FIGURES])('%s', (_form, lines, items) => {
-    expect(readList(lines.join('\n')).items.map(told)).toEqual(items);
-  });
+  it.each([...TABLES, ...SECTIONS, ...PAGES, ...STACKS, ...FIELDS, ...FORUM, ...NOTES, ...FIGURES])(
+    '%s',
+    (_form, lines, items) => {
+      expect(readList(lines.join('\n')).items.map(told)).toEqual(items);
+    },
+  );
 
   it('takes the quotation marks of cells for no inches', () => {
     const text = '"Topf";"1";"165"\n"Becher";"2";"58"\n"Löffel";"2";"12"\n"Kocher";"1";"90"';

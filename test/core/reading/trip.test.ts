@@ -35,6 +35,8 @@ describe('ranges of days', () => {
     ['Low: 5 °F   Nights: 2', { days: '~3', lowC: -15 }],
     ['8月3日-5日 夏の縦走', { season: 'summer' }],
     // Not decided, of food, or of other things.
+    ['Pot d=16 h=9 cm', {}],
+    ['days = 4', { days: 4 }],
     ['Four or five nights', {}],
     ['Food for 3-4 days', {}],
     ['Day 3-4: the pass', {}],
