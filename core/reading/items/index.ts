@@ -280,6 +280,8 @@ function isListed(stretch: Stretch, context: Context): boolean {
 const PLAIN = 130;
 /** Words from which a line that ends in a question mark asks: "windscreen?" is a thing in doubt. */
 const SHORTEST_QUESTION = 3;
+/** Words from which a line without a figure tells something, whatever it ends in. */
+const SHORTEST_PROSE = 12;
 
 /** A line short enough to be one of a list rather than running prose. */
 function isPlainLine(stretch: Stretch): boolean {
@@ -289,6 +291,7 @@ function isPlainLine(stretch: Stretch): boolean {
   const { words } = stretch;
   const figures = stretch.measures.length + stretch.bare.length;
   const end = stretch.tokens.at(-1)?.fold;
+  if (figures === 0 && words >= SHORTEST_PROSE && words > MOST_WORDS_A_PART * partsIn(stretch)) return false;
   if (figures === 0 && words >= (end === '?' ? SHORTEST_QUESTION : 6) && (end === '.' || end === '?' || end === '!'))
     return false;
   const sentences = stretch.breaks.filter(

@@ -265,9 +265,11 @@ function isCalledCount({ stretch, draft, count }: Sided): boolean {
 /** Between commas or brackets with nothing else, before another number, or as the first word of a cell. */
 function standsAlone({ stretch, draft, count, many, previous, next }: Sided): boolean {
   const opens = stretch.breaks[count.first] ?? 0;
+  // "…, two 6 l bags": a word that counts stands before what it counts.
+  const spoken = stretch.tokens[count.first]?.type === 'word';
   const ends =
     next === undefined ||
-    next.type === 'number' ||
+    (next.type === 'number' && !spoken) ||
     count.last + 1 >= draft.to ||
     (stretch.breaks[count.last + 1] ?? 0) > 0;
   if (many !== true && count.value > MOST_BESIDE) return false;

@@ -31,10 +31,14 @@ export function peopleOf(stretch: Stretch, gear: boolean): Given<number> | undef
       !countsOther(stretch, term),
   );
   const size = ours && sizeOf(stretch, ours);
-  // "The four of us: me and my dad, …": who is named are some of them.
-  if (size !== undefined && !(party !== undefined && Number(party.value) > valueIn(size))) return size;
-  const along = companies.filter((company) => company.along);
   const numbers = numbersIn(stretch);
+  // "The four of us: me and my dad, …", "4 of us": who is named are some of them.
+  const most = Math.max(
+    Number(party?.value ?? 0),
+    ...numbers.filter((number) => peopleAfter(stretch, number) !== undefined).map(({ value }) => value),
+  );
+  if (size !== undefined && most <= valueIn(size)) return size;
+  const along = companies.filter((company) => company.along);
   for (const number of numbers) {
     if (number.value < 1 || number.value > 200 || (party !== undefined && party.first < number.first)) continue;
     if (hasRating(stretch, number.first) || isDoubt(stretch, number.first)) continue;

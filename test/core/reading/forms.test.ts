@@ -363,6 +363,28 @@ const FORUM: readonly Case[] = [
 
 const NOTES: readonly Case[] = [
   [
+    'a sentence before the list is none of it, whatever it ends in',
+    [
+      "Here's my cook kit for the high route in September, let me know what you think",
+      'Pot: 700 ml',
+      'Spoon: long, 0.5 oz',
+    ],
+    [
+      { kind: 'pot', ml: [700] },
+      { kind: 'utensil', g: 14 },
+    ],
+  ],
+  [
+    'a line of many things is one, whatever it ends in',
+    ['pot, pan, kettle, mug, bowl, spoon, fork, windscreen, stove, rope, map, whistle, tent', 'compass'],
+    ['pot', 'pan', 'kettle', 'mug', 'bowl', 'utensil', 'utensil', 'windscreen', 'stove'].map((kind) => ({ kind })),
+  ],
+  [
+    'a counting word before a size counts what comes after',
+    ['coffee pot 1.5 l, two 6 l dry sacks'],
+    [{ kind: 'kettle', ml: [1500] }],
+  ],
+  [
     'a thing alone on its line heads nothing where others stand alone before it',
     ['# Cuisine', 'Veste de pluie', 'réchaud', 'réchaud à gaz – 230 g'],
     [{ kind: 'stove' }, { kind: 'stove', g: 230, stove: 'gas' }],

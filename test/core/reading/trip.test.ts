@@ -96,6 +96,8 @@ describe('who goes', () => {
     ['2 vuxna 2 barn, 3 dagar', { people: 4, days: 3, youthGroup: true }],
     ['2 dorosłych, 2 dzieci', { people: 4, youthGroup: true }],
     ['大人2人、子供1人', { people: 3, youthGroup: true }],
+    ['Four of us; two stoves (Arno and me)', { people: 4 }],
+    ['4 of us, two stoves (my dad and me)', { people: 4 }],
     ['People: 4, Nights: 5, Low: -20 °C', { people: 4, days: '~6', lowC: -20 }],
     ['People\t4\nDays\t5', { people: 4, days: 5 }],
     ['Number of people: 4', { people: 4 }],
