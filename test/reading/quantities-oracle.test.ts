@@ -1,3 +1,4 @@
+import { createRequire } from 'node:module';
 import { convert } from 'convert';
 import fc from 'fast-check';
 import { extractMeasurements } from 'parse-ingredient';
@@ -5,10 +6,22 @@ import { describe, expect, it } from 'vitest';
 import { parseMeasure } from '../../core/index.js';
 
 /**
- * Numbers and units as people write them, against two general-purpose libraries: `convert` 8.0.2 for the size of each unit and
- * parse-ingredient 3.0.0 (`extractMeasurements`) for what number and unit a text holds. Where one of them is known to differ, the
- * case stands in `DISAGREEMENTS` with its reason.
+ * Numbers and units as people write them, against three general-purpose libraries: `convert` 8.0.2 for the size of each unit,
+ * parse-ingredient 3.0.0 (`extractMeasurements`) for what number and unit an English text holds, and recognizers-text 1.3.1
+ * (`recognizeDimension`) for those of a text with decimal commas. Where one of them is known to differ, the case stands in
+ * `DISAGREEMENTS` with its reason.
  */
+const { Culture, recognizeDimension } = createRequire(import.meta.url)(
+  '@microsoft/recognizers-text-number-with-unit',
+) as Recognisers;
+
+interface Recognisers {
+  readonly Culture: Readonly<Record<string, string>>;
+  readonly recognizeDimension: (
+    text: string,
+    culture: string,
+  ) => readonly { readonly resolution: { readonly value: string; readonly unit: string } | null }[];
+}
 
 type Dimension = 'volume' | 'mass' | 'length';
 
@@ -57,6 +70,13 @@ const IMPERIAL = [
   unit('volume', 'imperial gallon', 'gal, gallons', 'en-GB'),
 ];
 
+/** Only `convert` knows these: the units of metric kitchens. */
+const KITCHEN = [
+  unit('volume', 'centiliter', 'cl, centiliters'),
+  unit('mass', 'hectogram', 'hg'),
+  unit('mass', 'decagram', 'dkg'),
+];
+
 /** A number and how it is written: no three places after the point, which could part thousands. */
 const NUMBERS = fc.oneof(
   fc.integer({ min: 1, max: 2500 }).map((value) => ({ value, text: String(value) })),
@@ -93,7 +113,7 @@ const near = (value: number, other: number) => Math.abs(value - other) <= 1e-9 *
 const textOf = (number: string, written: string) => (written === '"' ? `${number}"` : `${number} ${written}`);
 
 describe('the size of a unit is that of convert', () => {
-  it.each([...UNITS, ...IMPERIAL])('$name ($locale)', ({ dimension, name, locale, written }) => {
+  it.each([...UNITS, ...IMPERIAL, ...KITCHEN])('$name ($locale)', ({ dimension, name, locale, written }) => {
     for (const word of written)
       expect(parseMeasure(textOf('7', word), dimension, locale)?.value, word).toBeCloseTo(
         convert(7, name).to(BASE[dimension] as never) as unknown as number,
@@ -103,7 +123,7 @@ describe('the size of a unit is that of convert', () => {
 
   it('for any number in any unit', () => {
     fc.assert(
-      fc.property(quantities([...UNITS, ...IMPERIAL]), ({ unit: { of, written }, number }) => {
+      fc.property(quantities([...UNITS, ...IMPERIAL, ...KITCHEN]), ({ unit: { of, written }, number }) => {
         const read = parseMeasure(textOf(number.text, written), of.dimension, of.locale);
         const truth = convert(number.value, of.name).to(BASE[of.dimension] as never) as unknown as number;
         expect(near(read?.value ?? NaN, truth), `${textOf(number.text, written)}: ${read?.value} for ${truth}`).toBe(
@@ -214,5 +234,71 @@ describe('the number and unit of a text are those of extractMeasurements', () =>
     const reference = referenceOf(text, dimension)?.value;
     if (theirs === undefined) expect(reference).toBeUndefined();
     else expect(reference).toBeCloseTo(theirs, 6);
+  });
+});
+
+/** Units as other languages name them, with the recogniser's name for each. */
+const ABROAD: readonly {
+  readonly culture: string;
+  readonly locale: string;
+  readonly units: readonly (readonly [written: string, theirs: string, dimension: Dimension, name: UnitCase['name']])[];
+}[] = [
+  {
+    culture: 'German',
+    locale: 'de',
+    units: [
+      ['Liter', 'Liter', 'volume', 'liter'],
+      ['l', 'Liter', 'volume', 'liter'],
+      ['cm', 'Centimeter', 'length', 'centimeter'],
+    ],
+  },
+  {
+    culture: 'French',
+    locale: 'fr',
+    units: [
+      ['litres', 'Litre', 'volume', 'liter'],
+      ['cl', 'Centilitre', 'volume', 'centiliter'],
+      ['grammes', 'Gram', 'mass', 'gram'],
+      ['kg', 'Kilogramme', 'mass', 'kilogram'],
+      ['centimètres', 'Centimètres', 'length', 'centimeter'],
+    ],
+  },
+  {
+    culture: 'Spanish',
+    locale: 'es',
+    units: [
+      ['litros', 'Litro', 'volume', 'liter'],
+      ['l', 'Litro', 'volume', 'liter'],
+      ['gramos', 'Gramo', 'mass', 'gram'],
+      ['cm', 'Centímetro', 'length', 'centimeter'],
+    ],
+  },
+  {
+    culture: 'Portuguese',
+    locale: 'pt',
+    units: [
+      ['litros', 'Litro', 'volume', 'liter'],
+      ['ml', 'Mililitro', 'volume', 'milliliter'],
+      ['gramas', 'Grama', 'mass', 'gram'],
+    ],
+  },
+  { culture: 'Dutch', locale: 'nl', units: [['liter', 'Liter', 'volume', 'liter']] },
+];
+
+describe('with a decimal comma the number and unit are those of recognizeDimension', () => {
+  it.each(ABROAD)('in $culture', ({ culture, locale, units }) => {
+    const tenths = fc.integer({ min: 1, max: 999 }).map((n) => n / 10);
+    fc.assert(
+      fc.property(fc.constantFrom(...units), tenths, ([written, theirs, dimension, name], value) => {
+        const text = `${value.toFixed(1).replace('.', ',')} ${written}`;
+        const [found] = recognizeDimension(text, Culture[culture]!);
+        expect(found?.resolution?.unit, text).toBe(theirs);
+        const theirValue = Number(found?.resolution?.value.replace(',', '.'));
+        const truth = convert(theirValue, name).to(BASE[dimension] as never) as unknown as number;
+        const read = parseMeasure(text, dimension, locale)?.value;
+        expect(near(read ?? NaN, truth), `${text}: ${read} for ${truth}`).toBe(true);
+      }),
+      { numRuns: 25 },
+    );
   });
 });
