@@ -96,11 +96,14 @@ function isEmptyBottle(stretch: Stretch, draft: Draft): boolean {
   );
 }
 
+/** The same mass in two units, rounded, differs by less. */
+const SAME = 1.04;
+
 /** "230 g can": the figure of the name is the gas in it; "(384 g full)" is what the scale says. */
 function readFuelMass(stretch: Stretch, draft: Draft, masses: readonly Measure[]): void {
   const column = !isMissing(draft.massG);
   const labelled = masses.some((measure) => isCalledGross(stretch, measure));
-  const netSaid = masses.some((measure) => isCalledNet(stretch, measure));
+  const net = masses.find((measure) => isCalledNet(stretch, measure));
   const weighedFirst = !labelled && leadsFull(draft, masses);
   const ordered = weighedFirst ? [...masses].reverse() : masses;
   for (const measure of ordered) {
@@ -109,7 +112,7 @@ function readFuelMass(stretch: Stretch, draft: Draft, masses: readonly Measure[]
     const span = spanOf(stretch, measure.first, measure.last);
     const first = measure === ordered[0];
     const isNet = isCalledNet(stretch, measure);
-    const beside = netSaid && !isNet;
+    const beside = net !== undefined && !isNet && grams > gramsOf(net) * SAME;
     if (!first && isProduct(stretch, ordered[0], grams)) continue;
     const weighed =
       near(stretch, 'gross', measure.first, measure.last, 2) !== undefined && masses.length > 1 && !labelled;

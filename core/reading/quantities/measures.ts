@@ -101,7 +101,7 @@ export function findMeasures(tokens: readonly Token[], terms: readonly Term[], c
     open.push(at);
     const found =
       leadingUnit(tokens, at, near, free) ?? unitAfter(tokens, at, near, quotes.open) ?? unitBefore(tokens, at);
-    if (found === undefined) continue;
+    if (found === undefined || (isAcross(tokens, at) && found.unit.dimension !== 'length')) continue;
     if (isThousandsOf(tokens, at, found) && bare.at(-1)?.at === at - 1) bare.pop();
     for (let next = at + 2; next <= found.last && joinOf(tokens, next - 2, next, joiners) === 'times'; next += 2)
       open.push(next);
@@ -129,6 +129,11 @@ export function findMeasures(tokens: readonly Token[], terms: readonly Term[], c
   measures.sort((a, b) => a.first - b.first);
   const whole = halves.size === 0 ? measures : measures.map((measure) => withHalves(measure, joiners, halves, tokens));
   return { measures: whole.some(isPounds) ? compounds(whole, bare, tokens) : whole, bare };
+}
+
+/** "ø 20 gr 250": what stands after the sign is a length, whatever comes next. */
+function isAcross(tokens: readonly Token[], at: number): boolean {
+  return tokens[at - 1]?.fold === 'ø';
 }
 
 /** "2 600 W": a blank parts thousands, where a count before so many watts makes no sense. */

@@ -134,7 +134,7 @@ export function leadingUnit(tokens: readonly Token[], at: number, near: UnitMark
   const symbol = tokens[place];
   if (symbol?.type !== 'word' || place < free || gap === 2 || (gap === 0 && !dotted) || !LEADING.has(symbol.fold))
     return undefined;
-  if (place > free && tokens[place - 1]?.type === 'number') return undefined;
+  if (place > free && tokens[place - 1]?.type === 'number' && tokens[place - 2]?.fold !== 'ø') return undefined;
   const unit = unitBySymbol(symbol.fold);
   if (unit === undefined || number === undefined || (symbol.fold === 'l' && number.whole)) return undefined;
   if (unit === UNITS.g && number.value < LEAST_LED_GRAMS) return undefined;
