@@ -134,7 +134,10 @@ export function withItemColumn(columns: readonly (Column | undefined)[]): (Colum
   const item = columns.findIndex((column) => column?.meaning === 'item');
   if (item >= 0)
     return columns.map((column, i) =>
-      column?.meaning === 'item' && i > item ? { ...column, meaning: 'notes' } : column,
+      // The same head again begins a table beside the first.
+      column?.meaning === 'item' && i > item && column.head.trim() !== columns[item]?.head.trim()
+        ? { ...column, meaning: 'notes' }
+        : column,
     );
   const at = columns.findIndex((column) => column === undefined || column.meaning === 'notes');
   return columns.map((column, i) => (i === at ? { meaning: 'item', head: '' } : column));

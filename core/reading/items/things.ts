@@ -306,9 +306,20 @@ function hasTail(stretch: Stretch, term: Term): boolean {
   });
 }
 
+/** "for the kettle and the mug": what an aside names second. */
+function isSecondAside(stretch: Stretch, term: Term, things: readonly Thing[], context: Context): boolean {
+  const definite =
+    termsOf(stretch, 'determiners').some((word) => word.last === term.first - 1) &&
+    !termsOf(stretch, 'article').some((word) => word.last === term.first - 1);
+  const and = termsOf(stretch, 'and').find((word) => word.last === term.first - 2);
+  const first = and && termsOf(stretch, 'kind').find((other) => other.last === and.first - 1);
+  return definite && first !== undefined && isAside(stretch, first, things, context);
+}
+
 /** After "for", "in", "on": only mentioned. Not at the head of its row, and not with figures of its own before it. */
 function isAside(stretch: Stretch, term: Term, things: readonly Thing[], context: Context): boolean {
   if (things.length > 0 && (isForSoMany(stretch, term) || isPer(stretch, term))) return true;
+  if (things.length > 0 && isSecondAside(stretch, term, things, context)) return true;
   if ((things.length > 0 || term.first > 3) && fitted(stretch, term) !== undefined) return true;
   for (let at = term.first - 1; at >= Math.max(0, term.first - 4); at--) {
     if (stretch.tokens[at]?.fold === '=') return true;

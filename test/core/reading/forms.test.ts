@@ -148,6 +148,20 @@ const PAGES: readonly Case[] = [
     [{ kind: 'pot', ml: [1000], g: 140 }, { kind: 'stove', g: 88, stove: 'gas' }, { kind: 'mug' }],
   ],
   [
+    'two tables side by side, both of kit',
+    ['Item\tWeight\tItem\tWeight', 'Pot 1 L\t140 g\tTent\t1800 g', 'Mug\t60 g\tSpoon\t12 g'],
+    [
+      { kind: 'pot', ml: [1000], g: 140 },
+      { kind: 'mug', g: 60 },
+      { kind: 'utensil', g: 12 },
+    ],
+  ],
+  [
+    'what two things a thing is for, and a thing beside it',
+    ['- lid for the kettle and the mug', '- lid for the kettle, and a mug 300 ml'],
+    [{ kind: 'lid' }, { kind: 'lid' }, { kind: 'mug', ml: [300] }],
+  ],
+  [
     // No second table begins with a count.
     'one table with the same head twice',
     ['Item\tg\tQty\tg', 'Pot 1 L\t140\t1\t140', 'Mug\t60\t2\t120'],
