@@ -86,6 +86,12 @@ const SETS: readonly Case[] = [
     { kind: 'lid', g: 100 },
   ],
   ['cook set 620 g: pot 1.5 L, pan 20 cm', { kind: 'pot', ml: [1500] }, { kind: 'pan', d: 200 }],
+  [
+    'Kochgeschirr (2 Töpfe 1,0 + 1,5 l, Pfanne Ø 18) 560 g',
+    { kind: 'pot', n: 2, ml: [1000, 1500], g: 560 },
+    { kind: 'pan', d: '~180' },
+  ],
+  ['Kochgeschirr 1,2 l 300 g', { kind: 'pot', ml: [1200], g: 300 }],
   ['pot set 620 g (lid 100 g)', { kind: 'pot', g: 620 }, { kind: 'lid', g: 100 }],
   ['Pot 1L 140g, bottle 2L 220g', { kind: 'pot', ml: [1000], g: 140 }, { kind: 'bottle', ml: [2000], g: 220 }],
   ['Pot 1 L 140 g, lid 20 g', { kind: 'pot', ml: [1000], g: 140 }, { kind: 'lid', g: 20 }],

@@ -132,7 +132,7 @@ export const de: Words = {
   countLabels: 'anzahl, menge, stückzahl',
   pair: 'paar, doppelt',
   packOf: 'packung, packungen, pack, schachtel, schachteln, päckchen, set mit, satz',
-  set: 'set, ~set, satz, ineinander, teilig, kochset',
+  set: 'set, ~set, satz, ineinander, teilig, kochset, kochgeschirr',
   each: 'je, je stück, pro stück, à, á, jeweils, das stück, einzeln, stück',
   together: 'zusammen, zus, gesamt, insgesamt, alle, beide zusammen, komplett, alles, für beide',
   perPerson:
