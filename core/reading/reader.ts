@@ -17,12 +17,18 @@ import { sharePerson } from './items/quantity.js';
 import type { Order } from './items/size.js';
 import { termsOf, type Stretch } from './items/stretch.js';
 import type { MassUnits } from './usual-units.js';
-import { isBold, isHeading, isTotal, namesItself, Sections, type Lent } from './sections.js';
+import { isBold, isHeading, isTotal, namesItself, NOTHING_LENT, Sections, type Lent } from './sections.js';
 import { unread } from './unread.js';
 import { Dictionary, type Role } from './text/lexicon.js';
 import { gather, readTrip, type Gathered } from './trip/index.js';
 
-const NOTHING: Context = { perPerson: false, headFirst: false, bulleted: false, plainLists: false, cooks: false };
+const NOTHING: Context = {
+  ...NOTHING_LENT,
+  headFirst: false,
+  bulleted: false,
+  plainLists: false,
+  cooks: false,
+};
 
 /** Fills in what the first leaves open from the second; gives whether anything came of it. */
 function addTo(draft: Draft, more: Draft): boolean {
@@ -258,10 +264,9 @@ export class Reader {
   }
 
   private contextFor(lent: Lent, bulleted: boolean): Context {
-    const { said } = this.massUnits;
     return {
-      ...(said === undefined ? {} : { massUnit: said }),
       ...lent,
+      massUnit: lent.massUnit ?? this.massUnits.said,
       headFirst: this.dictionary.languages[0]?.headFirst ?? false,
       bulleted,
       plainLists: this.plain,
@@ -270,7 +275,7 @@ export class Reader {
   }
 
   /** "Water: 2 × 1 L bottles": a row can bring its own heading. What the column of owners says of its whereabouts counts too. */
-  private label(stretch: Stretch): Pick<Context, 'section' | 'away'> | undefined {
+  private label(stretch: Stretch): { section?: SectionMeaning; away?: string } | undefined {
     let colon = 1;
     while (colon <= LONGEST_LABEL && stretch.tokens[colon]?.fold !== ':') colon++;
     const section =

@@ -14,11 +14,8 @@ const LONGEST = 14;
 /** The level of a section that the head of a table names: below all marked headings. */
 const TABLE = 9;
 
-interface Level extends Partial<
-  Pick<Context, 'section' | 'kind' | 'kinds' | 'kindSpan' | 'massUnit' | 'away' | 'stoveType' | 'fuelType'>
-> {
+interface Level extends Lent {
   readonly level: number;
-  readonly perPerson: boolean;
   /** A plain line, no marked heading: it ends with its list. */
   readonly plain: boolean;
   listed: boolean;
@@ -29,6 +26,18 @@ export type Lent = Pick<
   Context,
   'section' | 'kind' | 'kinds' | 'kindSpan' | 'massUnit' | 'away' | 'stoveType' | 'fuelType' | 'perPerson'
 >;
+
+export const NOTHING_LENT: Lent = {
+  section: undefined,
+  kind: undefined,
+  kinds: undefined,
+  kindSpan: undefined,
+  massUnit: undefined,
+  away: undefined,
+  stoveType: undefined,
+  fuelType: undefined,
+  perPerson: false,
+};
 
 /** Follows the headings of a text, and says what they lend to a row. */
 export class Sections {
@@ -48,6 +57,7 @@ export class Sections {
     const section = termsOf(stretch, 'section').find((term) => term.first === 0);
     this.stack = this.stack.filter((level) => level.level < TABLE);
     this.stack.push({
+      ...NOTHING_LENT,
       level: TABLE,
       plain: false,
       listed: false,
@@ -72,10 +82,7 @@ export class Sections {
   told(): void {
     const top = this.stack.at(-1);
     if (top?.kind === undefined || top.kinds === true) return;
-    const told = { ...top };
-    delete told.kind;
-    delete told.kindSpan;
-    this.stack[this.stack.length - 1] = told;
+    this.stack[this.stack.length - 1] = { ...top, kind: undefined, kindSpan: undefined };
     this.lent = undefined;
   }
 
@@ -85,20 +92,19 @@ export class Sections {
   }
 
   private lentNow(): Lent {
-    const lent: { -readonly [K in keyof Context]?: Context[K] } = {};
-    for (const level of this.stack) {
-      if (level.section !== undefined) lent.section = level.section;
-      else if (!level.plain && level === this.stack[0]) delete lent.section;
-      for (const key of ['massUnit', 'away', 'stoveType', 'fuelType'] as const)
-        if (level[key] !== undefined) Object.assign(lent, { [key]: level[key] });
-    }
     const top = this.stack.at(-1);
-    if (top?.kind !== undefined && top.kindSpan !== undefined) {
-      lent.kind = top.kind;
-      lent.kindSpan = top.kindSpan;
-      if (top.kinds === true) lent.kinds = true;
-    }
-    return { ...lent, perPerson: this.stack.some((level) => level.perPerson) };
+    const nearest = <K extends keyof Lent>(key: K) => this.stack.findLast((level) => level[key] !== undefined)?.[key];
+    return {
+      section: nearest('section'),
+      kind: top?.kind,
+      kinds: top?.kind === undefined ? undefined : top.kinds,
+      kindSpan: top?.kindSpan,
+      massUnit: nearest('massUnit'),
+      away: nearest('away'),
+      stoveType: nearest('stoveType'),
+      fuelType: nearest('fuelType'),
+      perPerson: this.stack.some((level) => level.perPerson),
+    };
   }
 }
 
@@ -128,18 +134,14 @@ function levelOf(stretch: Stretch, level: number, plain: boolean): Level {
     plain,
     listed: false,
     perPerson: person,
-    ...(section === undefined ? {} : { section: section.value as SectionMeaning }),
-    ...(away === undefined ? {} : { away: AWAY[away.value as AwayReason] }),
-    ...(kind === undefined
-      ? {}
-      : {
-          kind: kind.value as ItemKind,
-          ...(kind.many === true ? { kinds: true as const } : {}),
-          kindSpan: [tokens[kind.first]?.start ?? 0, tokens[kind.last]?.end ?? 0] as const,
-        }),
-    ...(stove === undefined ? {} : { stoveType: stove.value as StoveType }),
-    ...(fuel === undefined ? {} : { fuelType: fuel.value as FuelType }),
-    ...(massUnit === undefined ? {} : { massUnit }),
+    section: section?.value as SectionMeaning | undefined,
+    away: away === undefined ? undefined : AWAY[away.value as AwayReason],
+    kind: kind?.value as ItemKind | undefined,
+    kinds: kind?.many === true ? true : undefined,
+    kindSpan: kind === undefined ? undefined : [tokens[kind.first]?.start ?? 0, tokens[kind.last]?.end ?? 0],
+    stoveType: stove?.value as StoveType | undefined,
+    fuelType: fuel?.value as FuelType | undefined,
+    massUnit,
   };
 }
 

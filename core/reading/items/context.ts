@@ -2,22 +2,22 @@ import type { SectionMeaning } from '../../data/words/words.js';
 import type { FuelType, ItemKind, StoveType } from '../../model/item.js';
 import type { Unit } from '../quantities/units.js';
 
-/** What the rows before lend to a row. */
+/** What the rows before lend to a row. All fields are always there: objects of one shape are read fastest. */
 export interface Context {
-  readonly section?: SectionMeaning;
+  readonly section: SectionMeaning | undefined;
   /** The thing that the heading names: what follows tells of it. */
-  readonly kind?: ItemKind;
+  readonly kind: ItemKind | undefined;
   /** The heading names several: each row that gives a size is one. */
-  readonly kinds?: true;
+  readonly kinds: true | undefined;
   /** The words of that heading. */
-  readonly kindSpan?: readonly [number, number];
+  readonly kindSpan: readonly [number, number] | undefined;
   /** Unit of the figures that show none. */
-  readonly massUnit?: Unit;
+  readonly massUnit: Unit | undefined;
   readonly perPerson: boolean;
   /** Why nothing of this section is in the kit. */
-  readonly away?: string;
-  readonly stoveType?: StoveType;
-  readonly fuelType?: FuelType;
+  readonly away: string | undefined;
+  readonly stoveType: StoveType | undefined;
+  readonly fuelType: FuelType | undefined;
   /** Languages that put the main noun first ("bouteille d'alcool"). */
   readonly headFirst: boolean;
   /** The row has a bullet or stands in a table. */
