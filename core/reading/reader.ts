@@ -22,6 +22,9 @@ import { unread } from './unread.js';
 import { Dictionary, type Role } from './text/lexicon.js';
 import { gather, readTrip, type Gathered } from './trip/index.js';
 
+/** The heading that a row brings itself. */
+type Label = Pick<Context, 'section' | 'away'>;
+
 const NOTHING: Context = {
   ...NOTHING_LENT,
   headFirst: false,
@@ -245,10 +248,9 @@ export class Reader {
   private contextOf(stretch: Stretch): Context {
     const lent = this.sections.lend();
     const { bullet } = stretch.row;
-    if (stretch.tells(JACKETS) && this.isAmongCookKit(stretch.row))
-      return { ...this.contextFor(lent, bullet), cooks: true };
-    const label = this.label(stretch);
-    if (label !== undefined) return this.contextFor({ ...lent, ...label }, bullet);
+    const jacket = stretch.tells(JACKETS) && this.isAmongCookKit(stretch.row);
+    const label = jacket ? undefined : this.label(stretch);
+    if (jacket || label !== undefined) return this.contextFor(lent, bullet, label, jacket);
     const shared = this.shared[bullet ? 'bulleted' : 'plain'];
     if (shared.lent !== lent) {
       shared.lent = lent;
@@ -263,19 +265,27 @@ export class Reader {
     return row.line - this.lastLine === 1 && (kind === 'stove' || kind === 'fuel' || kind === 'pot');
   }
 
-  private contextFor(lent: Lent, bulleted: boolean): Context {
+  private contextFor(lent: Lent, bulleted: boolean, label?: Label, cooks = false): Context {
+    const section = label?.section ?? lent.section;
     return {
-      ...lent,
+      section,
+      kind: lent.kind,
+      kinds: lent.kinds,
+      kindSpan: lent.kindSpan,
       massUnit: lent.massUnit ?? this.massUnits.said,
+      away: label?.away ?? lent.away,
+      stoveType: lent.stoveType,
+      fuelType: lent.fuelType,
+      perPerson: lent.perPerson,
       headFirst: this.dictionary.languages[0]?.headFirst ?? false,
       bulleted,
       plainLists: this.plain,
-      cooks: lent.section === 'cook' || lent.section === 'fuel',
+      cooks: cooks || section === 'cook' || section === 'fuel',
     };
   }
 
   /** "Water: 2 × 1 L bottles": a row can bring its own heading. What the column of owners says of its whereabouts counts too. */
-  private label(stretch: Stretch): { section?: SectionMeaning; away?: string } | undefined {
+  private label(stretch: Stretch): Label | undefined {
     let colon = 1;
     while (colon <= LONGEST_LABEL && stretch.tokens[colon]?.fold !== ':') colon++;
     const section =
@@ -291,8 +301,8 @@ export class Reader {
           );
     if (section === undefined && away === undefined) return undefined;
     return {
-      ...(section === undefined ? {} : { section: section.value as SectionMeaning }),
-      ...(away === undefined ? {} : { away: AWAY[away.value as AwayReason] }),
+      section: section?.value as SectionMeaning | undefined,
+      away: away === undefined ? undefined : AWAY[away.value as AwayReason],
     };
   }
 
