@@ -62,6 +62,8 @@ const NO_QUANTITIES: readonly Case[] = [
   ['Pfanne 24 cm 89,- 1,1 kg', { kind: 'pan', g: 1100, d: 240 }],
   ['ストーブ 73g 8,800円', { kind: 'stove', g: 73 }],
   ['réchaud 2 600 W 73 g', { kind: 'stove', g: 73 }],
+  ['Topf 1,3 l, Durchmesser 140 mm, Höhe 90 mm, 210 g', { kind: 'pot', ml: [1300], d: 140, h: 90, g: 210 }],
+  ['Topf 1,3 l, Klappmesser 90 g', { kind: 'pot', ml: [1300] }],
   // With a unit of its own or other numbers it is a size, a share, a count.
   ['pots 1.8/1.0 L', { kind: 'pot', n: '~2', ml: [1800, 1000] }],
   ['mug 304 ml', { kind: 'mug', ml: [304] }],

@@ -235,8 +235,11 @@ export class Dictionary {
             partsOf(word, lexicon, i === 0 ? SHORTEST_PART : SHORTEST_FOREIGN_PART).filter(isSaid),
           )
         : [];
+    // "Durchmesser" measures, and is no knife ("Messer").
+    const measures = [...phrases.flatMap(({ senses }) => senses), ...parts].some(({ role }) => role === 'dimension');
+    const kept = measures ? parts.filter(({ role }) => role !== 'notKit') : parts;
     const opening =
-      phrases.length + parts.length > 0 ? { phrases, parts, tellsSystem: tellSystem(phrases, parts) } : null;
+      phrases.length + kept.length > 0 ? { phrases, parts: kept, tellsSystem: tellSystem(phrases, kept) } : null;
     if (this.openings.size >= MOST_WORDS) this.openings.clear();
     this.openings.set(word, opening);
     return opening;
