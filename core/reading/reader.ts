@@ -12,7 +12,8 @@ import { applyFigures, besideOf, besideRow, figuresOf } from './items/columns.js
 import { alternativeOf, furtherOf } from './items/alternatives.js';
 import { unnamedPot, unnamedStove } from './items/unnamed.js';
 import type { Context } from './items/context.js';
-import { draftsOf, fill, shareCount, shareMass } from './items/index.js';
+import { draftsOf, fill } from './items/index.js';
+import { shareCount, shareMass } from './items/shared.js';
 import { sharePerson } from './items/quantity.js';
 import type { Order } from './items/size.js';
 import { termsOf, type Stretch } from './items/stretch.js';
