@@ -73,9 +73,11 @@ export function* checkListInSteps(
   const asked = readTrip(trip);
   const corrected = applyCorrections(text, yield* readInSteps(text, { locale: wording.locale }), corrections);
   const { reading } = corrected;
+  yield;
   const hasStove = reading.items.some((item) => item.kind === 'stove' && item.carried);
   const grounded = groundTrip(asked.trip, reading.trip, hasStove, readTrip(options.usual).trip);
   const { kit, problems } = kitFromReading(text, reading, isWinter(grounded));
+  yield;
   return yield* conduct({
     reading,
     trip: grounded,

@@ -108,7 +108,9 @@ export function lookFor(kit: Kit, trip: GroundedTrip, wording: Wording): LookFor
     pot: typed,
   };
   const suits = typed !== null && isSuited(typed, wanted);
-  const nearest = typed === null || suits ? null : nearestTo(typed, wanted);
+  // A round figure of litres: what is named holds what is said to be needed.
+  const rounded = { ...wanted, leastMl: 10 * Math.ceil(wanted.leastMl / 10 - 1e-9) };
+  const nearest = typed === null || suits ? null : nearestTo(typed, rounded);
   return { ...wanted, nearest, words: worded({ ...wanted, nearest }, { suits, hung, people, trip }, wording) };
 }
 
@@ -176,7 +178,9 @@ function worded(
     mostWidth: mm(mostWidth),
     width: mm(nearest?.widthMm ?? 0),
     height: mm(nearest?.heightMm ?? 0),
-    brim: brimFigure(nearest === null ? 0 : (Math.PI * nearest.widthMm ** 2 * nearest.heightMm) / 4000),
+    brim: brimFigure(
+      nearest === null ? 0 : Math.floor((Math.PI * nearest.widthMm ** 2 * nearest.heightMm) / 40_000) * 10,
+    ),
     unit: wording.units === 'metric' ? 'mm' : 'in',
   };
   const messages = told(LOOK_FOR_MESSAGES, wording);

@@ -63,10 +63,12 @@ export function* readInSteps(text: string, options: ReadOptions = {}): Steps<Rea
     tale.hear(stretch);
     reader.read(stretch, rows, i);
   }
+  yield;
   reader.close();
   const found = reader.items.map(itemOf);
   const story = tale.isStory(found);
   const items = story ? [] : found;
+  yield;
   return {
     items,
     lines: story ? reader.lines(items).map(told) : reader.lines(items),

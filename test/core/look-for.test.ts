@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { suitedBases } from '../../widget/views/drawing-geometry.js';
 import {
   checkPot,
   lookFor as asked,
@@ -95,7 +96,7 @@ describe('what to look for', () => {
     expect(look.widthMm).toEqual({ least: 90, most: 120 });
     expect(look.ratio).toEqual({ least: 0.55, best: 2 / 3, most: 0.8 });
     expect(look.nearest).toEqual({ widthMm: 90, heightMm: 130 });
-    expect(look.words.nearest).toBe('90\u00a0mm across and 130\u00a0mm tall would do: 830\u00a0mL.');
+    expect(look.words.nearest).toBe('90\u00a0mm across and 130\u00a0mm tall would do: 820\u00a0mL.');
     expect(look.words.sentences).toEqual([
       'For one person, when it simmers: 710\u00a0mL or more to the brim; 890\u00a0mL for full portions.',
       'On a bail or at a fire 2 : 3 is best, and 0.55–0.8 as wide as tall holds up.',
@@ -124,6 +125,16 @@ describe('what to look for', () => {
     const us = lookFor({}, {}, { type: 'gas', burnerDiameter: 45 }, { units: 'us' });
     expect(us.words.axes).toEqual({ width: 'width across, in', height: 'height, in' });
     expect(us.words.sentences.join(' ')).not.toMatch(/\bmm\b|\bmL\b/);
+  });
+
+  it('gives the bases that the drawing marks under the pot', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 20, max: 200 }), (burner) => {
+        const { widthMm } = lookFor({}, { people: 1 }, { type: 'alcohol', burnerDiameter: burner });
+        expect([widthMm.least, widthMm.most]).toEqual(suitedBases(burner));
+      }),
+      { seed: 3 },
+    );
   });
 
   it('is nothing where the stove has its pot', () => {

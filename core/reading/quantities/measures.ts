@@ -175,7 +175,7 @@ function assemble(
       join === undefined ||
       (joined !== 'one' && joined !== (join === 'comma' ? 'list' : join)) ||
       !belongs(values, keep, join, found.unit, tokens, group) ||
-      (join === 'range' && context.dashed && isDashed(tokens, group[keep - 1] ?? 0))
+      (join === 'range' && context.dashed && group[keep - 1] === 0 && isDashed(tokens))
     )
       break;
     if (join === 'comma' && joined === 'one') break;
@@ -198,16 +198,9 @@ function assemble(
 }
 
 /** A row that opens with a whole number and a dash that stands free. */
-export function isDashed(tokens: readonly Token[], at = 0): boolean {
+export function isDashed(tokens: readonly Token[]): boolean {
   const [number, dash, next] = [tokens[0], tokens[1], tokens[2]];
-  return (
-    at === 0 &&
-    number?.number?.whole === true &&
-    dash?.fold === '-' &&
-    dash.gap === 1 &&
-    next !== undefined &&
-    next.gap === 1
-  );
+  return number?.number?.whole === true && dash?.fold === '-' && dash.gap === 1 && next !== undefined && next.gap === 1;
 }
 
 /** Whether the number before the last shares its unit, or is a count of its own ("2 x 1 L", "pot 2 – 300 g"). */
