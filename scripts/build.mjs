@@ -43,11 +43,12 @@ const NO_LANGUAGE_LATER = {
 const NO_TIME = new Date(1980, 0, 1);
 
 /**
- * @param {string} out folder to write to; what stands in it is removed
- * @param {{ types?: boolean }} options types: false leaves out the declarations, which take most of the time
+ * @param {string} out folder to write to
+ * @param {{ types?: boolean, fresh?: boolean }} options types: false leaves out the declarations, which take most of the time; fresh: false writes
+ *   over what is in the folder instead of emptying it first, so that a page that is open never finds it empty
  */
-export async function build(out = path.join(ROOT, 'dist'), { types = true } = {}) {
-  rmSync(out, { recursive: true, force: true });
+export async function build(out = path.join(ROOT, 'dist'), { types = true, fresh = true } = {}) {
+  if (fresh) rmSync(out, { recursive: true, force: true });
   const to = (/** @type {string[]} */ ...parts) => path.join(out, ...parts);
   const from = (/** @type {string[]} */ ...parts) => path.join(ROOT, ...parts);
 

@@ -12,18 +12,33 @@ const TYPES = {
   '.txt': 'text/plain; charset=utf-8',
 };
 
+/** Where a live page listens for changes, and what makes it listen. A page's own policy forbids both, so it is left out while developing. */
+const CHANGES = '/-changes';
+const RELOADING = `<script>new EventSource('${CHANGES}').onmessage = () => location.reload();</script>`;
+const POLICY = /<meta\s+http-equiv="Content-Security-Policy"[^>]*>/;
+
 /**
  * Serves the files of a folder to this machine alone.
  * @param {string} folder
  * @param {number} [port] the port to prefer; any free one where it is taken or left out
- * @returns {Promise<{ address: string, close: () => void }>}
+ * @param {{ live?: boolean }} [options] live: each HTML page reloads when `reload` is called
+ * @returns {Promise<{ address: string, reload: () => void, close: () => void }>}
  */
-export async function serve(folder, port = 0) {
+export async function serve(folder, port = 0, { live = false } = {}) {
+  /** @type {Set<import('node:http').ServerResponse>} */
+  const open = new Set();
   const server = createServer(async (request, response) => {
+    if (live && request.url === CHANGES) {
+      response.writeHead(200, { 'content-type': 'text/event-stream', 'cache-control': 'no-store' }).flushHeaders();
+      open.add(response.on('close', () => open.delete(response)));
+      return;
+    }
     try {
       const file = fileOf(folder, request.url ?? '/');
+      const extension = path.extname(file);
       const bytes = await readFile(file);
-      response.writeHead(200, { 'content-type': TYPES[path.extname(file)] ?? 'application/octet-stream' }).end(bytes);
+      const body = live && extension === '.html' ? bytes.toString('utf8').replace(POLICY, '') + RELOADING : bytes;
+      response.writeHead(200, { 'content-type': TYPES[extension] ?? 'application/octet-stream' }).end(body);
     } catch {
       response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('Not found');
     }
@@ -35,6 +50,9 @@ export async function serve(folder, port = 0) {
   const bound = /** @type {import('node:net').AddressInfo} */ (server.address());
   return {
     address: `http://localhost:${bound.port}/`,
+    reload() {
+      for (const page of open) page.write('data: changed\n\n');
+    },
     close() {
       server.close();
       server.closeAllConnections();
