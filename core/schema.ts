@@ -71,6 +71,9 @@ const item = z.strictObject({
   stoveForm: given(z.enum(STOVE_FORMS)),
   fuelType: given(z.enum(FUEL_TYPES)),
   gasMix: given(z.enum(GAS_MIXES)),
+  gasShares: given(
+    z.object({ propane: z.optional(z.number()), isobutane: z.optional(z.number()), butane: z.optional(z.number()) }),
+  ),
   fuelMassG: num,
   fuelVolumeMl: num,
   role: z.optional(z.enum(GEAR_ROLES)),

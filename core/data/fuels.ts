@@ -1,4 +1,4 @@
-import type { FuelType, GasMix } from '../model/item.js';
+import type { FuelType, GasId, GasMix, GasShares } from '../model/item.js';
 import type { SourceId } from '../model/source.js';
 
 /** Whether the water that burning makes leaves as steam (lower) or is condensed (higher). */
@@ -74,10 +74,6 @@ export const FUEL_SUBSTANCE = {
   'liquid-fuel': 'white-gas',
   'solid-fuel': 'hexamine',
 } as const satisfies Record<Exclude<FuelType, 'gas' | 'wood'>, SubstanceId>;
-
-export type GasId = 'propane' | 'isobutane' | 'butane';
-/** Shares of a gas mix by mass; they add up to 1. */
-export type GasShares = Readonly<Partial<Record<GasId, number>>>;
 
 /** What the words on canisters hold, by mass: common practice (`cp-gas-mixes`); a label's own shares are better. */
 export const GAS_MIX_SHARES: Readonly<Record<GasMix, GasShares>> = {

@@ -233,8 +233,8 @@ function typedStove(stove: GivenStove): Stove {
 
 function fuelOf(item: Item, thing: Thing, stoves: readonly Stove[]): Fuel {
   const type = item.fuelType.grounds === 'missing' ? fuelOfOnlyStove(stoves) : item.fuelType;
-  const { gasMix: mix, quantity, perPerson } = item;
-  return { ...thing, type, mix, quantity, perPerson, netG: netFuel(item, valueOf(type)) };
+  const { gasMix: mix, gasShares: shares, quantity, perPerson } = item;
+  return { ...thing, type, mix, shares, quantity, perPerson, netG: netFuel(item, valueOf(type)) };
 }
 
 /** A fuel that the line does not name is what the one stove burns. */

@@ -37,6 +37,10 @@ export const GAS_MIXES = ['butane', 'isobutane', 'winter', 'propane'] as const;
 /** What a canister is said to hold; winter is an isobutane and propane mix. */
 export type GasMix = (typeof GAS_MIXES)[number];
 
+export type GasId = 'propane' | 'isobutane' | 'butane';
+/** Shares of a gas mix by mass; they add up to 1. */
+export type GasShares = Readonly<Partial<Record<GasId, number>>>;
+
 export const GEAR_ROLES = ['gripper', 'lighter', 'matches', 'board', 'tripod', 'foil'] as const;
 /** What an other-cook item is there for, where a check asks. */
 export type GearRole = (typeof GEAR_ROLES)[number];
@@ -86,6 +90,8 @@ export interface Item {
   readonly stoveForm: Given<StoveForm>;
   readonly fuelType: Given<FuelType>;
   readonly gasMix: Given<GasMix>;
+  /** The shares on the label of a gas canister ("70 % butane, 30 % propane"). */
+  readonly gasShares: Given<GasShares>;
   /** Net fuel in one can, tablet or bottle, g. */
   readonly fuelMassG: Given<number>;
   /** Liquid fuel itself, mL. */

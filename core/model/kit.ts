@@ -1,6 +1,6 @@
 import type { Evidence } from './finding.js';
 import type { Given } from './given.js';
-import type { FuelType, GasMix, GearRole, ItemKind, Material, StoveForm, StoveType } from './item.js';
+import type { FuelType, GasMix, GasShares, GearRole, ItemKind, Material, StoveForm, StoveType } from './item.js';
 
 /** Something that came from an item of the list or from a typed field. */
 export interface Thing {
@@ -60,6 +60,8 @@ export interface Stove extends Thing {
 export interface Fuel extends Thing {
   readonly type: Given<FuelType>;
   readonly mix: Given<GasMix>;
+  /** The shares on its label; they outrank the name of the mix. */
+  readonly shares: Given<GasShares>;
   readonly quantity: Given<number>;
   readonly perPerson: boolean;
   /** Net fuel in one, g: stated, or worked out from volume, or from the gross mass of a canister. */

@@ -1,4 +1,4 @@
-import type { FuelType, GasMix } from '../model/item.js';
+import type { FuelType, GasId, GasMix, GasShares } from '../model/item.js';
 import type { Range } from '../model/finding.js';
 import {
   CANISTERS,
@@ -8,8 +8,6 @@ import {
   SUBSTANCES,
   WAGNER,
   WOOD,
-  type GasId,
-  type GasShares,
   type HeatingBasis,
   type SubstanceId,
 } from '../data/fuels.js';

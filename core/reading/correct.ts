@@ -171,6 +171,7 @@ function newItem(kind: Item['kind'], line: Line): Item {
     stoveForm: MISSING,
     fuelType: MISSING,
     gasMix: MISSING,
+    gasShares: MISSING,
     fuelMassG: MISSING,
     fuelVolumeMl: MISSING,
   };

@@ -54,6 +54,7 @@ function addTo(draft: Draft, more: Draft): boolean {
     'stoveForm',
     'fuelType',
     'gasMix',
+    'gasShares',
     'fuelMassG',
     'fuelVolumeMl',
   ] as const;

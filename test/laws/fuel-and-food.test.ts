@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { FOODS, type FoodId } from '../../core/data/food.js';
-import { SUBSTANCES, type GasId, type GasShares, type SubstanceId } from '../../core/data/fuels.js';
+import { SUBSTANCES, type SubstanceId } from '../../core/data/fuels.js';
+import type { GasId, GasShares } from '../../core/model/item.js';
 import { cookedVolumeMl, cookedYield, waterUptakeG } from '../../core/physics/food.js';
 import {
   canisterPressurePa,

@@ -1,5 +1,6 @@
 import { describe } from 'vitest';
-import { SUBSTANCES, type GasId, type SubstanceId } from '../../core/data/fuels.js';
+import { SUBSTANCES, type SubstanceId } from '../../core/data/fuels.js';
+import type { GasId } from '../../core/model/item.js';
 import { SNOW_KG_PER_M3 } from '../../core/data/snow.js';
 import { heatingValueJPerKg, liquidFuelG, vapourPressurePa, woodHeatingValueJPerKg } from '../../core/physics/fuel.js';
 import { column, compare, type PrintedRow } from './figure.js';

@@ -29,6 +29,7 @@ export function told(item: Item): Record<string, unknown> {
   put('form', item.stoveForm);
   put('fuel', item.fuelType);
   put('mix', item.gasMix);
+  put('shares', item.gasShares);
   put('net', item.fuelMassG);
   put('liquid', item.fuelVolumeMl);
   if (item.role !== undefined) out['role'] = item.role;

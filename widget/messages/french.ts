@@ -1015,6 +1015,9 @@ const sentences: Readonly<Record<string, string>> = {
   'write "no bail" if it has none': 'écrire « sans anse » si elle n’en a pas',
   'a thing with a hose, or that screws onto a can, is taken for a stove':
     'une chose à tuyau, ou qui se visse sur une cartouche, est prise pour un réchaud',
+  'butane with propane boils about as an isobutane mix does':
+    'le butane avec du propane bout à peu près comme un mélange d’isobutane',
+  'write the shares of the gases': 'écrire les parts des gaz',
   'a set of these sizes is taken for pots': 'un lot de ces tailles est pris pour des popotes',
   'a metal thing of this size is taken for a pot': 'une chose en métal de cette taille est prise pour une popote',
   'a thing of this size with a lid is taken for a pot':

@@ -1006,6 +1006,9 @@ const sentences: Readonly<Record<string, string>> = {
   'write "no bail" if it has none': 'escribir «sin asa de alambre» si no tiene',
   'a thing with a hose, or that screws onto a can, is taken for a stove':
     'lo que lleva manguera o se enrosca en un cartucho se toma por hornillo',
+  'butane with propane boils about as an isobutane mix does':
+    'el butano con propano hierve más o menos como una mezcla de isobutano',
+  'write the shares of the gases': 'escribir las proporciones de los gases',
   'a set of these sizes is taken for pots': 'un juego de estos tamaños se toma por ollas',
   'a metal thing of this size is taken for a pot': 'algo de metal de este tamaño se toma por olla',
   'a thing of this size with a lid is taken for a pot': 'algo de este tamaño con tapa se toma por olla',

@@ -1,5 +1,15 @@
 import { MISSING, type Given } from '../../model/given.js';
-import type { FuelType, GasMix, GearRole, Item, ItemKind, Material, StoveForm, StoveType } from '../../model/item.js';
+import type {
+  FuelType,
+  GasMix,
+  GasShares,
+  GearRole,
+  Item,
+  ItemKind,
+  Material,
+  StoveForm,
+  StoveType,
+} from '../../model/item.js';
 import type { Span } from '../../model/span.js';
 import type { Bare, Measure } from '../quantities/measures.js';
 import { termsOf, type Stretch } from './stretch.js';
@@ -40,6 +50,7 @@ export interface Draft {
   stoveForm: Given<StoveForm>;
   fuelType: Given<FuelType>;
   gasMix: Given<GasMix>;
+  gasShares: Given<GasShares>;
   fuelMassG: Given<number>;
   fuelVolumeMl: Given<number>;
   role?: GearRole;
@@ -85,6 +96,7 @@ export function draftOf(
     stoveForm: MISSING,
     fuelType: MISSING,
     gasMix: MISSING,
+    gasShares: MISSING,
     fuelMassG: MISSING,
     fuelVolumeMl: MISSING,
     taken: new Set(),
@@ -94,7 +106,8 @@ export function draftOf(
 export function itemOf(draft: Draft): Item {
   const { kind, line, span, carried, quantity, perPerson, capacitiesMl, massG } = draft;
   const { diameterMm, baseDiameterMm, heightMm, boxMm, sizeMm, burnerMm, supportsMm } = draft;
-  const { material, bail, lid, handles, stoveType, stoveForm, fuelType, gasMix, fuelMassG, fuelVolumeMl } = draft;
+  const { material, bail, lid, handles, stoveType, stoveForm, fuelType, gasMix, gasShares, fuelMassG, fuelVolumeMl } =
+    draft;
   const item: Item = {
     kind,
     line,
@@ -119,6 +132,7 @@ export function itemOf(draft: Draft): Item {
     stoveForm,
     fuelType,
     gasMix,
+    gasShares,
     fuelMassG,
     fuelVolumeMl,
   };

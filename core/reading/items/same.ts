@@ -31,16 +31,29 @@ export function mergesWith(stretch: Stretch, owner: Thing, term: Term, kind: Ite
     !isSet(stretch, term)
   )
     return 'replace';
+  if (owner.kind === 'fuel' && kind === 'fuel' && saysWhatIsInIt(stretch, term)) return 'drop';
   if (owner.kind !== kind || figures) return false;
   if (kind === 'fuel' && between <= 5) {
     const figured = stretch.measures.some(
       (measure) => measure.last === term.first - 1 && measure.first > owner.term.last,
     );
     const measured = stretch.measures.some((measure) => measure.first > owner.term.last && measure.last < term.first);
+    // "propane 5 kg, butane 3 kg": each has a figure of its own.
+    if (measured && !figured && stretch.measures.some((measure) => measure.first === term.last + 1)) return false;
     return figured || (owner.term.role === 'kind' && !measured) ? 'replace' : 'drop';
   }
   if (areFlames(stretch, owner, term, kind)) return 'drop';
   return stretch.tokens[term.first - 1]?.fold === 'the' && !owner.many ? 'drop' : false;
+}
+
+/** "canister 230 g, half full, isobutane": a gas with no figure of its own. */
+function saysWhatIsInIt(stretch: Stretch, term: Term): boolean {
+  const { from, to } = segmentOf(stretch, term);
+  return (
+    stretch.terms.some(({ role, first, last }) => role === 'gasMixes' && first >= term.first && last <= term.last) &&
+    !stretch.measures.some((measure) => measure.first >= from && measure.last < to) &&
+    !stretch.bare.some(({ at }) => at >= from && at < to)
+  );
 }
 
 /** "Stove, 2 burners", "gas stove (double burner)": the flames of the stove named before. */

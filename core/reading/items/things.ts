@@ -5,6 +5,7 @@ import type { Term } from '../text/terms.js';
 import { clauseOf, segmentOf, spanBreaks } from './clauses.js';
 import type { Context } from './context.js';
 import { isDenied } from './denied.js';
+import { labelsOf, type Label } from './gas-shares.js';
 import { kindOf } from './kinds.js';
 import { areFlames, isSortOfStove, mergesWith } from './same.js';
 import { saysWhatSort } from './sorts.js';
@@ -74,12 +75,14 @@ const NAMED: ReadonlySet<Role> = new Set(['fuelTypes', 'section']);
 function namedThings(stretch: Stretch, context: Context, head?: Thing): Thing[] {
   const nouns = nounsOf(stretch);
   const things: Thing[] = head === undefined ? [] : [head];
+  const labels = labelsOf(stretch);
   let sorts: Term[] = [];
   for (const [i, term] of nouns.entries()) {
     const after = nouns[i + 1];
     const before = nouns[i - 1];
     if (
       term.role === 'notKit' ||
+      isShareOf(labels, term, things) ||
       (before !== undefined && burns(stretch, before, term)) ||
       isUnit(stretch, term) ||
       isCounted(stretch, term) ||
@@ -124,6 +127,11 @@ function namedThings(stretch: Stretch, context: Context, head?: Thing): Thing[] 
     });
   }
   return things.filter((thing) => !isSortOfStove(stretch, thing, things));
+}
+
+/** "canister 230 g (70 % butane, 30 % propane)", "butane/propane 70/30": after the canister, or the first gas, a gas of its label is no further thing. */
+function isShareOf(labels: readonly Label[], { first, last }: Term, things: readonly Thing[]): boolean {
+  return things.at(-1)?.kind === 'fuel' && labels.some((label) => label.first <= first && label.last >= last);
 }
 
 /** Whether more nouns stand right beside a noun and the one after it: "stove pot mug spoon". */

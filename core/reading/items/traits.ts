@@ -3,6 +3,7 @@ import { phrase } from '../../model/phrase.js';
 import type { Term } from '../text/terms.js';
 import type { Context } from './context.js';
 import { assumed, isMissing, spanOf, stated, within, type Draft } from './draft.js';
+import { labelsOf } from './gas-shares.js';
 import { termsOf, type Stretch } from './stretch.js';
 import { isVessel, type Thing } from './things.js';
 
@@ -33,8 +34,28 @@ export function readFuelWords(stretch: Stretch, draft: Draft, context: Context):
     draft.fuelType = assumed('gas', phrase`cans and canisters hold gas`, phrase`write what is in it`);
   else if (context.fuelType !== undefined)
     draft.fuelType = assumed(context.fuelType, phrase`the heading says so`, phrase`write what is in it`);
-  const mix = nearest(within(stretch, draft, 'gasMixes'), draft);
+  readMix(stretch, draft);
+}
+
+/** Of several gases the name does not hang on their order: "butane/propane" is what "propane/butane" is. */
+function readMix(stretch: Stretch, draft: Draft): void {
+  const label = labelsOf(stretch).find(({ first, last }) => first < draft.to && last >= draft.from);
+  if (label !== undefined) {
+    if (label.shares !== undefined) draft.gasShares = stated(label.shares, spanOf(stretch, label.first, label.last));
+    for (let at = label.first; at <= label.last; at++) draft.taken.add(at);
+  }
+  const named = within(stretch, draft, 'gasMixes');
+  const mix = named.find((term) => term.value === 'winter') ?? named.find((term) => term.value === 'isobutane');
+  const [first, ...others] = named;
   if (mix !== undefined) draft.gasMix = stated(mix.value as GasMix, termSpan(stretch, mix));
+  else if (first !== undefined && others.some((term) => term.value !== first.value))
+    draft.gasMix = assumed(
+      'isobutane',
+      phrase`butane with propane boils about as an isobutane mix does`,
+      phrase`write the shares of the gases`,
+      spanOf(stretch, first.first, named.at(-1)?.last ?? first.last),
+    );
+  else if (first !== undefined) draft.gasMix = stated(first.value as GasMix, termSpan(stretch, first));
 }
 
 function isCan(stretch: Stretch, draft: Draft): boolean {

@@ -30,6 +30,7 @@ export function item(kind: Item['kind'], given: Partial<Item> = {}): Item {
     stoveForm: MISSING,
     fuelType: MISSING,
     gasMix: MISSING,
+    gasShares: MISSING,
     fuelMassG: MISSING,
     fuelVolumeMl: MISSING,
     ...given,
