@@ -12,13 +12,13 @@ import { potFigures, stoveFigures } from './plan/drawing.js';
 import type { Wording } from './report/format.js';
 import type { Steps } from './steps.js';
 import { tell } from './report/format.js';
+import { headline } from './report/headline.js';
 import { REPORT_MESSAGES } from './report/messages.js';
 import {
   countGrades,
   countLines,
   gatherAssumptions,
   gatherSources,
-  headline,
   inLanguage,
   orderFindings,
   wordDay,
@@ -53,7 +53,7 @@ export function* conduct({ reading, trip, kit, problems, wording }: Case): Steps
     reading: tellNotes(inLanguage(reading, wording), wording),
     findings,
     summary: {
-      headline: headline(findings, valueOf(trip.people) ?? 1, days, wording),
+      headline: headline(findings, { people: valueOf(trip.people) ?? 1, days }, wording),
       counts: countGrades(findings),
       lines: countLines(reading.lines, wording),
     },

@@ -3,15 +3,6 @@ import type { Messages } from '../model/check.js';
 /** What the report says besides its checks: the headline, the count of lines, the parts of a remark. */
 export const REPORT_MESSAGES = {
   lines: '{used#} {used:line|lines} used, {off#} not cook kit, {unknown#} not understood',
-  'some-open': 'Nothing read here falls short; some answers are missing.',
-  'all-open': 'Too little is known to judge; a few answers would settle it.',
-  empty: 'Nothing here to judge yet.',
-  good: 'Nothing here falls short for {who}.',
-  'good-for': 'Nothing here falls short for {who} for {long}.',
-  onePerson: 'one person',
-  manyPeople: '{people#} people',
-  oneDay: 'a day',
-  manyDays: '{days#} days',
   day: 'A day with this kit',
   assumed: 'Assumed',
   caution: 'Caution: {words}',

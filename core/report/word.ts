@@ -16,7 +16,7 @@ import type { Line } from '../model/reading.js';
 import type { WordedDay } from '../model/report.js';
 import type { Source } from '../model/source.js';
 import { fillTemplate, formatFigure, likely, tell, told, type Wording } from './format.js';
-import { ENGLISH, retold, type Language } from './language.js';
+import { ENGLISH, retold } from './language.js';
 import { REPORT_MESSAGES } from './messages.js';
 
 type AnyCheck = Pick<Check, 'id' | 'title' | 'messages' | 'cites'>;
@@ -127,39 +127,6 @@ export function gatherSources(findings: readonly Finding[], day: WordedDay | nul
     ...(source.grade === 'common-practice' ? { title: tell(source.title, wording) } : {}),
     ...(source.note === undefined ? {} : { note: tell(source.note, wording) }),
   }));
-}
-
-const HEADLINE_LENGTH = 90;
-
-/** One sentence of 90 characters or fewer, worst first. */
-export function headline(findings: readonly Finding[], people: number, days: number | null, wording: Wording): string {
-  const wrong = findings.filter((finding) => finding.grade !== 'holds-up' && finding.grade !== 'cant-tell');
-  if (wrong.length > 0)
-    return join(
-      wrong.map((finding) => finding.message),
-      wording.language ?? ENGLISH,
-    );
-  const open = findings.filter((finding) => finding.grade === 'cant-tell').length;
-  const holds = findings.length - open;
-  if (open > 0) return phraseOf(holds > 0 ? 'some-open' : 'all-open', wording);
-  if (holds === 0) return phraseOf('empty', wording);
-  return phraseOf(days === null ? 'good' : 'good-for', wording, {
-    who: people === 1 ? 'onePerson' : 'manyPeople',
-    people: countOf(people),
-    ...(days === null ? {} : { long: days === 1 ? 'oneDay' : 'manyDays', days: countOf(days) }),
-  });
-}
-
-/** As many whole sentences as fit, joined by semicolons; the worst alone where it is longer than the line. */
-function join(sentences: readonly string[], { inside, semicolon }: Language): string {
-  const bare = sentences.map((sentence) => sentence.replace(/\.$/, ''));
-  let joined = bare[0] ?? '';
-  for (const sentence of bare.slice(1)) {
-    const longer = joined + semicolon + inside(sentence);
-    if (longer.length + 1 > HEADLINE_LENGTH) break;
-    joined = longer;
-  }
-  return `${joined}.`;
 }
 
 /** The day in words; null where it could not be worked out. */

@@ -2,7 +2,7 @@ import { describe, expect, it, vi } from 'vitest';
 import { checkList, checkPot, CHECKS, ENGLISH, GRADES, remark } from '../../core/index.js';
 import { reportJsonSchema, reportSchema } from '../../core/schema.js';
 import { SOURCES } from '../../core/data/sources/index.js';
-import { countLines, headline, orderFindings } from '../../core/report/word.js';
+import { countLines, orderFindings } from '../../core/report/word.js';
 import type { Finding } from '../../core/model/finding.js';
 
 const LIST = 'Two people, 3 days\nPot 1.3 L, no lid, 210 g\nGas stove, 84 g\ngas canister 230 g\na red kite\n';
@@ -91,25 +91,6 @@ describe('a headline', () => {
     const { headline: words } = checkList(LIST).summary;
     expect(words.length).toBeLessThanOrEqual(90);
     expect(words).toMatch(/^[A-Z].*\.$/);
-  });
-
-  it('is quiet for a good kit and says when too little is known', () => {
-    const of = (...grades: Finding['grade'][]) => grades.map((grade) => ({ grade, message: 'x' }) as Finding);
-    expect(headline(of('holds-up'), 2, 3, METRIC)).toBe('Nothing here falls short for 2 people for 3 days.');
-    expect(headline(of('holds-up'), 1, 1, METRIC)).toBe('Nothing here falls short for one person for a day.');
-    expect(headline(of('cant-tell'), 1, null, METRIC)).toBe(
-      'Too little is known to judge; a few answers would settle it.',
-    );
-    expect(headline(of('cant-tell', 'holds-up'), 1, null, METRIC)).toBe(
-      'Nothing read here falls short; some answers are missing.',
-    );
-    expect(headline([], 1, null, METRIC)).toBe('Nothing here to judge yet.');
-  });
-
-  it('joins what fits', () => {
-    const said = (message: string) => ({ grade: 'costs-you', message }) as Finding;
-    expect(headline([said('No lid.'), said('The pot is small.')], 1, null, METRIC)).toBe('No lid; the pot is small.');
-    expect(headline([said('No lid.'), said(`${'long '.repeat(20)}.`)], 1, null, METRIC)).toBe('No lid.');
   });
 });
 
