@@ -31,6 +31,13 @@ export class BrimwiseCheck extends BrimwisePot {
   /** A parser may give the list after the element, and a framework may change it. */
   #list = new MutationObserver(() => this.settleAnew());
 
+  /** How tall the left of two facing pages is: where it comes to rest depends on it. */
+  #tall = new ResizeObserver((entries) => {
+    for (const { target, borderBoxSize } of entries)
+      (target as HTMLElement).style.setProperty('--tall', `${borderBoxSize[0]?.blockSize ?? 0}px`);
+  });
+  #left: Element | null = null;
+
   constructor() {
     super();
     this.editing = null;
@@ -51,6 +58,17 @@ export class BrimwiseCheck extends BrimwisePot {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#list.disconnect();
+    this.#tall.disconnect();
+    this.#left = null;
+  }
+
+  override updated(): void {
+    super.updated();
+    const left = this.find('.spread > .left');
+    if (left === this.#left) return;
+    this.#tall.disconnect();
+    if (left !== null) this.#tall.observe(left);
+    this.#left = left;
   }
 
   protected override lightList(): string {
@@ -58,11 +76,16 @@ export class BrimwiseCheck extends BrimwisePot {
   }
 
   protected override draftReplaced(): void {
+    super.draftReplaced();
     this.editing = null;
     this.readingWhole = false;
   }
 
-  #setText = (text: string): void => this.change({ text }, this.typing);
+  /** What is pasted folds, so that its headline comes into view; what is typed on is seen whole. */
+  #setText = (text: string, pasted: boolean): void => {
+    this.listFolded = pasted;
+    this.change({ text }, this.typing);
+  };
 
   #edit = (key: string | null): void => {
     // A field that is taken away after Enter or Escape is left once more.

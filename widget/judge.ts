@@ -21,7 +21,9 @@ import {
 import { isAsked, type Draft, type Fields, type Judged } from './draft.js';
 import { drawing } from './styles/drawing.css.js';
 import { findings } from './styles/findings.css.js';
+import { takeTags } from './tags.js';
 import { chart } from './views/chart.js';
+import { drawing as drawnPot, sketch } from './views/drawing.js';
 
 /**
  * The second opinion on a draft; null where nothing is typed yet. `locale` (BCP 47) settles US and imperial units where the list does not;
@@ -138,7 +140,10 @@ export const JUDGING = {
   judge,
   judgeBetweenStrokes,
   lookForPot,
+  takeTags,
   chart,
+  drawing: drawnPot,
+  sketch,
   problemsOf,
   languagesMissing,
   learnLanguages,

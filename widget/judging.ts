@@ -1,4 +1,6 @@
 /** The part that reads and judges is loaded from beside the module, once there is something to judge: a post whose reader never asks does not pay for it. */
+import { html, nothing, svg } from 'lit';
+
 type Judging = typeof import('./judge.js').JUDGING;
 
 let judging: Judging | null = null;
@@ -14,6 +16,7 @@ export function judgeAtHand(): Judging | null {
 export function loadJudge(): Promise<void> {
   coming ??= import('./judge.js').then(
     ({ JUDGING }) => {
+      JUDGING.takeTags({ html, nothing, svg });
       judging = JUDGING;
     },
     (fault: unknown) => {

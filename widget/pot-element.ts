@@ -1,4 +1,4 @@
-import { html, nothing, svg, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
+import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { CorrectableField, Finding, Grade, InputProblem, Report, UnitSystem } from '../core/index.js';
@@ -13,12 +13,11 @@ import { actions, type ActionsModel } from './views/actions.js';
 import { answer } from './views/answer.js';
 import { cantTell } from './views/cant-tell.js';
 import { day } from './views/day.js';
-import { drawing } from './views/drawing.js';
 import { foldedFinding, openFinding } from './views/finding.js';
 import { heading } from './views/heading.js';
 import { headline } from './views/headline.js';
 import { holdsUp } from './views/holds-up.js';
-import { potForm } from './views/pot-form.js';
+import { IN_SIGHT, potForm } from './views/pot-form.js';
 import { problems } from './views/problems.js';
 import { sources } from './views/sources.js';
 import { tripStrip, type OnTrip } from './views/trip-strip.js';
@@ -29,7 +28,7 @@ const TYPING_MS = 60;
 const LONG_TEXT = { length: 20_000, ms: 400 };
 /** Milliseconds after which headline and tally are spoken. */
 const REST_MS = 1000;
-/** Findings that stand open; the rest are one press away. */
+/** Findings that stand open, and all that can hurt; the rest are one press away. */
 const OPEN = 3;
 /** From this width on (px) there is room for Why beside every open finding. */
 const WIDE = 600;
@@ -50,6 +49,8 @@ export class BrimwisePot extends BrimwiseElement {
     said: { state: true },
     unjudged: { state: true },
     copied: { state: true },
+    tripFolded: { state: true },
+    potFolded: { state: true },
   };
 
   declare draft: Draft;
@@ -58,6 +59,8 @@ export class BrimwisePot extends BrimwiseElement {
   /** The part that judges did not come. */
   declare private unjudged: boolean;
   declare private copied: ActionsModel['copied'];
+  declare private tripFolded: boolean;
+  declare private potFolded: boolean;
 
   #own: Draft | null = null;
   #wide = false;
@@ -73,6 +76,8 @@ export class BrimwisePot extends BrimwiseElement {
     this.said = '';
     this.unjudged = false;
     this.copied = null;
+    this.tripFolded = true;
+    this.potFolded = true;
   }
 
   protected get tag(): ElementName {
@@ -123,7 +128,9 @@ export class BrimwisePot extends BrimwiseElement {
   }
 
   /** Called where another than the reader has set the draft. */
-  protected draftReplaced(): void {}
+  protected draftReplaced(): void {
+    this.tripFolded = true;
+  }
 
   override updated(): void {
     if (this.focusNext === null) return;
@@ -218,7 +225,11 @@ export class BrimwisePot extends BrimwiseElement {
     if (failed.length > 0) console.warn(`<${this.tag}> reads on without its words of: ${failed.join(' ')}`);
   }
 
-  #setTrip: OnTrip = (name, value) => this.change({ trip: withField(this.draft.trip, name, value) }, this.typing);
+  #setTrip: OnTrip = (name, value) => {
+    // Whoever types into the fields keeps them.
+    this.tripFolded = false;
+    this.change({ trip: withField(this.draft.trip, name, value) }, this.typing);
+  };
 
   /** Takes "pot.capacity" or "stove.type"; undefined or "" empties it. */
   #setPot = (field: string, value: string | number | boolean | undefined): void => {
@@ -281,11 +292,12 @@ export class BrimwisePot extends BrimwiseElement {
     const drawn =
       judged === null || pot === undefined
         ? nothing
-        : drawing(pot, judged.report.stove, judged.report.units, this.words);
+        : judgeAtHand()?.drawing(pot, judged.report.stove, judged.report.units, this.words);
     return html`<div class="page bench">
       ${this.mast()}
       <div class="a">
-        <div class="form" part="form">
+        ${this.trip()}
+        <div class="form ${this.potFolded && !problemOutOfSight(judged?.report.problems) ? 'folded' : ''}" part="form">
           ${
             this.shows('form')
               ? potForm(
@@ -295,13 +307,14 @@ export class BrimwisePot extends BrimwiseElement {
                     problems: judged?.report.problems ?? [],
                     level: settled.level,
                     locked: settled.locked,
+                    folded: this.potFolded,
                   },
                   this.words,
                   this.#setPot,
+                  (folded) => (this.potFolded = folded),
                 )
               : nothing
           }
-          ${this.trip()}
         </div>
       </div>
       <div class="b">
@@ -325,8 +338,7 @@ export class BrimwisePot extends BrimwiseElement {
       const look = judging.lookForPot(draft, words, usual);
       if (look === null) return nothing;
       return html`<section class="plate look" part="chart">
-        ${heading(settled.level, 't', look.words.title)}
-        ${judging.chart({ html, svg }, look, draft.units ?? 'metric', words)}
+        ${heading(settled.level, 't', look.words.title)} ${judging.chart(look, draft.units ?? 'metric', words)}
       </section>`;
     });
   }
@@ -347,11 +359,18 @@ export class BrimwisePot extends BrimwiseElement {
         reading: this.draft.entrance === 'list' ? (report?.reading ?? null) : null,
         problems: report?.problems ?? [],
         level: this.settled.level,
+        units: report?.units ?? 'metric',
         locked: this.settled.locked,
+        onePot: this.draft.entrance === 'pot',
+        folded: this.tripFolded && report !== undefined,
       },
       this.words,
       this.#setTrip,
       () => this.change({ trip: set }),
+      (folded) => {
+        this.tripFolded = folded;
+        this.focusNext = '.strip-row :is(input, select)';
+      },
     );
   }
 
@@ -364,7 +383,7 @@ export class BrimwisePot extends BrimwiseElement {
     const of = (...grades: Grade[]) => report.findings.filter(({ grade }) => grades.includes(grade));
     const context = { words: this.words, level, sources: report.sources, onLine: this.showLine };
     return html`${repeat(of('can-hurt', 'falls-short', 'costs-you'), keyOfFinding, (finding, i) =>
-      i < OPEN
+      i < OPEN || finding.grade === 'can-hurt'
         ? openFinding(finding, { ...context, whyOpen: this.#wide || i === 0 })
         : foldedFinding(finding, { ...context, whyOpen: true }),
     )}
@@ -413,6 +432,11 @@ function typedField(field: CorrectableField): string | undefined {
 /** Faults of checks: everything else is told beside its field. */
 function elsewhere({ field }: InputProblem): boolean {
   return field.startsWith('check.');
+}
+
+/** A field that cannot be used is not folded away. */
+function problemOutOfSight(problems: readonly InputProblem[] = []): boolean {
+  return problems.some(({ field }) => /^(pot|stove)\./.test(field) && !IN_SIGHT.includes(field));
 }
 
 function keyOfFinding({ check, item, key }: Finding): string {

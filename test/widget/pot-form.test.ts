@@ -10,7 +10,12 @@ function form(pot: Fields = {}, stove: Fields = {}) {
   const typed: [string, string | boolean][] = [];
   const problems = judge({ ...EMPTY_DRAFT, entrance: 'pot', pot, stove })?.report.problems ?? [];
   const place = mountStyled(
-    potForm({ pot, stove, problems, level: 2, locked: new Set() }, WORDS, (name, value) => typed.push([name, value])),
+    potForm(
+      { pot, stove, problems, level: 2, locked: new Set(), folded: true },
+      WORDS,
+      (name, value) => typed.push([name, value]),
+      () => {},
+    ),
   );
   const input = (name: string) => {
     const found = place.querySelector<HTMLInputElement>(`[name="${name}"]`);

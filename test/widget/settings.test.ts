@@ -123,10 +123,10 @@ describe('a setting', () => {
 
   it('comes back where the reader gives the trip back', async () => {
     const element = await from('<brimwise-check people="2">Pot 1.3 L</brimwise-check>');
-    expect(inside(element, '.strip-row .act')).to.have.length(0);
+    expect(inside(element, '.strip-row > .m .act')).to.have.length(0);
     inside(element, '.strip input')[1]!.focus();
     await sendKeys({ type: '9' });
-    inside(element, '.strip-row .act')[0]!.click();
+    inside(element, '.strip-row > .m .act')[0]!.click();
     expect(element.draft.trip).to.deep.equal({ people: '2' });
   });
 

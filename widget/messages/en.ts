@@ -152,6 +152,16 @@ export const WORDS = {
   tripBack: 'Give back',
   tripBackLabel: 'Give back the trip as the list says it',
   more: 'Wind, snow, season',
+  change: 'Change',
+  tripChange: 'Change the trip',
+  /** The trip as a line of values. */
+  tripSaid: {
+    people: (n: number) => (n === 1 ? '1 person' : `${n} people`),
+    days: (n: number) => (n === 1 ? '1 day' : `${n} days`),
+    waterFrom: { liquid: 'no snow', either: 'snow possible', snow: 'all water from snow' } as Readonly<
+      Record<WaterFrom, string>
+    >,
+  },
   tripFields: {
     people: 'People',
     days: 'Days',
@@ -266,6 +276,7 @@ export const WORDS = {
     bail: 'bail',
     handles: 'side handles',
     lid: 'lid',
+    more: 'More of pot and stove',
     stove: 'Stove',
     type: 'Burns',
     form: 'Gas stands',

@@ -1220,6 +1220,13 @@ export const french: Words = typeset<Words>({
   tripBack: 'Rétablir',
   tripBackLabel: 'Rétablir la sortie telle que la liste la dit',
   more: 'Vent, neige, saison',
+  change: 'Changer',
+  tripChange: 'Changer la sortie',
+  tripSaid: {
+    people: (n) => (n === 1 ? '1 personne' : `${n} personnes`),
+    days: (n) => (n === 1 ? '1 jour' : `${n} jours`),
+    waterFrom: { liquid: 'pas de neige', either: 'neige possible', snow: 'toute l’eau de la neige' },
+  },
   tripFields: {
     people: 'Personnes',
     days: 'Jours',
@@ -1392,6 +1399,7 @@ export const french: Words = typeset<Words>({
     bail: 'anse',
     handles: 'poignées',
     lid: 'couvercle',
+    more: 'Plus sur la casserole et le réchaud',
     stove: 'Réchaud',
     type: 'Brûle',
     form: 'Gaz placé',

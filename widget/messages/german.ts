@@ -1217,6 +1217,13 @@ export const german: Words = {
   tripBack: 'Zurücksetzen',
   tripBackLabel: 'Die Tour zurücksetzen auf das, was die Liste sagt',
   more: 'Wind, Schnee, Jahreszeit',
+  change: 'Ändern',
+  tripChange: 'Die Tour ändern',
+  tripSaid: {
+    people: (n) => (n === 1 ? '1 Person' : `${n} Personen`),
+    days: (n) => (n === 1 ? '1 Tag' : `${n} Tage`),
+    waterFrom: { liquid: 'kein Schnee', either: 'Schnee möglich', snow: 'alles Wasser aus Schnee' },
+  },
   tripFields: {
     people: 'Leute',
     days: 'Tage',
@@ -1389,6 +1396,7 @@ export const german: Words = {
     bail: 'Bügel',
     handles: 'Seitengriffe',
     lid: 'Deckel',
+    more: 'Mehr zu Topf und Kocher',
     stove: 'Kocher',
     type: 'Verbrennt',
     form: 'Gas steht',

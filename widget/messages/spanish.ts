@@ -1197,6 +1197,13 @@ export const spanish: Words = {
   tripBack: 'Restablecer',
   tripBackLabel: 'Restablecer la salida tal como la dice la lista',
   more: 'Viento, nieve, estación',
+  change: 'Cambiar',
+  tripChange: 'Cambiar la salida',
+  tripSaid: {
+    people: (n) => (n === 1 ? '1 persona' : `${n} personas`),
+    days: (n) => (n === 1 ? '1 día' : `${n} días`),
+    waterFrom: { liquid: 'sin nieve', either: 'nieve posible', snow: 'toda el agua de nieve' },
+  },
   tripFields: {
     people: 'Gente',
     days: 'Días',
@@ -1369,6 +1376,7 @@ export const spanish: Words = {
     bail: 'asa de alambre',
     handles: 'asas laterales',
     lid: 'tapa',
+    more: 'Más de la olla y el hornillo',
     stove: 'Hornillo',
     type: 'Quema',
     form: 'El gas va',

@@ -39,6 +39,21 @@ export const layout = css`
     }
   }
 
+  /* The whole under 600 px: the trip is a line of values, and of one pot the figures that decide most are in sight. */
+  @container frame (max-width: 37.49rem) {
+    .form.folded .rest,
+    .strip-row.folded :is(.strip, .more) {
+      display: none;
+    }
+    .form > .row + .row > .m {
+      position: absolute;
+      inline-size: 1px;
+      block-size: 1px;
+      overflow: hidden;
+      clip-path: inset(50%);
+    }
+  }
+
   @container bw (max-width: 22rem) {
     .strip,
     .strip.three,
@@ -247,12 +262,17 @@ export const layout = css`
     }
   }
   @container frame (min-width: 37.5rem) {
+    .trip-line,
+    .form > .tog {
+      display: none;
+    }
     .bench {
       display: grid;
       grid-template-columns: repeat(2, minmax(0, 1fr));
       column-gap: 1.5rem;
     }
     .bench > .mast,
+    .bench .strip-row,
     .bench .form,
     .bench .head,
     .bench > .foot {
@@ -284,10 +304,9 @@ export const layout = css`
     }
     .spread > .left {
       --margin: 6.25rem;
+      /* A page that is taller than the window rests on its end, so that all of it comes by; there is no second bar to scroll by. */
       position: sticky;
-      inset-block-start: 0;
-      max-block-size: 100vh;
-      overflow-y: auto;
+      inset-block-start: min(0px, calc(100vh - var(--tall, 0px)));
       padding-inline-end: 1.5rem;
     }
     .spread > .right {

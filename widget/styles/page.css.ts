@@ -183,6 +183,22 @@ export const page = css`
     row-gap: var(--s1);
     padding-block: var(--s2) var(--s1);
   }
+  .trip-line {
+    font-family: var(--figures);
+    font-size: var(--t-small);
+    line-height: 1.9;
+    padding-block-start: var(--s1);
+  }
+  .trip-line .val {
+    font-weight: 600;
+    text-decoration: underline solid var(--line) 1.25px;
+    text-underline-offset: 0.24em;
+    white-space: nowrap;
+  }
+  .trip-line .val.assumed {
+    font-weight: 400;
+    text-decoration: underline dotted var(--ink-2) 2px;
+  }
   .field {
     display: block;
     font-family: var(--figures);

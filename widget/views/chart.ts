@@ -1,8 +1,8 @@
-import type * as Lit from 'lit';
 import type { SVGTemplateResult, TemplateResult } from 'lit';
 import { formatFigure } from '../../core/figures.js';
 import type { LookFor, UnitSystem } from '../../core/index.js';
 import type { Words } from '../messages/en.js';
+import { html, svg } from '../tags.js';
 import {
   chartScale,
   gridOf,
@@ -14,12 +14,8 @@ import {
   type Point,
 } from './chart-geometry.js';
 
-/** The tags of templates: this part is loaded later, and brings no copy of them. */
-type Tags = Pick<typeof Lit, 'html' | 'svg'>;
-
 /** What pot to look for: sentences, and the shapes that suit as a region of width across against height. */
 export function chart(
-  { html, svg }: Tags,
   look: LookFor,
   units: UnitSystem,
   { locale, language, commonPractice }: Pick<Words, 'locale' | 'language' | 'commonPractice'>,

@@ -1,8 +1,9 @@
-import { html, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
+import type { SVGTemplateResult, TemplateResult } from 'lit';
 import { formatFigure, formatNumber } from '../../core/figures.js';
 import type { FigureUnit, PotFigures, StoveFigures } from '../../core/index.js';
 import type { UnitSystem } from '../../core/index.js';
 import type { Words } from '../messages/en.js';
+import { html, nothing, svg } from '../tags.js';
 import {
   bailRise,
   heightOfShare,

@@ -15,10 +15,22 @@ export interface PotFormModel {
   readonly level: number;
   /** Fields that the reader cannot change: "pot.lid". */
   readonly locked: ReadonlySet<string>;
+  /** Where narrow, width, height, capacity, burner and fuel alone are in sight. */
+  readonly folded: boolean;
 }
 
 /** Takes "pot.capacity" or "stove.type" as typed; '' empties it. */
 export type OnPotInput = (name: string, value: string | boolean) => void;
+
+/** The fields that stay in sight where the rest is folded. */
+export const IN_SIGHT: readonly string[] = [
+  'pot.diameter',
+  'pot.height',
+  'pot.capacity',
+  'stove.burnerDiameter',
+  'stove.type',
+  'stove.form',
+];
 
 type Name = `pot.${keyof PotInput}` | `stove.${keyof StoveInput}`;
 
@@ -26,7 +38,12 @@ type Name = `pot.${keyof PotInput}` | `stove.${keyof StoveInput}`;
 const OWN_UNIT = /[\p{L}"″′']/u;
 
 /** One pot and its stove as typed fields. What stays empty costs only the checks that need it. */
-export function potForm(model: PotFormModel, words: Words, onInput: OnPotInput): TemplateResult {
+export function potForm(
+  model: PotFormModel,
+  words: Words,
+  onInput: OnPotInput,
+  onFold: (folded: boolean) => void,
+): TemplateResult {
   const { potForm: form } = words;
   const millilitres = unitWord('mL', words);
   const isLocked = (name: Name) => model.locked.has(name);
@@ -73,11 +90,14 @@ export function potForm(model: PotFormModel, words: Words, onInput: OnPotInput):
       </div>
       <div class="w">
         <div class="strip three">
-          ${measure('pot.diameter', form.diameter, 'mm')} ${measure('pot.baseDiameter', form.baseDiameter, 'mm')}
-          ${measure('pot.height', form.height, 'mm')} ${measure('pot.capacity', form.capacity, millilitres)}
-          ${measure('pot.mass', form.mass, 'g')} ${choice('pot.material', form.material, words.materials)}
+          ${measure('pot.diameter', form.diameter, 'mm')} ${measure('pot.height', form.height, 'mm')}
+          ${measure('pot.capacity', form.capacity, millilitres)}
         </div>
-        <fieldset class="choice">
+        <div class="strip three rest">
+          ${measure('pot.baseDiameter', form.baseDiameter, 'mm')} ${measure('pot.mass', form.mass, 'g')}
+          ${choice('pot.material', form.material, words.materials)}
+        </div>
+        <fieldset class="choice rest">
           <legend class="vh">${form.has}</legend>
           ${(['bail', 'handles', 'lid'] as const).map((name) => tick(name, form[name], model.pot[name], onInput, isLocked(`pot.${name}`)))}
         </fieldset>
@@ -87,15 +107,26 @@ export function potForm(model: PotFormModel, words: Words, onInput: OnPotInput):
     <fieldset class="row" aria-label=${form.stove}>
       <div class="m">${heading(model.level, 't', form.stove)}</div>
       <div class="w">
-        <div class="strip four">
+        <div class="strip three">
+          ${measure('stove.burnerDiameter', form.burnerDiameter, 'mm')}
           ${choice('stove.type', form.type, words.stoveTypes)} ${choice('stove.form', form.form, words.stoveForms)}
-          ${measure('stove.burnerDiameter', form.burnerDiameter, 'mm')} ${measure('stove.height', form.standsAt, 'mm')}
-          ${measure('stove.armCount', form.armCount, '')} ${measure('stove.armInner', form.armInner, 'mm')}
-          ${measure('stove.armSpan', form.armSpan, 'mm')} ${measure('stove.footDiameter', form.footDiameter, 'mm')}
+        </div>
+        <div class="strip three rest">
+          ${measure('stove.height', form.standsAt, 'mm')} ${measure('stove.armCount', form.armCount, '')}
+          ${measure('stove.armInner', form.armInner, 'mm')} ${measure('stove.armSpan', form.armSpan, 'mm')}
+          ${measure('stove.footDiameter', form.footDiameter, 'mm')}
         </div>
         ${setByPage(set.stove, words)}
       </div>
-    </fieldset>`;
+    </fieldset>
+    <button
+      type="button"
+      class="tog"
+      aria-expanded=${model.folded ? 'false' : 'true'}
+      @click=${() => onFold(!model.folded)}
+    >
+      ${form.more}
+    </button>`;
 }
 
 /** A field under its label; a value that cannot be used stays, with the reason under it. */

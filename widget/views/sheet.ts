@@ -18,7 +18,7 @@ export interface SheetModel {
 }
 
 export interface SheetActions {
-  readonly onText: (text: string) => void;
+  readonly onText: (text: string, pasted: boolean) => void;
   readonly onFold: (folded: boolean) => void;
   readonly onExample: () => void;
 }
@@ -39,7 +39,12 @@ export function sheet(model: SheetModel, words: Words, actions: SheetActions): T
         ${
           text === '' || model.locked
             ? nothing
-            : html`<button type="button" class="act" aria-label=${words.clearLabel} @click=${() => actions.onText('')}>
+            : html`<button
+                type="button"
+                class="act"
+                aria-label=${words.clearLabel}
+                @click=${() => actions.onText('', false)}
+              >
                 ${words.clear}
               </button>`
         }
@@ -58,7 +63,12 @@ export function sheet(model: SheetModel, words: Words, actions: SheetActions): T
           autocomplete="off"
           placeholder=${words.placeholder}
           .value=${live(text)}
-          @input=${(event: Event) => actions.onText((event.target as HTMLTextAreaElement).value)}
+          @input=${(event: InputEvent) => {
+            const area = event.target as HTMLTextAreaElement;
+            const pasted = event.inputType === 'insertFromPaste' || event.inputType === 'insertFromDrop';
+            actions.onText(area.value, pasted);
+            if (pasted) area.closest('.sheet')!.scrollTop = 0;
+          }}
           @focus=${() => actions.onFold(false)}
           @paste=${pasteCells}
         ></textarea>

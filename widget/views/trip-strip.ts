@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { formatNumber } from '../../core/figures.js';
-import type { GroundedTrip, InputProblem, Reading, Trip } from '../../core/index.js';
+import { formatFigure, formatNumber } from '../../core/figures.js';
+import type { GroundedTrip, InputProblem, Reading, Trip, UnitSystem, WaterFrom } from '../../core/index.js';
 import type { Fields } from '../draft.js';
 import type { Words } from '../messages/en.js';
 import { heading } from './heading.js';
@@ -15,10 +15,15 @@ export interface TripModel {
   readonly reading: Reading | null;
   readonly problems: readonly InputProblem[];
   readonly level: number;
+  readonly units: UnitSystem;
   /** Fields that the reader cannot change: "trip.people". */
   readonly locked: ReadonlySet<string>;
   /** What the page has set, which stands in the fields until the reader types. */
   readonly set: Fields;
+  /** One pot: people, meals and snow in sight, the rest one press away. */
+  readonly onePot: boolean;
+  /** Where narrow, the fields are one line of values. */
+  readonly folded: boolean;
 }
 
 /** Takes a field of the trip as typed; undefined gives it back to the list. */
@@ -29,11 +34,21 @@ const OWN_UNIT = /[\p{L}°]/u;
 const UNIT: Partial<Record<keyof Trip, string>> = { lowC: '°C', altitudeM: 'm' };
 
 /** The trip that the kit is judged for: what the list says or what is assumed, until the person types. */
-export function tripStrip(model: TripModel, words: Words, onTrip: OnTrip, onGiveBack: () => void): TemplateResult {
-  const field = (name: keyof Trip) => tripField(name, model, words, onTrip);
+export function tripStrip(
+  model: TripModel,
+  words: Words,
+  onTrip: OnTrip,
+  onGiveBack: () => void,
+  onFold: (folded: boolean) => void,
+): TemplateResult {
+  const fields = (names: readonly (keyof Trip)[]) => names.map((name) => tripField(name, model, words, onTrip));
+  const shown = model.onePot ? ONE_POT : KIT;
+  const more = [...KIT, ...MORE].filter((name) => !shown.includes(name));
+  // A value that cannot be used is never folded away.
+  const folded = model.folded && !model.problems.some(({ field }) => field.startsWith('trip.'));
   const lines = linesSaid(model);
   const typed = JSON.stringify(sorted(model.typed)) !== JSON.stringify(sorted(model.set));
-  return html`<fieldset class="row strip-row" part="trip" aria-label=${words.trip}>
+  return html`<fieldset class="row strip-row ${folded ? 'folded' : ''}" part="trip" aria-label=${words.trip}>
     <div class="m">
       ${heading(model.level, 't', words.trip)}
       ${lines.length > 0 ? html`<p class="n">${words.tripFrom(lines)}</p>` : nothing}
@@ -46,18 +61,47 @@ export function tripStrip(model: TripModel, words: Words, onTrip: OnTrip, onGive
       }
     </div>
     <div class="w">
-      <div class="strip">
-        ${field('people')}${field('days')}${field('mealStyle')}${field('waterFrom')}${field('lowC')}${field('altitudeM')}
-      </div>
+      ${folded ? tripLine(model, shown, words, onFold) : nothing}
+      <div class="strip">${fields(shown)}</div>
       <details class="fold more">
         <summary>${words.more}</summary>
-        <div class="strip three">
-          ${field('cookAt')}${field('wind')}${field('snow')}${field('season')}${field('hotMealsPerDay')}${field('drinkFromPot')}
-        </div>
+        <div class="strip three">${fields(more)}</div>
       </details>
       ${setByPage(setFields(model, words), words)}
     </div>
   </fieldset>`;
+}
+
+const KIT: readonly (keyof Trip)[] = ['people', 'days', 'mealStyle', 'waterFrom', 'lowC', 'altitudeM'];
+const ONE_POT: readonly (keyof Trip)[] = ['people', 'mealStyle', 'waterFrom'];
+const MORE: readonly (keyof Trip)[] = ['cookAt', 'wind', 'snow', 'season', 'hotMealsPerDay', 'drinkFromPot'];
+
+/** The trip as a line of values, each with the underline of its grounds, and the way to its fields. */
+function tripLine(
+  { trip, units }: TripModel,
+  names: readonly (keyof Trip)[],
+  words: Words,
+  onFold: (folded: boolean) => void,
+): TemplateResult {
+  const values = names.flatMap((name) => {
+    const given = trip?.[name];
+    if (given === undefined || given.grounds === 'missing') return [];
+    const said = sayValue(name, given.value, units, words);
+    return [html`<span class="val ${given.grounds === 'assumed' ? 'assumed' : ''}">${said}</span>`];
+  });
+  return html`<p class="trip-line">
+    ${values.map((value, i) => html`${i === 0 ? nothing : ', '}${value}`)}
+    <button type="button" class="act" aria-label=${words.tripChange} @click=${() => onFold(false)}>
+      ${words.change}
+    </button>
+  </p>`;
+}
+
+function sayValue(name: keyof Trip, value: unknown, units: UnitSystem, words: Words): string {
+  if (name === 'people' || name === 'days') return words.tripSaid[name](Number(value));
+  if (name === 'waterFrom') return words.tripSaid.waterFrom[value as WaterFrom];
+  if (typeof value !== 'number') return optionsOf(name, words)?.[String(value)] ?? String(value);
+  return formatFigure({ value, unit: name === 'lowC' ? '°C' : 'm', places: 0 }, { ...words, units });
 }
 
 /** One field of the trip, also where a question asks for it. */

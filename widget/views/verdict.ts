@@ -2,8 +2,8 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { formatFigure, valueOf } from '../../core/figures.js';
 import type { Finding, FigureUnit, Report } from '../../core/index.js';
 import type { Judged } from '../draft.js';
+import { judgeAtHand } from '../judging.js';
 import type { Words } from '../messages/en.js';
-import { sketch } from './drawing.js';
 import { findingRow } from './finding.js';
 import { heading } from './heading.js';
 import { sources } from './sources.js';
@@ -12,7 +12,7 @@ import { sumTable } from './sum.js';
 /** What was judged, the verdict in a sentence, the pot to scale, so many rows, worst first, and what it was judged for. */
 export function verdict({ draft, report }: Judged, level: number, rows: number, words: Words): TemplateResult {
   const shown = rowsOf(report, rows);
-  const drawn = report.pots[0] ? sketch(report.pots[0], report.units, words) : nothing;
+  const drawn = report.pots[0] ? judgeAtHand()?.sketch(report.pots[0], report.units, words) : nothing;
   return html`<div class="page verdict">
     <div part="headline">
       <p class="what">${judgedPot(draft.pot['name'], report, words)}</p>
