@@ -15,7 +15,7 @@ const WIDGET_LIMIT_BYTES = 40_000;
 const JUDGE_LIMIT_BYTES = 150_000;
 /** The words of one more language to read, and all that the elements say in one: they come when they are wanted. */
 const WORDS_LIMIT_BYTES = 10 * 1024;
-const SAID_LIMIT_BYTES = 36 * 1024;
+const SAID_LIMIT_BYTES = 40 * 1024;
 
 const folder = mkdtempSync(path.join(tmpdir(), 'brimwise-build-'));
 const hashes = (out: string) =>
