@@ -53,6 +53,7 @@ const item = z.strictObject({
   kindBecause: z.optional(z.string()),
   quantity: num,
   perPerson: z.boolean(),
+  perGroup: z.optional(z.literal(true)),
   capacitiesMl: z.array(num),
   massG: num,
   massBasis: z.optional(z.enum(['each', 'line'])),
@@ -109,6 +110,7 @@ const reading = z.strictObject({
     ...(Object.fromEntries(Object.entries(tripFields).map(([name, field]) => [name, z.optional(field)])) as {
       [K in keyof typeof tripFields]: z.ZodMiniOptional<(typeof tripFields)[K]>;
     }),
+    cookGroups: z.optional(num),
     peoplePerPot: z.optional(num),
     firesAllowed: z.optional(flag),
     youthGroup: z.optional(flag),

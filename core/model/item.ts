@@ -61,6 +61,8 @@ export interface Item {
   /** Count; the count is for each person where `perPerson`. */
   readonly quantity: Given<number>;
   readonly perPerson: boolean;
+  /** The count is for each group that cooks on its own: `trip.cookGroups` groups of `trip.peoplePerPot` people, where the text tells them. */
+  readonly perGroup?: true;
   /** What each vessel holds, mL; one entry a vessel of a nested set, in the order of the text; empty where nothing is said. */
   readonly capacitiesMl: readonly Given<number>[];
   /** Mass, g. Of fuel: the whole can or bottle. */

@@ -42,7 +42,9 @@ export type GroundedTrip = { readonly [K in keyof Trip]: Given<Trip[K]> };
 
 /** What the text says of the trip; a value that is not said is absent. */
 export type TripHints = { readonly [K in keyof Trip]?: Given<Trip[K]> } & {
-  /** People who share one pot ("one set per four"). */
+  /** Alike groups that each cook on their own ("2 cook groups of 4": 2). */
+  readonly cookGroups?: Given<number>;
+  /** People in one of them, who share one pot ("2 cook groups of 4", "one set per four": 4). */
   readonly peoplePerPot?: Given<number>;
   /** Fires are said to be forbidden (false) or allowed (true). */
   readonly firesAllowed?: Given<boolean>;

@@ -21,7 +21,7 @@ import type { MassUnits } from './usual-units.js';
 import { isBold, isHeading, isTotal, namesItself, NOTHING_LENT, Sections, type Lent } from './sections.js';
 import { unread } from './unread.js';
 import { Dictionary, type Role } from './text/lexicon.js';
-import { gather, readTrip, type Gathered } from './trip/index.js';
+import { countGroups, gather, readTrip, type Gathered } from './trip/index.js';
 
 /** The heading that a row brings itself. */
 type Label = Pick<Context, 'section' | 'away'>;
@@ -160,7 +160,7 @@ export class Reader {
       const plain = row.type !== 'heading';
       if (row.bullet || (namesItself(stretch) && nextOf(rows, index)?.bullet === false)) this.keepPassing(stretch);
       this.sections.open(stretch, plain ? 10 + Math.min(row.level, 40) : row.level, plain);
-      const told = readTrip(stretch, false, this.trip);
+      const told = readTrip(stretch, [], this.trip);
       this.mark(row, told ? 'used' : 'not-cook-kit', told ? undefined : phrase`a heading`);
       if (termsOf(stretch, 'totals').length > 0) return;
       if (stretch.measures.length === 0 && !stretch.tokens.some(isDash)) return;
@@ -170,6 +170,7 @@ export class Reader {
 
   /** A list that tells of its things in prose may name one without a figure: it counts where no other of its kind is named. */
   close(): void {
+    countGroups(this.trip);
     if (this.items.length < LEAST_LIST) return;
     for (const { draft, stretch, context } of this.passing.values()) {
       if (this.items.some((item) => item.kind === draft.kind)) continue;
@@ -226,7 +227,7 @@ export class Reader {
       this.rows.push(row);
       this.lastLine = row.line;
     }
-    const told = readTrip(stretch, drafts.length > 0, this.trip);
+    const told = readTrip(stretch, drafts, this.trip);
     if (drafts.length > 0 || told) this.mark(row, 'used');
     else {
       const { use, because } = unread(stretch, context.section);
@@ -279,6 +280,7 @@ export class Reader {
       stoveType: lent.stoveType,
       fuelType: lent.fuelType,
       perPerson: lent.perPerson,
+      perGroup: lent.perGroup,
       headFirst: this.dictionary.languages[0]?.headFirst ?? false,
       bulleted,
       plainLists: this.plain,

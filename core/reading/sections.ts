@@ -7,6 +7,7 @@ import { termsOf, type Stretch } from './items/stretch.js';
 import type { Role } from './text/lexicon.js';
 import type { Term } from './text/terms.js';
 import { unitByName, unitBySymbol, type Unit } from './quantities/units.js';
+import { mentionsOf } from './trip/groups.js';
 
 /** Longest line that can be a heading, in words. */
 const LONGEST = 14;
@@ -24,7 +25,7 @@ interface Level extends Lent {
 /** What headings lend to the rows below them. */
 export type Lent = Pick<
   Context,
-  'section' | 'kind' | 'kinds' | 'kindSpan' | 'massUnit' | 'away' | 'stoveType' | 'fuelType' | 'perPerson'
+  'section' | 'kind' | 'kinds' | 'kindSpan' | 'massUnit' | 'away' | 'stoveType' | 'fuelType' | 'perPerson' | 'perGroup'
 >;
 
 export const NOTHING_LENT: Lent = {
@@ -37,6 +38,7 @@ export const NOTHING_LENT: Lent = {
   stoveType: undefined,
   fuelType: undefined,
   perPerson: false,
+  perGroup: undefined,
 };
 
 /** Follows the headings of a text, and says what they lend to a row. */
@@ -104,6 +106,7 @@ export class Sections {
       stoveType: nearest('stoveType'),
       fuelType: nearest('fuelType'),
       perPerson: this.stack.some((level) => level.perPerson),
+      perGroup: nearest('perGroup'),
     };
   }
 }
@@ -134,6 +137,7 @@ function levelOf(stretch: Stretch, level: number, plain: boolean): Level {
     plain,
     listed: false,
     perPerson: person,
+    perGroup: mentionsOf(stretch).find(({ clear }) => clear)?.people,
     section: section?.value as SectionMeaning | undefined,
     away: away === undefined ? undefined : AWAY[away.value as AwayReason],
     kind: kind?.value as ItemKind | undefined,

@@ -35,6 +35,7 @@ export function told(item: Item): Record<string, unknown> {
   if (item.role !== undefined) out['role'] = item.role;
   if (item.onlyIn !== undefined) out['onlyIn'] = item.onlyIn;
   if (item.perPerson) out['perPerson'] = true;
+  if (item.perGroup) out['perGroup'] = true;
   if (!item.carried) out['carried'] = false;
   return out;
 }

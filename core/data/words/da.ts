@@ -114,7 +114,7 @@ export const da: Words = {
   each: 'pr. stk, pr stk, stykket, hver, à',
   together: 'til sammen, tilsammen, i alt, begge, sammen',
   perPerson:
-    'pr. pers, pr pers, per pers, pr. person, pr person, per person, til hver, hver sin, hver sit, hver deltager, alle medbringer, p.p., /person, /pers, pr. deltager, pr deltager, pr. mand, pr mand, hver, hver person, hver spejder, hver mand, hvert barn, hver især, alle:, personligt udstyr, personlig udrustning, eget udstyr, personligt:, alle har, alle har egen, hver har, hver medbringer',
+    'pr. pers, pr pers, per pers, pr. person, pr person, per person, til hver, hver sin, hver sit, hver deltager, alle medbringer, p.p., /person, /pers, pr. deltager, pr deltager, pr. mand, pr mand, hver, hver person, hver spejder, hver mand, hvert barn, hver især, alle:, personligt udstyr, personlig udrustning, eget udstyr, personligt:, alle har, alle har egen, hver har, hver medbringer, hver med egen, alle med egen, hver med eget, alle med eget',
   shared: 'fælles, delt, fælles udstyr, fællesudstyr',
   perGroup: 'pr, per, for hver',
 
@@ -212,6 +212,17 @@ export const da: Words = {
       [4, 'os fire, vi fire'],
       [5, 'os fem, vi fem'],
       [6, 'os seks, vi seks'],
+    ],
+    cookGroup: [
+      [0, 'madhold, kogegruppe, kogegrupper, madgruppe, madgrupper, teltgruppe, teltgrupper, patrulje, patruljer'],
+      [2, 'par, makkerpar, tomandshold'],
+    ],
+    eachGroup: [
+      [
+        0,
+        'pr. madhold, pr madhold, per madhold, hvert madhold, pr. kogegruppe, pr kogegruppe, hver kogegruppe, pr. gruppe, pr gruppe, per gruppe, hver gruppe, pr. madgruppe, hver madgruppe, pr. telt, pr telt, per telt, hvert telt, pr. patrulje, pr patrulje, per patrulje, hver patrulje, pr. hold, pr hold, hvert hold, pr. kano, hver kano',
+      ],
+      [2, 'pr. par, pr par, per par, hvert par, parvis, to og to, i par, pr. makkerpar, hvert makkerpar'],
     ],
     self: 'jeg, mig',
     companion:

@@ -136,7 +136,7 @@ export const de: Words = {
   each: 'je, je stück, pro stück, à, á, jeweils, das stück, einzeln, stück',
   together: 'zusammen, zus, gesamt, insgesamt, alle, beide zusammen, komplett, alles, für beide',
   perPerson:
-    'pro pers, je person, pro person, pro kopf, p.p., jede/r, jeder, jede, je eine, je einen, je ein, pro nase, für jeden, jeder bringt, jeder braucht, alle bringen, eigene, pro teilnehmer, einer pro person, für alle, p. p., pp, /person, /pers, /p, /kopf, pro mann, pro kind, pro schüler, pro schülerin, pro tn, jede person, jeder teilnehmer, jede teilnehmerin, jedes kind, jeder pfadi, jeder schüler, jeder von uns, jede:r, alle:, persönliche ausrüstung, persönliches material, persönliche sachen, eigene ausrüstung, individuelle ausrüstung, persönlich:, jeder hat, alle haben, jeder nimmt',
+    'pro pers, je person, pro person, pro kopf, p.p., jede/r, jeder, jede, je eine, je einen, je ein, pro nase, für jeden, jeder bringt, jeder braucht, alle bringen, eigene, pro teilnehmer, einer pro person, für alle, p. p., pp, /person, /pers, /p, /kopf, pro mann, pro kind, pro schüler, pro schülerin, pro tn, jede person, jeder teilnehmer, jede teilnehmerin, jedes kind, jeder pfadi, jeder schüler, jeder von uns, jede:r, alle:, persönliche ausrüstung, persönliches material, persönliche sachen, eigene ausrüstung, individuelle ausrüstung, persönlich:, jeder hat, alle haben, jeder nimmt, jeder mit eigenem, jeder mit eigener, jede mit eigenem, jeder hat',
   shared:
     'gemeinsam, geteilt, gruppe, gruppenmaterial, gruppenausrüstung, gruppen~, gemeinschaftlich, gemeinschaftsmaterial',
   perGroup: 'pro, je, für je',
@@ -248,6 +248,26 @@ export const de: Words = {
       [6, 'zu sechst, für sechs'],
       [7, 'zu siebt'],
       [8, 'zu acht'],
+    ],
+    cookGroup: [
+      [
+        0,
+        'kochgruppe, kochgruppen, kochteam, kochteams, zeltgruppe, zeltgruppen, kleingruppe, kleingruppen, seilschaft, seilschaften, sippen, essgruppe, essgruppen',
+      ],
+      [
+        2,
+        'zweiergruppe, zweiergruppen, zweierteam, zweierteams, zweierseilschaft, zweierseilschaften, paar, paare, paaren',
+      ],
+    ],
+    eachGroup: [
+      [
+        0,
+        'pro kochgruppe, je kochgruppe, jede kochgruppe, für jede kochgruppe, pro gruppe, je gruppe, jede gruppe, für jede gruppe, pro zeltgruppe, pro kleingruppe, je kleingruppe, jede kleingruppe, pro seilschaft, je seilschaft, jede seilschaft, pro zelt, je zelt, jedes zelt, pro sippe, je sippe, jede sippe, pro team, je team, jedes team, pro boot, je boot, pro kanu',
+      ],
+      [
+        2,
+        'pro paar, je paar, jedes paar, zu zweit je, pro zweiergruppe, je zweiergruppe, jede zweiergruppe, pro zweierteam, je zweierteam, jedes zweierteam, in zweiergruppen, in zweierteams, paarweise, pro zweierseilschaft',
+      ],
     ],
     self: 'ich, mir, mich',
     companion:

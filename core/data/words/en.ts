@@ -153,7 +153,7 @@ export const en: Words = {
   each: 'each, ea, apiece, a piece, per piece, per one, @, per can, per bottle, per tablet, per mug, per cup, per spoon, per pot, per bowl, per lid',
   together: 'the pair, the lot, for both, both, all together, total, altogether, for all, in all, combined, all in',
   perPerson:
-    'per person, one each, two each, three each, each, each of us, each person, each person needs, per head, a head, pp, everyone, everyone brings, everyone needs, everybody, each student, each scout, per student, every scout brings, every scout, each one brings, each brings, individual, personal kit, for everyone, one per person, apiece, p.p., /person, /pers, /pp, each scout, each participant, each member, every person, every student, per participant, personal gear, personal equipment, bring your own, personal:, individual:, individual kit, everyone has, each has, own, per scout, per child',
+    'per person, one each, two each, three each, each, each of us, each person, each person needs, per head, a head, pp, everyone, everyone brings, everyone needs, everybody, each student, each scout, per student, every scout brings, every scout, each one brings, each brings, individual, personal kit, for everyone, one per person, apiece, p.p., /person, /pers, /pp, each scout, each participant, each member, every person, every student, per participant, personal gear, personal equipment, bring your own, personal:, individual:, individual kit, everyone has, each has, own, per scout, per child, each with own, each with their own, each with his own, each with her own, each with a, each with their, everyone with own, everybody has, each their own, each his own',
   shared:
     'shared, group, group gear, communal, common, shared gear, shared kit, group kit, group equipment, communal gear',
   perGroup: 'per, between, for every, one set per, one cook set per, to each, for each, among',
@@ -278,6 +278,23 @@ export const en: Words = {
       [6, 'the six of us, six of us, for six'],
       [7, 'the seven of us, seven of us'],
       [8, 'the eight of us, eight of us, for eight'],
+    ],
+    cookGroup: [
+      [
+        0,
+        'cook group, cook groups, cooking group, cooking groups, cook team, cook teams, cooking team, cooking teams, mess group, mess groups, food group, food groups, tent group, tent groups, kitchen group, kitchen groups, cook unit, cook units, patrol, patrols',
+      ],
+      [2, 'pair, pairs, twosome, twosomes, team of two, teams of two, rope of two, ropes of two'],
+    ],
+    eachGroup: [
+      [
+        0,
+        'per cook group, each cook group, every cook group, for each cook group, per cooking group, each cooking group, per cook team, each cook team, per group, each group, every group, for each group, per tent group, each tent group, per tent, each tent, every tent, per mess group, each mess group, per patrol, each patrol, every patrol, for each patrol, per rope, each rope, per rope team, each rope team, per team, each team, per kitchen, each kitchen, per boat, each boat, per canoe, each canoe, a cook group',
+      ],
+      [
+        2,
+        'per pair, each pair, every pair, for each pair, in pairs, per two, per couple, each couple, per team of two',
+      ],
     ],
     self: 'me, i, myself',
     companion:

@@ -124,7 +124,7 @@ export const es: Words = {
   each: 'cada uno, cada una, c/u, por unidad, unidad, cada',
   together: 'en total, los dos, las dos, juntos, todo, conjunto, total',
   perPerson:
-    'por persona, cada uno, para cada uno, por cabeza, cada participante, individual, uno por persona, a cada uno, p.p., /persona, /pers, por pers, por niño, por participante, cada una, cada persona, cada niño, cada scout, cada chico, cada miembro, todos:, material individual, material personal, equipo individual, equipo personal, personal:, cada, cada uno lleva, cada uno trae, cada alumno',
+    'por persona, cada uno, para cada uno, por cabeza, cada participante, individual, uno por persona, a cada uno, p.p., /persona, /pers, por pers, por niño, por participante, cada una, cada persona, cada niño, cada scout, cada chico, cada miembro, todos:, material individual, material personal, equipo individual, equipo personal, personal:, cada, cada uno lleva, cada uno trae, cada alumno, cada uno su, cada uno con su, cada uno tiene su, cada cual con su',
   shared: 'compartido, compartida, común, grupo, material común, material colectivo, comunes',
   perGroup: 'por, para cada, cada',
 
@@ -223,6 +223,20 @@ export const es: Words = {
       [4, 'los cuatro, las cuatro'],
       [5, 'los cinco'],
       [6, 'los seis'],
+    ],
+    cookGroup: [
+      [
+        0,
+        'grupo de cocina, grupos de cocina, equipo de cocina, equipos de cocina, patrulla, patrullas, cordada, cordadas',
+      ],
+      [2, 'pareja, parejas, cordada de dos, cordadas de dos'],
+    ],
+    eachGroup: [
+      [
+        0,
+        'por grupo de cocina, cada grupo de cocina, por grupo, cada grupo, para cada grupo, por equipo, cada equipo, por patrulla, cada patrulla, por cordada, cada cordada, por tienda, cada tienda, para cada tienda, por carpa, cada carpa, por canoa',
+      ],
+      [2, 'por pareja, cada pareja, para cada pareja, en parejas, por parejas'],
     ],
     self: 'yo',
     companion:

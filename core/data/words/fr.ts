@@ -131,7 +131,7 @@ export const fr: Words = {
   each: 'chacun, chacune, pièce, la pièce, l’unité, l’un, unitaire',
   together: 'le tout, en tout, ensemble, les deux, au total, total',
   perPerson:
-    'par personne, chacun, chacune, par tête, individuel, chaque participant, pour chacun, chaque élève, un par personne, p.p., pp, /personne, /pers, /p, /tête, par pers, par enfant, par jeune, par participant, par scout, chaque personne, chaque enfant, chaque jeune, chaque scout, chaque membre, chacun de nous, tous:, matériel individuel, matériel personnel, matériel perso, équipement individuel, équipement personnel, affaires personnelles, perso:, individuel:, chacun prend, chacun apporte, chacun a, tout le monde',
+    'par personne, chacun, chacune, par tête, individuel, chaque participant, pour chacun, chaque élève, un par personne, p.p., pp, /personne, /pers, /p, /tête, par pers, par enfant, par jeune, par participant, par scout, chaque personne, chaque enfant, chaque jeune, chaque scout, chaque membre, chacun de nous, tous:, matériel individuel, matériel personnel, matériel perso, équipement individuel, équipement personnel, affaires personnelles, perso:, individuel:, chacun prend, chacun apporte, chacun a, tout le monde, chacun sa, chacun son, chacun avec sa, chacun avec son, chacun a sa, chacun a son, chacune sa, chacune son',
   shared: 'partagé, partagée, commun, collectif, matériel collectif, commune, collective, matériel commun',
   perGroup: 'par, pour, un pour',
 
@@ -232,6 +232,20 @@ export const fr: Words = {
       [4, 'à quatre, nous quatre'],
       [5, 'à cinq'],
       [6, 'à six'],
+    ],
+    cookGroup: [
+      [
+        0,
+        'groupe de cuisine, groupes de cuisine, équipe de cuisine, équipes de cuisine, patrouille, patrouilles, cordée, cordées',
+      ],
+      [2, 'binôme, binômes, groupe de deux, groupes de deux, cordée de deux, cordées de deux'],
+    ],
+    eachGroup: [
+      [
+        0,
+        'par groupe de cuisine, chaque groupe de cuisine, par groupe, chaque groupe, pour chaque groupe, par équipe, chaque équipe, pour chaque équipe, par patrouille, chaque patrouille, par cordée, chaque cordée, par tente, chaque tente, pour chaque tente, par popote commune, par bateau, par canoë',
+      ],
+      [2, 'par binôme, chaque binôme, pour chaque binôme, par deux, par couple, chaque couple, en binôme, en binômes'],
     ],
     self: 'moi',
     companion:

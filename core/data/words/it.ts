@@ -123,7 +123,7 @@ export const it: Words = {
   each: 'ciascuno, ciascuna, cadauno, l’uno, l’una, cad',
   together: 'in tutto, tutte e due, tutti e due, insieme, totale, complessivo, entrambe, entrambi',
   perPerson:
-    'a testa, per persona, ciascuno, ognuno, pro capite, per ciascuno, uno a testa, individuale, ogni partecipante, p.p., /persona, /pers, a persona, ogni persona, ogni ragazzo, ogni scout, ogni bambino, per partecipante, tutti:, materiale individuale, materiale personale, attrezzatura personale, attrezzatura individuale, equipaggiamento personale, personale:, ognuno porta, ciascuno porta',
+    'a testa, per persona, ciascuno, ognuno, pro capite, per ciascuno, uno a testa, individuale, ogni partecipante, p.p., /persona, /pers, a persona, ogni persona, ogni ragazzo, ogni scout, ogni bambino, per partecipante, tutti:, materiale individuale, materiale personale, attrezzatura personale, attrezzatura individuale, equipaggiamento personale, personale:, ognuno porta, ciascuno porta, ognuno con la sua, ognuno con il suo, ciascuno con la sua, ciascuno con il suo, ognuno ha',
   shared: 'condiviso, condivisa, in comune, comune, materiale comune, di gruppo, comuni',
   perGroup: 'per, ogni, ogni gruppo di',
 
@@ -225,6 +225,20 @@ export const it: Words = {
       [4, 'in quattro, noi quattro'],
       [5, 'in cinque'],
       [6, 'in sei'],
+    ],
+    cookGroup: [
+      [
+        0,
+        'gruppo di cucina, gruppi di cucina, gruppo cucina, gruppi cucina, squadriglia, squadriglie, cordata, cordate',
+      ],
+      [2, 'coppia, coppie, cordata da due, cordate da due'],
+    ],
+    eachGroup: [
+      [
+        0,
+        'per gruppo cucina, ogni gruppo cucina, per gruppo, ogni gruppo, per ogni gruppo, per squadriglia, ogni squadriglia, per ogni squadriglia, per squadra, ogni squadra, per cordata, ogni cordata, per tenda, ogni tenda, per ogni tenda, per canoa',
+      ],
+      [2, 'per coppia, ogni coppia, per ogni coppia, a coppie, in coppia'],
     ],
     self: 'io, me',
     companion:

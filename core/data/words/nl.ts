@@ -117,7 +117,7 @@ export const nl: Words = {
   each: 'per stuk, elk, à, á',
   together: 'samen, in totaal, totaal, alles samen, allebei, beide samen',
   perPerson:
-    'per pers, per persoon, ieder, iedereen, ieder kind zelf, elk kind, per kind, per hoofd, ieder zelf, elke deelnemer, p.p., pp, p/p, /persoon, /pers, per man, per deelnemer, per scout, elke persoon, elke scout, iedere deelnemer, iedere scout, ieder van ons, allemaal:, persoonlijke uitrusting, persoonlijk materiaal, persoonlijke spullen, persoonlijk:, iedereen heeft, ieder voor zich, ieder heeft',
+    'per pers, per persoon, ieder, iedereen, ieder kind zelf, elk kind, per kind, per hoofd, ieder zelf, elke deelnemer, p.p., pp, p/p, /persoon, /pers, per man, per deelnemer, per scout, elke persoon, elke scout, iedere deelnemer, iedere scout, ieder van ons, allemaal:, persoonlijke uitrusting, persoonlijk materiaal, persoonlijke spullen, persoonlijk:, iedereen heeft, ieder voor zich, ieder heeft, ieder met eigen, iedereen met eigen, elk met eigen, ieder een eigen',
   shared: 'gedeeld, gezamenlijk, groepsmateriaal, gemeenschappelijk, groeps~',
   perGroup: 'per, per ploeg, voor elke',
 
@@ -217,6 +217,23 @@ export const nl: Words = {
       [4, 'met z’n vieren, wij vieren'],
       [5, 'met z’n vijven'],
       [6, 'met z’n zessen'],
+    ],
+    cookGroup: [
+      [
+        0,
+        'kookgroep, kookgroepen, kookploeg, kookploegen, kookteam, kookteams, ploeg, ploegen, patrouille, patrouilles, tentgroep, tentgroepen',
+      ],
+      [2, 'duo, duo’s, tweetal, tweetallen, koppel, koppels'],
+    ],
+    eachGroup: [
+      [
+        0,
+        'per kookgroep, elke kookgroep, iedere kookgroep, per groep, elke groep, iedere groep, elke ploeg, iedere ploeg, per patrouille, elke patrouille, per tent, elke tent, iedere tent, per team, elk team, ieder team, per touwgroep, per kano, elke kano',
+      ],
+      [
+        2,
+        'per duo, elk duo, ieder duo, per tweetal, elk tweetal, per twee, per koppel, elk koppel, in tweetallen, in duo’s',
+      ],
     ],
     self: 'ik, mij',
     companion:

@@ -116,7 +116,7 @@ export const no: Words = {
   each: 'pr stk, per stk, pr. stk, stykket, hver, à',
   together: 'til sammen, totalt, alt i alt, begge, sammen',
   perPerson:
-    'per pers, pr pers, per person, pr person, til hver, hver sin, hver sitt, hver deltaker, alle tar med, hver, p.p., /person, /pers, per deltaker, pr deltaker, per mann, pr mann, hver person, hver speider, hver mann, hvert barn, hver og en, alle:, personlig utstyr, eget utstyr, personlig:, alle har, alle har egen, hver har, hver tar med',
+    'per pers, pr pers, per person, pr person, til hver, hver sin, hver sitt, hver deltaker, alle tar med, hver, p.p., /person, /pers, per deltaker, pr deltaker, per mann, pr mann, hver person, hver speider, hver mann, hvert barn, hver og en, alle:, personlig utstyr, eget utstyr, personlig:, alle har, alle har egen, hver har, hver tar med, hver med egen, alle med egen, hver med eget, alle med eget',
   shared: 'felles, delt, fellesutstyr, felles utstyr',
   perGroup: 'per, pr',
 
@@ -215,6 +215,17 @@ export const no: Words = {
       [4, 'vi fire, oss fire'],
       [5, 'vi fem'],
       [6, 'vi seks'],
+    ],
+    cookGroup: [
+      [0, 'matlag, kokelag, kokegruppe, kokegrupper, teltlag, patrulje, patruljer, taulag'],
+      [2, 'par, tomannslag'],
+    ],
+    eachGroup: [
+      [
+        0,
+        'per matlag, pr matlag, hvert matlag, per kokelag, pr kokelag, hvert kokelag, per gruppe, pr gruppe, hver gruppe, per teltlag, pr teltlag, hvert teltlag, per telt, pr telt, hvert telt, per patrulje, pr patrulje, hver patrulje, per taulag, pr taulag, hvert taulag, per lag, pr lag, hvert lag, per kano, hver kano',
+      ],
+      [2, 'per par, pr par, hvert par, parvis, to og to, i par'],
     ],
     self: 'jeg, meg',
     companion:

@@ -120,7 +120,7 @@ export const pl: Words = {
   each: 'każdy, każda, za sztukę, po, na sztukę, jeden',
   together: 'razem, łącznie, w sumie, oba, obie',
   perPerson:
-    'na osobę, na głowę, dla każdego, każdy ma, każdy uczestnik, po jednym, na każdego, każdy zabiera, na os, /os, /osoba, /osobę, na uczestnika, każdy, każda, każda osoba, każdy harcerz, każde dziecko, każdy z nas, wszyscy:, sprzęt osobisty, sprzęt indywidualny, wyposażenie osobiste, ekwipunek osobisty, rzeczy osobiste, osobiste:, indywidualne:',
+    'na osobę, na głowę, dla każdego, każdy ma, każdy uczestnik, po jednym, na każdego, każdy zabiera, na os, /os, /osoba, /osobę, na uczestnika, każdy, każda, każda osoba, każdy harcerz, każde dziecko, każdy z nas, wszyscy:, sprzęt osobisty, sprzęt indywidualny, wyposażenie osobiste, ekwipunek osobisty, rzeczy osobiste, osobiste:, indywidualne:, każdy z własnym, każdy z własną, każdy ma swój, każdy ma swoją, każdy swój, każdy swoją',
   shared: 'wspólny, wspólna, wspólne, grupowy, wspólny sprzęt, sprzęt wspólny, grupowe',
   perGroup: 'na, po',
 
@@ -220,6 +220,20 @@ export const pl: Words = {
       [4, 'we czworo, we czterech'],
       [5, 'w piątkę'],
       [6, 'w szóstkę'],
+    ],
+    cookGroup: [
+      [
+        0,
+        'grupa kuchenna, grupy kuchenne, grup kuchennych, zespół kuchenny, zespoły kuchenne, zastęp, zastępy, zastępów',
+      ],
+      [2, 'para, pary, par, dwójka, dwójki, zespół dwuosobowy, zespoły dwuosobowe'],
+    ],
+    eachGroup: [
+      [
+        0,
+        'na grupę, każda grupa, dla każdej grupy, na grupę kuchenną, każda grupa kuchenna, na zastęp, każdy zastęp, dla każdego zastępu, na zespół, każdy zespół, na namiot, każdy namiot, na kajak',
+      ],
+      [2, 'na parę, każda para, dla każdej pary, w parach, na dwie osoby, na dwójkę'],
     ],
     self: 'ja, mną',
     companion:

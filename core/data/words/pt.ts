@@ -122,7 +122,7 @@ export const pt: Words = {
   each: 'cada, cada um, cada uma, por unidade, a unidade',
   together: 'ao todo, no total, os dois, as duas, juntos, tudo, conjunto, total',
   perPerson:
-    'por pessoa, para cada um, por cabeça, cada participante, individual, um por pessoa, uma por pessoa, p.p., /pessoa, /pess, p/ pessoa, por pess, por participante, por escuteiro, cada um, cada uma, cada pessoa, cada escuteiro, cada escoteiro, cada elemento, cada criança, todos:, material individual, material pessoal, equipamento individual, equipamento pessoal, pessoal:, cada, cada um leva, cada um traz',
+    'por pessoa, para cada um, por cabeça, cada participante, individual, um por pessoa, uma por pessoa, p.p., /pessoa, /pess, p/ pessoa, por pess, por participante, por escuteiro, cada um, cada uma, cada pessoa, cada escuteiro, cada escoteiro, cada elemento, cada criança, todos:, material individual, material pessoal, equipamento individual, equipamento pessoal, pessoal:, cada, cada um leva, cada um traz, cada um com a sua, cada um com o seu, cada um tem',
   shared:
     'partilhado, partilhada, compartilhado, compartilhada, comum, grupo, material comum, material coletivo, comuns, coletivo',
   perGroup: 'por, para cada',
@@ -223,6 +223,20 @@ export const pt: Words = {
       [4, 'nós quatro, os quatro'],
       [5, 'os cinco'],
       [6, 'os seis'],
+    ],
+    cookGroup: [
+      [
+        0,
+        'grupo de cozinha, grupos de cozinha, equipa de cozinha, equipas de cozinha, patrulha, patrulhas, cordada, cordadas',
+      ],
+      [2, 'dupla, duplas, casal, casais'],
+    ],
+    eachGroup: [
+      [
+        0,
+        'por grupo de cozinha, cada grupo de cozinha, por grupo, cada grupo, para cada grupo, por equipa, cada equipa, por equipe, cada equipe, por patrulha, cada patrulha, por cordada, cada cordada, por tenda, cada tenda, por barraca, cada barraca, por canoa',
+      ],
+      [2, 'por dupla, cada dupla, por casal, cada casal, em duplas, a pares, aos pares'],
     ],
     self: 'eu, mim',
     companion:

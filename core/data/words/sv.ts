@@ -116,7 +116,7 @@ export const sv: Words = {
   each: 'per styck, styck, á, à, var',
   together: 'tillsammans, totalt, allt i allt, ihop, båda',
   perPerson:
-    'per pers, per person, en var, ett var, var sin, var sitt, var och en, per deltagare, alla tar med, varje deltagare, två var, en var för sig, p.p., /person, /pers, per scout, per barn, per man, varje person, varje scout, varje barn, varsin, varsitt, alla:, personlig utrustning, egen utrustning, personliga saker, personligt:, personlig:, alla har, alla har egen, var och en tar med',
+    'per pers, per person, en var, ett var, var sin, var sitt, var och en, per deltagare, alla tar med, varje deltagare, två var, en var för sig, p.p., /person, /pers, per scout, per barn, per man, varje person, varje scout, varje barn, varsin, varsitt, alla:, personlig utrustning, egen utrustning, personliga saker, personligt:, personlig:, alla har, alla har egen, var och en tar med, alla med egen, var och en med egen, var och en har, alla med eget',
   shared: 'gemensam, gemensamt, delad, delat, gemensamma, gemensam utrustning',
   perGroup: 'per, på',
 
@@ -215,6 +215,17 @@ export const sv: Words = {
       [4, 'vi fyra, oss fyra'],
       [5, 'vi fem'],
       [6, 'vi sex'],
+    ],
+    cookGroup: [
+      [0, 'matlag, kökslag, matlagsgrupp, tältlag, tältgrupp, tältgrupper, patrull, patruller, replag'],
+      [2, 'tvåmannalag, tvåmannagrupp, tvåmannagrupper, par'],
+    ],
+    eachGroup: [
+      [
+        0,
+        'per matlag, varje matlag, per kökslag, varje kökslag, per grupp, varje grupp, per tältlag, varje tältlag, per tält, varje tält, per patrull, varje patrull, per replag, varje replag, per lag, varje lag, per kanot, varje kanot',
+      ],
+      [2, 'per par, varje par, parvis, två och två, i par'],
     ],
     self: 'jag, mig',
     companion:

@@ -257,6 +257,10 @@ export interface Words {
     readonly peopleBefore: Forms;
     /** A word that says how many: `[people, forms]`: solo, on my own, zu zweit. */
     readonly party: readonly (readonly [number, Forms])[];
+    /** Parts of a party that each cook on their own, `[people, forms]`, 0 where the word leaves open how many: cook group, pair. Counted: (2) cook groups (of 4). */
+    readonly cookGroup: readonly (readonly [number, Forms])[];
+    /** For each such part, `[people, forms]`: per cook group, each patrol, per pair. */
+    readonly eachGroup: readonly (readonly [number, Forms])[];
     /** Who writes, where others are named beside: me (and my dad). */
     readonly self: Forms;
     /** Who goes along, one or several: wife, son | mates. "With two mates" they are three. */

@@ -1,4 +1,5 @@
 import type { SectionMeaning } from '../../data/words/words.js';
+import type { Given } from '../../model/given.js';
 import type { FuelType, ItemKind, StoveType } from '../../model/item.js';
 import type { Unit } from '../quantities/units.js';
 
@@ -14,6 +15,8 @@ export interface Context {
   /** Unit of the figures that show none. */
   readonly massUnit: Unit | undefined;
   readonly perPerson: boolean;
+  /** For each group that cooks on its own: how many are in one, missing where the heading leaves it open. */
+  readonly perGroup: Given<number> | undefined;
   /** Why nothing of this section is in the kit. */
   readonly away: string | undefined;
   readonly stoveType: StoveType | undefined;

@@ -32,6 +32,8 @@ export interface Draft {
   kindBecause?: string;
   quantity: Given<number>;
   perPerson: boolean;
+  /** For each group that cooks on its own: how many are in one. */
+  perGroup?: Given<number>;
   capacitiesMl: Given<number>[];
   massG: Given<number>;
   massBasis?: 'each' | 'line';
@@ -136,6 +138,7 @@ export function itemOf(draft: Draft): Item {
     fuelMassG,
     fuelVolumeMl,
   };
+  if (draft.perGroup !== undefined) Object.assign(item, { perGroup: true });
   for (const field of SAID_OF_SOME) if (draft[field] !== undefined) Object.assign(item, { [field]: draft[field] });
   return item;
 }

@@ -8,6 +8,7 @@ import type { Term } from '../text/terms.js';
 import { isNumero } from './denied.js';
 import { clauseOf } from './clauses.js';
 import { isDegrees } from '../trip/degrees.js';
+import { groupOf } from '../trip/groups.js';
 import { isRate, isShareOf } from './volume.js';
 import { termsOf, type Stretch } from './stretch.js';
 
@@ -25,6 +26,8 @@ interface Count {
 /** Reads how many there are, and whether for each person. */
 export function readQuantity(stretch: Stretch, draft: Draft, context: Context): void {
   draft.perPerson ||= context.perPerson || perPersonIn(stretch, draft) || isLed(stretch, draft);
+  const group = draft.perPerson ? undefined : (groupOf(stretch, draft.noun, draft.to) ?? context.perGroup);
+  if (group !== undefined) draft.perGroup = group;
   const said = draft.quantity.grounds === 'stated' && draft.quantity.value === 1 ? piecesIn(stretch, draft) : undefined;
   if (draft.quantity.grounds !== 'missing' && said === undefined) return;
   const parts = partsOf(stretch, draft);

@@ -79,6 +79,8 @@ const layers = new Map<Role, number>();
 
 function layerOf(role: Role): number {
   if (isThing(role)) return 0;
+  // "Each cook group" is no "each".
+  if (role === 'eachGroup') return layerOf('perPerson');
   const known = layers.get(role);
   if (known !== undefined) return known;
   layers.set(role, layers.size + 1);

@@ -1,8 +1,10 @@
+import { phrase } from '../../model/phrase.js';
 import type { Snow, TripHints } from '../../model/trip.js';
 import type { Term } from '../text/terms.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
-import { spanOf, stated } from '../items/draft.js';
+import { spanOf, stated, type Draft } from '../items/draft.js';
 import { daysOf } from './days.js';
+import { groupsIn } from './groups.js';
 import { peopleOf, peoplePerPotOf } from './people.js';
 import { RollCall } from './roll-call.js';
 import { seasonOf } from './season.js';
@@ -42,6 +44,8 @@ const TELLING: ReadonlySet<Term['role']> = new Set([
   'weekday',
   'monthMark',
   'perGroup',
+  'eachGroup',
+  'cookGroup',
   'fireForbidden',
   'fireAllowed',
   'noSnow',
@@ -55,12 +59,14 @@ const TELLING: ReadonlySet<Term['role']> = new Set([
   'snow',
 ]);
 
-/** Reads what a row tells of the trip. `gear` is true for a row that names things of the list. Gives whether it told anything. */
-export function readTrip(stretch: Stretch, gear: boolean, gathered: Gathered): boolean {
+/** Reads what a row tells of the trip. `drafts` are the things of the list that it names. Gives whether it told anything. */
+export function readTrip(stretch: Stretch, drafts: readonly Draft[], gathered: Gathered): boolean {
+  const gear = drafts.length > 0;
   const measured = stretch.measures.some(
     (measure) => measure.unit.dimension === 'temperature' || measure.unit.id === 'm' || measure.unit.id === 'ft',
   );
-  if (!measured && !stretch.tells(TELLING)) return false;
+  const shared = drafts.some(({ perGroup }) => perGroup !== undefined);
+  if (!measured && !shared && !stretch.tells(TELLING)) return false;
   let told = false;
   const weight = (stretch.row.type === 'heading' ? 3 : stretch.row.bullet ? 1 : 2) - (gear ? 0.5 : 0);
   const keep = <K extends keyof TripHints>(key: K, given: TripHints[K] | undefined, more = 0) => {
@@ -89,7 +95,10 @@ export function readTrip(stretch: Stretch, gear: boolean, gathered: Gathered): b
     gathered.weight.delete('altitudeM');
     keep('altitudeM', high);
   }
-  keep('peoplePerPot', peoplePerPotOf(stretch));
+  keep('peoplePerPot', peoplePerPotOf(stretch, drafts));
+  const groups = groupsIn(stretch);
+  keep('cookGroups', groups?.count);
+  if (groups?.people.grounds === 'stated') keep('peoplePerPot', groups.people, 1);
   const says = <K extends keyof TripHints>(role: Term['role'], key: K, value: unknown, extra = 0) => {
     const term = termsOf(stretch, role)[0];
     if (term !== undefined) keep(key, stated(value, spanOf(stretch, term.first, term.last)) as TripHints[K], extra);
@@ -109,4 +118,17 @@ export function readTrip(stretch: Stretch, gear: boolean, gathered: Gathered): b
   const snow = termsOf(stretch, 'snow')[0];
   if (snow !== undefined) keep('snow', stated(snow.value as Snow, spanOf(stretch, snow.first, snow.last)));
   return told;
+}
+
+/** How many people there are in all, where only the groups are counted: "2 cook groups of 4". */
+export function countGroups({ hints }: Gathered): void {
+  const { people, cookGroups, peoplePerPot } = hints;
+  if (people !== undefined || cookGroups?.grounds !== 'stated' || peoplePerPot?.grounds !== 'stated') return;
+  hints.people = {
+    grounds: 'worked-out',
+    value: cookGroups.value * peoplePerPot.value,
+    from: phrase`${cookGroups.value} groups of ${peoplePerPot.value}`,
+    cites: [],
+    ...(cookGroups.span === undefined ? {} : { span: cookGroups.span }),
+  };
 }

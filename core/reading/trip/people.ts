@@ -1,10 +1,12 @@
 import type { Given } from '../../model/given.js';
+import type { ItemKind } from '../../model/item.js';
 import type { Role } from '../text/lexicon.js';
 import type { Term } from '../text/terms.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
 import { sharesOut } from '../items/quantity.js';
-import { near, spanOf, stated } from '../items/draft.js';
+import { spanOf, stated, type Draft } from '../items/draft.js';
 import { companiesIn, peopleAfter, sizeOf } from './company.js';
+import { mentionsOf } from './groups.js';
 import {
   countOrMost,
   hasRating,
@@ -119,27 +121,15 @@ function isPart(stretch: Stretch, number: Count): boolean {
   );
 }
 
-/** "For two weeks" shares nothing out. */
-const TIMES: ReadonlySet<Role> = new Set(['day', 'week', 'night']);
-
-/** "One cook set per four", "1 pot between three". */
-export function peoplePerPotOf(stretch: Stretch): Given<number> | undefined {
+/** "One cook set per four", "1 pot between three", "per pair: pot 1 L". */
+export function peoplePerPotOf(stretch: Stretch, drafts: readonly Draft[]): Given<number> | undefined {
+  const own = drafts.find(({ kind, perGroup }) => SHARED.has(kind) && perGroup?.grounds === 'stated')?.perGroup;
+  if (own !== undefined) return own;
   const pot = stretch.terms.some(
     (term) => term.role === 'kind' && (term.value === 'pot' || term.value === 'other-cook'),
   );
-  if (!pot) return undefined;
-  for (const group of termsOf(stretch, 'perGroup')) {
-    // "Teller, Becher je 3": so many of each.
-    if (termsOf(stretch, 'each').some((each) => each.first === group.first)) continue;
-    const number = numbersIn(stretch).find((one) => one.first === group.last + 1);
-    if (
-      number !== undefined &&
-      number.value > 1 &&
-      number.value < 40 &&
-      !stretch.terms.some((term) => term.first === number.last + 1 && TIMES.has(term.role)) &&
-      near(stretch, 'unit', number.last, number.last, 0) === undefined
-    )
-      return stated(number.value, spanOf(stretch, group.first, number.last));
-  }
-  return undefined;
+  return pot ? mentionsOf(stretch).find(({ people }) => people.grounds === 'stated')?.people : undefined;
 }
+
+/** What those who cook together share. */
+const SHARED: ReadonlySet<ItemKind> = new Set(['pot', 'pan', 'kettle', 'stove', 'fuel', 'other-cook']);

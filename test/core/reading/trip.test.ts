@@ -76,8 +76,8 @@ describe('dates of a trip', () => {
   it('count nothing', () => {
     expect(readList('7-10 June, pot 1 L').items.map(told)).toEqual([{ kind: 'pot', ml: [1000] }]);
     expect(readList('Per squadriglia (5-6): pentola 8 l, padella').items.map(told)).toEqual([
-      { kind: 'pot', ml: [8000] },
-      { kind: 'pan' },
+      { kind: 'pot', ml: [8000], perGroup: true },
+      { kind: 'pan', perGroup: true },
     ]);
   });
 });
