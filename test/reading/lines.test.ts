@@ -71,7 +71,7 @@ const SETS: readonly Case[] = [
   [44, 'Large Pot: 8-10 qt.', [{ kind: 'pot', ml: ['7571–9464'] }]],
   [45, 'Medium Pot w/ lid: 4 qt.', [{ kind: 'pot', ml: [3785], lid: true }]],
   // A coffee pot's "cup" may be 150–180 mL as well as 237 mL.
-  [46, 'Coffee Pot: 8 cup min per group', [{ kind: 'kettle', ml: ['~1893'] }]],
+  [46, 'Coffee Pot: 8 cup min per group', [{ kind: 'kettle', ml: ['~1893'], perGroup: true }]],
   [47, 'Pot set (one medium and one small)', [{ kind: 'pot', n: 2 }]],
   [48, '4x bowl+cup, 1 big pot shared', [{ kind: 'bowl', n: 4 }, { kind: 'mug', n: 4 }, { kind: 'pot' }]],
   [49, 'Mugs (x2) 450ml', [{ kind: 'mug', n: 2, ml: [450] }]],

@@ -977,6 +977,7 @@ const sentences: Readonly<Record<string, string>> = {
   'write how much fuel is in it': 'écrire combien de combustible il contient',
   'one pot was typed': 'une seule popote a été saisie',
   'give the number of pots': 'donner le nombre de popotes',
+  'a month is taken for 30 days': 'un mois est compté pour 30 jours',
   '{0} groups of {1}': '{0} groupes de {1}',
   "the line's mass for {0}": 'le poids de la ligne pour {0}',
   '“{0}” on line {1}': '« {0} » à la ligne {1}',

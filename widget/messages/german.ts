@@ -986,6 +986,7 @@ const sentences: Readonly<Record<string, string>> = {
   'write how much fuel is in it': 'angeben, wie viel Brennstoff darin ist',
   'one pot was typed': 'ein Topf wurde eingetippt',
   'give the number of pots': 'die Zahl der Töpfe angeben',
+  'a month is taken for 30 days': 'ein Monat gilt als 30 Tage',
   '{0} groups of {1}': '{0} Gruppen zu je {1}',
   "the line's mass for {0}": 'Gewicht der Zeile für {0}',
   '“{0}” on line {1}': '„{0}“ in Zeile {1}',

@@ -971,6 +971,7 @@ const sentences: Readonly<Record<string, string>> = {
   'write how much fuel is in it': 'escribir cuánto combustible tiene',
   'one pot was typed': 'se ha escrito una olla',
   'give the number of pots': 'indicar el número de ollas',
+  'a month is taken for 30 days': 'un mes se toma como 30 días',
   '{0} groups of {1}': '{0} grupos de {1}',
   "the line's mass for {0}": 'el peso de la línea para {0}',
   '“{0}” on line {1}': '«{0}» en la línea {1}',

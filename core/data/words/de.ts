@@ -249,6 +249,10 @@ export const de: Words = {
       [7, 'zu siebt'],
       [8, 'zu acht'],
     ],
+    outing:
+      'tour, touren, ~tour, wanderung, wandern, wandertour, ~wanderung, trekking, expedition, fahrt, ~fahrt, ausflug, reise, urlaub, laufen, unterwegs, trip, lager, zeltlager, ~lager, route, etappe, etappen, runde, kurs, wochenende, durchquerung, überschreitung, skitour, paddeln, radtour, hike, in den bergen, zelten',
+    past: 'letztes wochenende, letzte woche, letzten monat, letztes jahr, letzten sommer, letzten winter, letztes mal, voriges jahr, gestern, früher, damals',
+    climb: 'höhenmeter, hm, aufstieg, abstieg, anstieg, höhenunterschied, steigung, unter, unterhalb, weniger als',
     cookGroup: [
       [
         0,
@@ -275,6 +279,7 @@ export const de: Words = {
     day: 'tag, tage, tagen, tägige, tägiger, tägigen, tages',
     night: 'nacht, nächte, nächten, übernachtung, übernachtungen',
     week: 'woche, wochen',
+    monthLong: 'monat, monate, monaten, monatige',
     notDays:
       'alle, laden, pro, je, am, essen für, reicht, hält, vorher, später, nach, jeden, vorrat, proviant, nachschub, wasser für, bis',
     span: [
@@ -313,7 +318,7 @@ export const de: Words = {
     meltsSnow:
       'schnee schmelzen, schneeschmelzen, schnee geschmolzen, schmelzwasser, schmelzen, schneeschmelztopf, schnee zu schmelzen, schmelzen schnee, schmelzen den schnee, geschmolzener schnee, geschmolzenem schnee, aus schnee, schneewasser',
     snow: {
-      new: 'neuschnee, pulverschnee, pulver',
+      new: 'neuschnee, pulverschnee',
       settled: 'altschnee, firn, gesetzter schnee',
       'wind-packed': 'windgepresster schnee, windharsch, harsch',
       packed: 'gepresster schnee',
@@ -324,12 +329,17 @@ export const de: Words = {
     cold: 'nachts, kälte, kalt, tiefstwert, erwartet, in der nacht, nächte, temperatur, temperaturen, bis zu, prognose, min, frost, am morgen, ~temperatur, ~temperaturen, nächtens, kälter, temp, frostig',
     rated:
       'zelt, zelte, komfort, limit, schlafsack, komfortbereich, grenzbereich, quilt, matte, isomatte, waschen, inlett',
-    altitude: 'höhe, pass, pässe, gipfel, lager, hütte, meereshöhe, ü. m., ü.m., üm, hochlager, m ü. m., auf',
+    altitude:
+      'höhe, pass, pässe, gipfel, lager, hütte, meereshöhe, ü. m., ü.m., üm, hochlager, m ü. m., auf, biwak, joch, grat, ~hütte, ~pass, m.ü.m, übernachtung auf, höchster punkt, hochplateau, zeltplatz',
     fireAllowed: 'feuer erlaubt, lagerfeuer erlaubt, feuer machen erlaubt',
     fireForbidden:
       'feuerverbot, kein feuer, feuer verboten, lagerfeuer verboten, kein offenes feuer, waldbrandgefahr, offenes feuer verboten',
     cookOnFire: 'auf dem feuer, über dem feuer, am lagerfeuer, auf offenem feuer, überm feuer',
-    wind: 'windig, starker wind, sturm, stürmisch, ausgesetzt',
+    wind: {
+      calm: 'windstill, kein wind, windgeschützt, ohne wind, wenig wind',
+      breeze: 'leichter wind, brise, leichte brise, mäßiger wind, etwas wind',
+      windy: 'windig, starker wind, sturm, stürmisch, ausgesetzt',
+    },
     youth:
       'pfadfinder, schüler, klasse, kinder, jugendliche, jugendgruppe, sippe, meute, stamm, wölflinge, schulklasse, kindern',
     scratch: 'frisch gekocht, braten, backen, richtig kochen',

@@ -279,6 +279,11 @@ export const en: Words = {
       [7, 'the seven of us, seven of us'],
       [8, 'the eight of us, eight of us, for eight'],
     ],
+    outing:
+      'trip, trips, hike, hiking, trek, trekking, tour, touring, walk, walking, walked, hiked, expedition, journey, outing, backpacking, itinerary, trail, route, traverse, circuit, ski, skis, skiing, ski tour, canoe trip, kayak trip, paddle, paddling, climb, climbing, ride, cycling, bikepacking, weekend, course, camp, holiday, vacation, we camp, tramp, tramping, in the mountains, in the hills, out there, in the backcountry, on the river, on the lake, hut to hut',
+    past: 'last weekend, last week, last month, last year, last summer, last winter, last spring, last autumn, last fall, last time, ago, yesterday, used to, years back',
+    climb:
+      'gain, elevation gain, ascent, total ascent, descent, climb, climbing, up and down, vertical, drop, below, under, less than',
     cookGroup: [
       [
         0,
@@ -302,6 +307,7 @@ export const en: Words = {
     day: 'day, days, d',
     night: 'night, nights, n',
     week: 'week, weeks',
+    monthLong: 'month, months, month long',
     notDays:
       'every, food, of food, between, resupply, last, lasts, ration, rations, per, ahead, worth, do, does, did, should do, for the can, see us through, ago, later, before, old, the size of, walking, on day, day of food, sites, on sites',
     span: [
@@ -340,31 +346,35 @@ export const en: Words = {
     meltsSnow:
       'melt snow, melting snow, snow to melt, melting pot, snow melting, snow melt, water from snow, comes out of a snowbank, snowmelt, snow for all, snow for our water, snow for the water, snow for water, snow for drinking, water is snow, nothing but snow for water, melt water from snow, melt',
     snow: {
-      new: 'new snow, fresh snow, powder, powder snow',
+      new: 'new snow, fresh snow, powder snow',
       settled: 'settled snow, old snow, firn, corn snow',
       'wind-packed': 'wind packed snow, wind slab, hard snow, windpacked',
       packed: 'packed snow, pressed snow',
     },
     noSnow: 'no snow, without snow, no snow expected, snow free',
-    minus: 'minus, below zero, below, negative',
+    minus: 'minus, below zero, below freezing, below, negative',
     lows: 'lows, low of, low temp, low temperature, coldest night, overnight low, overnight lows, night temp, min temp, minimum temperature, lowest, low temps, night temps, overnight temps, lowest temp',
     cold: 'low, lows, coldest, cold, expect, expected, forecast, at night, nights, night, overnight, down to, nights down to, temperature, temperatures, morning, frost, coldest_night, min, temp, temps, freezing, drops to, drop to, as low as',
     rated:
       'tent, tents, rated, rating, comfort, limit, sleeping bag, bag, quilt, bags, mat, pad, claim, duvet, boots, works down to, sulks, liner, washed at, wash at',
     altitude:
-      'camp, camps, high camp, top camp, pass, passes, altitude, elevation, above sea level, summit, high, up to, hut, asl, masl, base camp, plateau',
+      'camp, camps, high camp, top camp, pass, passes, altitude, elevation, above sea level, summit, high, up to, hut, asl, masl, base camp, plateau, bivouac, bivvy, bivi, camping at, sleep at, night at, sleeping at, high point, col, ridge, cooking at',
     fireAllowed:
       'fires allowed, fire allowed, fire is allowed, fires are allowed, open fire, campfire allowed, campfires allowed, fires ok, fires permitted',
     fireForbidden:
       'fire ban, no fires, no fire, fires forbidden, fires are banned, no open fire, no open fires, fires not allowed, no campfires, fires are not allowed, fire bans, total fire ban',
     cookOnFire:
       'cook on the fire, cook over fire, cook over a fire, over the fire, open fire the whole time, cooking on the fire, campfire cooking, cook on fire, on an open fire',
-    wind: 'windy, strong wind, exposed, gale, gales',
+    wind: {
+      calm: 'calm, no wind, windless, little wind, wind still, sheltered',
+      breeze: 'breeze, breezy, light wind, light winds, moderate wind, some wind',
+      windy: 'windy, strong wind, exposed, gale, gales',
+    },
     youth:
       'scouts, scout, students, pupils, kids, children, patrol, troop, cubs, cadets, youth, school, year 9, class, guides, teenagers, young people, explorers',
     scratch: 'from scratch, real cooking, frying, baking, bake, fry, fry up, stews',
     simmer: 'simmer, simmering, pasta, rice, cook in the pot, one pot meals',
     boilOnly:
-      'freeze dried, dehydrated, boil only, just boil, boil water, just add water, boiling water only, freezer bag',
+      'freeze dried, dehydrated, boil only, just boil, only boil water, boil water only, just add water, boiling water only, freezer bag',
   },
 };

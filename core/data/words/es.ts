@@ -224,6 +224,10 @@ export const es: Words = {
       [5, 'los cinco'],
       [6, 'los seis'],
     ],
+    outing:
+      'travesía, ruta, excursión, expedición, viaje, trekking, trek, marcha, camino, salida, vuelta, campamento, acampada, curso, vacaciones, caminata, senderismo, esquí, fin de semana, por la montaña, en la montaña, descenso, cicloturismo',
+    past: 'el fin de semana pasado, la semana pasada, el mes pasado, el año pasado, el verano pasado, el invierno pasado, la última vez, ayer, hace años, hace tiempo',
+    climb: 'desnivel, ascenso, descenso, subida, bajada, acumulado, positivo, por debajo de, menos de, bajo los',
     cookGroup: [
       [
         0,
@@ -244,6 +248,7 @@ export const es: Words = {
     day: 'día, días, jornadas',
     night: 'noche, noches',
     week: 'semana, semanas',
+    monthLong: 'mes, meses',
     notDays: 'cada, por, pan para, comida para, dura, duran, víveres, pan, al, la primera',
     span: [[1, 'excursión de un día']],
     seasons: { spring: 'primavera', summer: 'verano', autumn: 'otoño', winter: 'invierno, invernal' },
@@ -283,11 +288,16 @@ export const es: Words = {
     lows: 'mínima, mínimas, temperatura mínima, temperaturas mínimas, mínima nocturna, mínimas nocturnas',
     cold: 'noche, noches, frío, helada, mínima, mínimas, temperatura, hasta, temperaturas, de noche, por la noche, bajan a, nocturna',
     rated: 'confort, límite, saco, tienda, esterilla, plazas, de verano, estaciones',
-    altitude: 'altitud, puerto, collado, refugio, cumbre, campamento',
+    altitude:
+      'altitud, puerto, collado, refugio, cumbre, campamento, vivac, paso, cima, campo base, msnm, altura, noche a, lago, collados',
     fireAllowed: 'fuego permitido, se permite fuego',
     fireForbidden: 'prohibido hacer fuego, fuego prohibido, sin fuego',
     cookOnFire: 'al fuego, a la hoguera, en la hoguera',
-    wind: 'ventoso, expuesto, viento fuerte',
+    wind: {
+      calm: 'sin viento, poco viento, resguardado, en calma',
+      breeze: 'brisa, viento flojo, viento suave, algo de viento',
+      windy: 'ventoso, expuesto, viento fuerte',
+    },
     youth: 'scouts, alumnos, niños, jóvenes, campamento juvenil, colegio',
     scratch: 'cocina de verdad, freír',
     simmer: 'pasta, arroz, cocer',

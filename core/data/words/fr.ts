@@ -233,6 +233,10 @@ export const fr: Words = {
       [5, 'à cinq'],
       [6, 'à six'],
     ],
+    outing:
+      'rando, randonnée, randonnées, trek, trekking, traversée, sortie, expédition, voyage, circuit, tour, raid, bivouac, itinérance, vacances, séjour, camp, marche, vélo, ski, parcours, weekend, week end, balade, stage, course, gr, treck, descente, canoë, en montagne, dehors',
+    past: 'le week-end dernier, la semaine dernière, le mois dernier, l’année dernière, l’été dernier, l’hiver dernier, la dernière fois, hier, il y a, autrefois',
+    climb: 'dénivelé, d+, d-, montée, descente, ascension, positif, négatif, sous, moins de, en dessous de',
     cookGroup: [
       [
         0,
@@ -253,6 +257,7 @@ export const fr: Words = {
     day: 'jour, jours, journées, j',
     night: 'nuit, nuits',
     week: 'semaine, semaines',
+    monthLong: 'mois',
     notDays: 'tous les, par, chaque, dure, tient, ravitaillement, vivres, dès le, nourriture, autonomie, places',
     span: [[1, 'journée, sortie à la journée']],
     seasons: {
@@ -297,11 +302,16 @@ export const fr: Words = {
     lows: 'minimale, minimales, minima, température minimale, températures minimales, température nocturne, températures nocturnes, t° mini, temp mini',
     cold: 'nuit, nuits, froid, gel, jusqu’à, température, minimum, prévu, la nuit, nocturne, températures, t°, temp, minimale, minimales, grand froid',
     rated: 'confort, limite, duvet, sac de couchage, quilt, tente, matelas, places',
-    altitude: 'altitude, col, cols, refuge, sommet, bivouac, camp',
+    altitude:
+      'altitude, col, cols, refuge, sommet, bivouac, camp, bivouac à, crête, alt, plus haut point, point culminant, nuit à, camp à, lac',
     fireAllowed: 'feu autorisé, feux autorisés',
     fireForbidden: 'feu interdit, feux interdits, pas de feu, interdiction de feu',
     cookOnFire: 'au feu de bois, sur le feu, feu de camp',
-    wind: 'venteux, exposé, vent fort',
+    wind: {
+      calm: 'sans vent, pas de vent, peu de vent, abrité, abrité du vent, à l’abri du vent',
+      breeze: 'brise, légère brise, vent léger, vent faible, un peu de vent',
+      windy: 'venteux, exposé, vent fort',
+    },
     youth: 'scouts, élèves, enfants, jeunes, colonie, collège, classe, louveteaux',
     scratch: 'vraie cuisine, frire, cuisiner vraiment',
     simmer: 'mijoter, pâtes, riz',

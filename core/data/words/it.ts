@@ -226,6 +226,10 @@ export const it: Words = {
       [5, 'in cinque'],
       [6, 'in sei'],
     ],
+    outing:
+      'trekking, trek, escursione, traversata, giro, gita, viaggio, uscita, spedizione, alta via, cammino, campo, campeggio, corso, vacanza, percorso, itinerario, tour, ciaspolata, scialpinismo, discesa, fine settimana, in montagna, raid',
+    past: 'lo scorso weekend, la settimana scorsa, il mese scorso, l’anno scorso, l’estate scorsa, l’inverno scorso, l’ultima volta, ieri, anni fa, tempo fa',
+    climb: 'dislivello, salita, discesa, ascesa, positivo, sotto i, meno di, al di sotto',
     cookGroup: [
       [
         0,
@@ -246,6 +250,7 @@ export const it: Words = {
     day: 'giorno, giorni, giornate',
     night: 'notte, notti',
     week: 'settimana, settimane',
+    monthLong: 'mese, mesi',
     notDays: 'ogni, al, per, dura, viveri, cibo, posti, autonomia',
     span: [[1, 'escursione in giornata, in giornata']],
     seasons: {
@@ -285,11 +290,16 @@ export const it: Words = {
     lows: 'minima, minime, temperatura minima, temperature minime, minime notturne',
     cold: 'notte, notti, freddo, gelo, minima, minime, temperatura, fino a, di notte, temperature, notturna',
     rated: 'comfort, limite, sacco a pelo, tenda, materassino, posti, piuma, duvet',
-    altitude: 'quota, altitudine, passo, rifugio, cima, campo',
+    altitude:
+      'quota, altitudine, passo, rifugio, cima, campo, bivacco, colle, valico, forcella, bivacchi, slm, notte a, lago, campo base',
     fireAllowed: 'fuochi permessi, fuoco permesso',
     fireForbidden: 'fuochi vietati, fuoco vietato, divieto di fuoco, niente fuochi',
     cookOnFire: 'sul fuoco, al fuoco, sulla brace',
-    wind: 'ventoso, esposto, vento forte',
+    wind: {
+      calm: 'senza vento, poco vento, riparato, assenza di vento',
+      breeze: 'brezza, vento leggero, vento debole, un po’ di vento',
+      windy: 'ventoso, esposto, vento forte',
+    },
     youth: 'scout, ragazzi, bambini, studenti, lupetti, scuola',
     scratch: 'cucina vera, friggere',
     simmer: 'pasta, riso, minestrone',

@@ -218,6 +218,10 @@ export const nl: Words = {
       [5, 'met z’n vijven'],
       [6, 'met z’n zessen'],
     ],
+    outing:
+      'tocht, trektocht, ~tocht, wandeling, wandelen, trekking, reis, trip, expeditie, fietsvakantie, ~vakantie, vakantie, kamp, ~kamp, route, tour, cursus, weekend, onderweg, hike, rondreis, in de bergen, kajaktocht',
+    past: 'vorig weekend, vorige week, vorige maand, vorig jaar, vorige zomer, vorige winter, vorige keer, gisteren, geleden, vroeger',
+    climb: 'hoogtemeters, stijging, stijgen, daling, klim, hoogteverschil, onder de, minder dan, beneden',
     cookGroup: [
       [
         0,
@@ -241,6 +245,7 @@ export const nl: Words = {
     day: 'dag, dagen, daagse',
     night: 'nacht, nachten',
     week: 'week, weken',
+    monthLong: 'maand, maanden',
     notDays: 'elke, per, om de, eten voor, duurt, proviand, persoons',
     span: [[1, 'dagtocht, dagwandeling']],
     seasons: {
@@ -285,11 +290,15 @@ export const nl: Words = {
     lows: 'minimumtemperatuur, minimumtemperaturen, laagste temperatuur, nachttemperatuur, nachttemperaturen, minima',
     cold: 'nacht, nachten, koud, vorst, minimum, temperatuur, ’s nachts, s nachts, temperaturen, temp, vriespunt',
     rated: 'comfort, slaapzak, tent, limiet, mat, persoons',
-    altitude: 'hoogte, pas, top, kamp, hut, boven zee',
+    altitude: 'hoogte, pas, top, kamp, hut, boven zee, bivak, top van, bergpas, kam, hoogste punt, nap, tentplek',
     fireAllowed: 'vuur toegestaan, kampvuur toegestaan',
     fireForbidden: 'vuurverbod, stookverbod, geen vuur, vuur verboden',
     cookOnFire: 'op het vuur, boven het vuur, eigen vuur, op houtvuur',
-    wind: 'winderig, harde wind, blootgesteld',
+    wind: {
+      calm: 'windstil, geen wind, weinig wind, beschut',
+      breeze: 'briesje, lichte wind, zwakke wind, wat wind',
+      windy: 'winderig, harde wind, blootgesteld',
+    },
     youth: 'kinderen, scouts, jongeren, leerlingen, welpen, zomerkamp, klas',
     scratch: 'echt koken, bakken',
     simmer: 'sudderen, pasta, rijst',

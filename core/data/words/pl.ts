@@ -221,6 +221,10 @@ export const pl: Words = {
       [5, 'w piątkę'],
       [6, 'w szóstkę'],
     ],
+    outing:
+      'wyjazd, wycieczka, wyprawa, wędrówka, trekking, trek, trasa, biwak, obóz, rajd, spływ, wakacje, kurs, przejście, szlak, szlaku, weekend, w górach, w góry, tura, marsz, wyprawy, wyjazdu, skitury',
+    past: 'w zeszły weekend, w zeszłym tygodniu, w zeszłym miesiącu, w zeszłym roku, zeszłego lata, zeszłej zimy, ostatnim razem, wczoraj, lat temu, kiedyś',
+    climb: 'przewyższenie, przewyższenia, podejście, podejścia, zejście, suma podejść, poniżej, mniej niż',
     cookGroup: [
       [
         0,
@@ -241,6 +245,7 @@ export const pl: Words = {
     day: 'dzień, dni, dnia',
     night: 'noc, noce, nocy, noclegi, nocleg, noclegów',
     week: 'tydzień, tygodnie, tygodni',
+    monthLong: 'miesiąc, miesiące, miesięcy',
     notDays: 'co, jedzenie na, jedzenia na, gaz na, paliwo na, kartusz na, starcza na, wystarcza, prowiant, zapas, po',
     span: [[1, 'wycieczka jednodniowa, jednodniowa']],
     seasons: {
@@ -285,11 +290,16 @@ export const pl: Words = {
     lows: 'temperatura minimalna, minimalna temperatura, najniższa temperatura, minimalne temperatury, temperatura w nocy, temperatury w nocy',
     cold: 'noc, nocy, zimno, mróz, temperatura, minimalna, w nocy, temperatury, nocą, noce, nocami, stopnie mrozu',
     rated: 'komfort, śpiwór, śpiwory, namiot, mata, maty, limit',
-    altitude: 'wysokość, przełęcz, szczyt, obóz, schronisko, npm',
+    altitude:
+      'wysokość, przełęcz, szczyt, obóz, schronisko, npm, biwak, najwyższy punkt, grań, biwaku, obozie, przełęczy, wysokości',
     fireAllowed: 'ogniska dozwolone, ognisko dozwolone',
     fireForbidden: 'zakaz ognisk, ogniska zabronione, zakaz palenia ognisk',
     cookOnFire: 'na ognisku, nad ogniskiem, na ognisko',
-    wind: 'wietrznie, silny wiatr, odsłonięty',
+    wind: {
+      calm: 'bezwietrznie, bez wiatru, brak wiatru, osłonięte',
+      breeze: 'lekki wiatr, słaby wiatr, umiarkowany wiatr',
+      windy: 'wietrznie, silny wiatr, odsłonięty',
+    },
     youth: 'harcerzy, harcerze, dzieci, uczniów, młodzież, zuchy',
     scratch: 'prawdziwe gotowanie, smażenie',
     simmer: 'makaron, ryż, kasza',

@@ -224,6 +224,10 @@ export const pt: Words = {
       [5, 'os cinco'],
       [6, 'os seis'],
     ],
+    outing:
+      'travessia, trilha, trilho, caminhada, viagem, expedição, trekking, rota, percurso, passeio, acampamento, curso, férias, saída, caminho, volta, fim de semana, na montanha, na serra, descida',
+    past: 'o fim de semana passado, a semana passada, o mês passado, o ano passado, no ano passado, no verão passado, da última vez, ontem, há anos, anos atrás',
+    climb: 'desnível, subida, descida, acumulado, positivo, abaixo de, menos de, abaixo dos',
     cookGroup: [
       [
         0,
@@ -244,6 +248,7 @@ export const pt: Words = {
     day: 'dia, dias, jornadas',
     night: 'noite, noites',
     week: 'semana, semanas',
+    monthLong: 'mês, meses',
     notDays: 'cada, por, pão para, comida para, dura, duram, mantimentos, ao, a primeira',
     span: [
       [1, 'passeio de um dia'],
@@ -291,11 +296,16 @@ export const pt: Words = {
     lows: 'mínima, mínimas, temperatura mínima, temperaturas mínimas, mínimas noturnas',
     cold: 'noite, noites, frio, geada, mínima, mínimas, temperatura, até, temperaturas, de noite, à noite',
     rated: 'conforto, limite, saco, tenda, barraca, colchonete, lugares, estações',
-    altitude: 'altitude, colo, refúgio, cume, acampamento, passo',
+    altitude:
+      'altitude, colo, refúgio, cume, acampamento, passo, bivaque, pico, portela, acampamento base, altitude máxima',
     fireAllowed: 'fogueira permitida, fogo permitido, é permitido fazer fogo',
     fireForbidden: 'proibido fazer fogo, fogueiras proibidas, fogo proibido, sem fogueira',
     cookOnFire: 'na fogueira, ao lume, à fogueira, no fogo',
-    wind: 'ventoso, exposto, vento forte',
+    wind: {
+      calm: 'sem vento, pouco vento, abrigado',
+      breeze: 'brisa, vento fraco, vento leve, algum vento',
+      windy: 'ventoso, exposto, vento forte',
+    },
     youth: 'escuteiros, escoteiros, alunos, crianças, jovens, escola',
     scratch: 'cozinha a sério, fritar',
     simmer: 'massa, arroz, cozer',

@@ -1,5 +1,5 @@
 import type { FuelType, GasMix, GearRole, ItemKind, Material, StoveForm, StoveType } from '../../model/item.js';
-import type { Season, Snow } from '../../model/trip.js';
+import type { Season, Snow, Wind } from '../../model/trip.js';
 
 /**
  * Words and phrases, in lower case, as a list in one string: `'pot, saucepan | pots, saucepans'`.
@@ -257,6 +257,12 @@ export interface Words {
     readonly peopleBefore: Forms;
     /** A word that says how many: `[people, forms]`: solo, on my own, zu zweit. */
     readonly party: readonly (readonly [number, Forms])[];
+    /** Words for being out, beside which a number of people or days is the trip's: trip, tour, on skis. */
+    readonly outing: Forms;
+    /** Words that put a sentence into another trip's time: last summer, years ago. */
+    readonly past: Forms;
+    /** Words near metres or feet that make them a way up or down, or an upper bound, and no altitude: elevation gain, below. */
+    readonly climb: Forms;
     /** Parts of a party that each cook on their own, `[people, forms]`, 0 where the word leaves open how many: cook group, pair. Counted: (2) cook groups (of 4). */
     readonly cookGroup: readonly (readonly [number, Forms])[];
     /** For each such part, `[people, forms]`: per cook group, each patrol, per pair. */
@@ -268,6 +274,8 @@ export interface Words {
     readonly day: Forms;
     readonly night: Forms;
     readonly week: Forms;
+    /** After a number: months of 30 days, a guess. */
+    readonly monthLong: Forms;
     /** Stretches of days that are not the trip's: between shops, of food, a can lasts. */
     readonly notDays: Forms;
     /** Words that say how many days: `[days, forms]`: overnighter, weekend, day walk. */
@@ -284,7 +292,7 @@ export interface Words {
     readonly snow: Readonly<Record<Snow, Forms>>;
     /** "no snow". */
     readonly noSnow: Forms;
-    /** Before a number: below zero. */
+    /** Before a number or after it: minus, below zero. One that is a unit as well stands only after it: (10) below. */
     readonly minus: Forms;
     /** Words by which a number without a unit is a temperature: lows, coldest night. */
     readonly lows: Forms;
@@ -297,7 +305,7 @@ export interface Words {
     readonly fireAllowed: Forms;
     readonly fireForbidden: Forms;
     readonly cookOnFire: Forms;
-    readonly wind: Forms;
+    readonly wind: Readonly<Record<Wind, Forms>>;
     /** The list is for young people: scouts, pupils. */
     readonly youth: Forms;
     /** Real cooking; cooked in the pot; only boiling. */

@@ -67,6 +67,7 @@ const ROLE_OF: Readonly<Record<string, Role>> = {
   months: 'month',
   seasons: 'season',
   snow: 'snow',
+  wind: 'wind',
   party: 'party',
   span: 'span',
   materials: 'materials',

@@ -44,12 +44,15 @@ export function sizeOf(stretch: Stretch, { members, along }: Company): Given<num
   const first = members[0];
   const last = members.at(-1);
   if (first === undefined || last === undefined) return undefined;
+  const named = members.some(({ sort }) => sort === 'name');
+  // "Ideally, I would": a comma alone joins nobody.
+  if (named && !stretch.tokens.some((_token, at) => at > first.last && at < last.first && joins(stretch, at)))
+    return undefined;
   const people = totalOf(members);
   const span = spanOf(stretch, first.first, last.last);
   if (along)
     return assumed(people + 1, phrase`who writes goes along, and is one more`, phrase`write how many they are`, span);
-  if (members.some(({ sort }) => sort === 'name'))
-    return assumed(people, phrase`names are taken for people`, phrase`write how many they are`, span);
+  if (named) return assumed(people, phrase`names are taken for people`, phrase`write how many they are`, span);
   return members.some(({ range }) => range)
     ? assumed(people, phrase`of a range the upper end is taken`, phrase`write one number`, span)
     : stated(people, span);

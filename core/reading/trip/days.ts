@@ -11,6 +11,7 @@ import {
   followed,
   hasRating,
   isDoubt,
+  isOfTrip,
   isOpen,
   labelledCounts,
   numbersIn,
@@ -19,7 +20,7 @@ import {
 } from './told.js';
 
 /** Without one of these words a row tells nothing of days. */
-const TELLING: ReadonlySet<Role> = new Set(['day', 'night', 'week', 'span', 'month', 'weekday']);
+const TELLING: ReadonlySet<Role> = new Set(['day', 'night', 'week', 'span', 'month', 'monthLong', 'weekday']);
 
 export function daysOf(stretch: Stretch): Given<number> | undefined {
   if (!stretch.tells(TELLING)) return undefined;
@@ -37,23 +38,39 @@ export function daysOf(stretch: Stretch): Given<number> | undefined {
       ['week', 7],
     ] as const) {
       const word = followed(stretch, number, role) ?? ownUnit(stretch, number, role) ?? hyphened(stretch, number, role);
-      if (word === undefined || notDaysAfter(stretch, word.last)) continue;
+      if (word === undefined || notDaysAfter(stretch, word.last) || !isStay(stretch, number, word)) continue;
       return countOrMost(stretch, number, word.last, number.value * factor);
     }
   }
+  for (const number of numbers) {
+    const months = followed(stretch, number, 'monthLong');
+    if (months === undefined || number.value > MOST_MONTHS || !isStay(stretch, number, months)) continue;
+    return assumed(
+      number.value * DAYS_A_MONTH,
+      phrase`a month is taken for 30 days`,
+      phrase`write the days`,
+      spanOf(stretch, number.first, months.last),
+    );
+  }
   const [figure] = labelledCounts(stretch, 'day');
   if (figure !== undefined) return countOrMost(stretch, figure, figure.last);
-  const span = termsOf(stretch, 'span').find((term) => !isTemperature(stretch, term));
+  const span = termsOf(stretch, 'span').find(
+    (term) => !isTemperature(stretch, term) && isOfTrip(stretch, term.first, term.last),
+  );
   if (span !== undefined && !isDoubt(stretch, span.first) && !hasRating(stretch, span.first))
     return stated(Number(span.value), spanOf(stretch, span.first, span.last));
   for (const number of numbers) {
     const night = followed(stretch, number, 'night') ?? hyphened(stretch, number, 'night');
-    if (night !== undefined && number.value < 100) return afterNights(stretch, number, night.last);
+    if (night !== undefined && number.value < 100 && isStay(stretch, number, night))
+      return afterNights(stretch, number, night.last);
   }
   const [nights] = labelledCounts(stretch, 'night');
   if (nights !== undefined) return afterNights(stretch, nights, nights.last);
   return betweenDates(stretch) ?? betweenWeekdays(stretch);
 }
+
+const DAYS_A_MONTH = 30;
+const MOST_MONTHS = 12;
 
 /** "Fri-Sun", "vrijdag t/m zondag", "Sat & Sun". */
 function betweenWeekdays(stretch: Stretch): Given<number> | undefined {
@@ -146,6 +163,46 @@ function ownUnit(stretch: Stretch, number: Count, role: Term['role']): Term | un
 function hyphened(stretch: Stretch, number: Count, role: Term['role']): Term | undefined {
   if (stretch.tokens[number.last + 1]?.fold !== '-') return undefined;
   return termsOf(stretch, role).find((term) => term.first === number.last + 2);
+}
+
+/** Days of the trip: not the "30D" of a fabric, "one day in a shop" or "1 day of clothes". */
+function isStay(stretch: Stretch, number: Count, word: Term): boolean {
+  const short = stretch.tokens[word.first];
+  const symbol = short !== undefined && word.first === word.last && short.fold.length === 1;
+  if (symbol && short.fold.charCodeAt(0) < UNSPACED && !isSymbol(stretch, number, word)) return false;
+  if (number.value === 1 && isInOne(stretch, number)) return false;
+  return !isOfSomething(stretch, word) && isOfTrip(stretch, number.first, word.last);
+}
+
+/** From here on scripts leave no space between words. */
+const UNSPACED = 0x2e80;
+
+/** "3 d", "5D/4N": small letters, or both; a capital tied to a number, or a number tied to a word, is a model. */
+function isSymbol(stretch: Stretch, number: Count, word: Term): boolean {
+  const own = stretch.text.slice(stretch.tokens[word.first]?.start, stretch.tokens[word.last]?.end);
+  const tied =
+    number.first > 0 && stretch.tokens[number.first]?.gap === 0 && stretch.tokens[number.first - 1]?.type === 'word';
+  if (tied) return false;
+  return own === own.toLowerCase() || (termsOf(stretch, 'day').length > 0 && termsOf(stretch, 'night').length > 0);
+}
+
+/** "In one day". */
+function isInOne(stretch: Stretch, { first }: Count): boolean {
+  const before = stretch.tokens[first - 1];
+  return before?.type === 'word' && termsOf(stretch, 'asides').some((term) => term.last === first - 1);
+}
+
+const OF: ReadonlySet<string> = new Set(['of', 'worth', 'de', 'd', 'di', 'an', 'van', 'med', 'mit', 'av', 'af']);
+const STAYS: ReadonlySet<Role> = new Set(['outing', 'month', 'season', 'meltsSnow', 'self', 'people', 'companion']);
+
+/** "3 days of clothes"; "three days of them on skis", "9 jours de rando" are days out. */
+function isOfSomething(stretch: Stretch, word: Term): boolean {
+  const of = stretch.tokens[word.last + 1];
+  if (of?.type !== 'word' || of.gap === 2 || !OF.has(of.fold)) return false;
+  const at = word.last + 2;
+  const next = stretch.tokens[at];
+  if (next?.type !== 'word' || next.fold === 'them' || next.fold === 'it') return false;
+  return !stretch.terms.some((term) => STAYS.has(term.role) && term.first >= word.last + 1 && term.first <= at + 1);
 }
 
 function notDaysAfter(stretch: Stretch, last: number): boolean {

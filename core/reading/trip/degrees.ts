@@ -64,7 +64,10 @@ export function isDegrees(stretch: Stretch, at: number): boolean {
 
 /** The first token of the sign that makes a number negative: a dash tied to it alone, or "minus". */
 export function signBefore(stretch: Stretch, at: number): number | undefined {
-  const word = termsOf(stretch, 'minus').find((term) => term.last === at - 1);
+  // "Fussy below 20 degrees": a bound; "10 below" is a temperature.
+  const word = termsOf(stretch, 'minus').find(
+    (term) => term.last === at - 1 && !termsOf(stretch, 'unit').some(({ first }) => first === term.first),
+  );
   if (word !== undefined) return word.first;
   const sign = stretch.tokens[at - 1];
   const before = stretch.tokens[at - 2];

@@ -1,5 +1,5 @@
 import { phrase } from '../../model/phrase.js';
-import type { Snow, TripHints } from '../../model/trip.js';
+import type { Snow, TripHints, Wind } from '../../model/trip.js';
 import type { Term } from '../text/terms.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
 import { spanOf, stated, type Draft } from '../items/draft.js';
@@ -8,7 +8,8 @@ import { groupsIn } from './groups.js';
 import { peopleOf, peoplePerPotOf } from './people.js';
 import { RollCall } from './roll-call.js';
 import { seasonOf } from './season.js';
-import { valueIn } from './told.js';
+import { clauseOf } from '../items/clauses.js';
+import { isOfTrip, isOtherTime, numbersIn, valueIn } from './told.js';
 import { altitudeOf, isLower, lowOf, type Scale } from './weather.js';
 
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };
@@ -43,6 +44,7 @@ const TELLING: ReadonlySet<Term['role']> = new Set([
   'month',
   'weekday',
   'monthMark',
+  'monthLong',
   'perGroup',
   'eachGroup',
   'cookGroup',
@@ -99,17 +101,19 @@ export function readTrip(stretch: Stretch, drafts: readonly Draft[], gathered: G
   const groups = groupsIn(stretch);
   keep('cookGroups', groups?.count);
   if (groups?.people.grounds === 'stated') keep('peoplePerPot', groups.people, 1);
-  const says = <K extends keyof TripHints>(role: Term['role'], key: K, value: unknown, extra = 0) => {
-    const term = termsOf(stretch, role)[0];
+  const says = <K extends keyof TripHints>(role: Term['role'], key: K, value: unknown, extra = 0, holds = isOfTrip) => {
+    const term = termsOf(stretch, role).find(({ first, last }) => holds(stretch, first, last));
     if (term !== undefined) keep(key, stated(value, spanOf(stretch, term.first, term.last)) as TripHints[K], extra);
   };
   says('fireForbidden', 'firesAllowed', false, 1);
   says('fireAllowed', 'firesAllowed', true);
-  says('noSnow', 'waterFrom', 'liquid', 1);
-  says('meltsSnow', 'waterFrom', 'snow');
+  says('noSnow', 'waterFrom', 'liquid', 1, isNow);
+  says('meltsSnow', 'waterFrom', 'snow', 0, isNow);
   says('cookOnFire', 'cookAt', 'fire');
-  says('wind', 'wind', 'windy');
-  if (!gear) says('youth', 'youthGroup', true);
+  const wind = termsOf(stretch, 'wind').find((term) => isOfTrip(stretch, term.first, term.last));
+  if (wind !== undefined) keep('wind', stated(wind.value as Wind, spanOf(stretch, wind.first, wind.last)));
+  const young = gear ? undefined : termsOf(stretch, 'youth').find((term) => isOurs(stretch, term));
+  if (young !== undefined) keep('youthGroup', stated(true, spanOf(stretch, young.first, young.last)));
   if (!gear) {
     says('scratch', 'mealStyle', 'scratch');
     says('simmer', 'mealStyle', 'simmer');
@@ -119,6 +123,27 @@ export function readTrip(stretch: Stretch, drafts: readonly Draft[], gathered: G
   if (snow !== undefined) keep('snow', stated(snow.value as Snow, spanOf(stretch, snow.first, snow.last)));
   return told;
 }
+
+function isNow(stretch: Stretch, first: number, last: number): boolean {
+  return !isOtherTime(stretch, first, last);
+}
+
+/** "12 scouts", "canoe trip with kids", a title: young people who go along, not "the kids have quit camping". */
+function isOurs(stretch: Stretch, young: Term): boolean {
+  if (stretch.row.type === 'heading') return true;
+  if (!isOfTrip(stretch, young.first, young.last)) return false;
+  const { from, to } = clauseOf(stretch, young);
+  return (
+    (stretch.words <= MOST_WORDS && !stretch.row.bullet) ||
+    termsOf(stretch, 'outing').some(({ first }) => first >= from && first < to) ||
+    numbersIn(stretch).some(
+      ({ first, last }) => last === young.first - 1 || first === young.last + 1 || first === young.last + 2,
+    )
+  );
+}
+
+/** A line of so few words is a title. */
+const MOST_WORDS = 3;
 
 /** How many people there are in all, where only the groups are counted: "2 cook groups of 4". */
 export function countGroups({ hints }: Gathered): void {

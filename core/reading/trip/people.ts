@@ -4,6 +4,7 @@ import type { Role } from '../text/lexicon.js';
 import type { Term } from '../text/terms.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
 import { sharesOut } from '../items/quantity.js';
+import { clauseOf } from '../items/clauses.js';
 import { spanOf, stated, type Draft } from '../items/draft.js';
 import { companiesIn, peopleAfter, sizeOf } from './company.js';
 import { mentionsOf } from './groups.js';
@@ -11,6 +12,7 @@ import {
   countOrMost,
   hasRating,
   isDoubt,
+  isOfTrip,
   labelledCounts,
   numbersIn,
   rangeBefore,
@@ -30,7 +32,10 @@ export function peopleOf(stretch: Stretch, gear: boolean): Given<number> | undef
       !hasRating(stretch, term.first) &&
       !isDoubt(stretch, term.first) &&
       !isOfEach(stretch, term) &&
-      !countsOther(stretch, term),
+      !countsOther(stretch, term) &&
+      !isOfThing(stretch, term, gear) &&
+      !weighs(stretch, term) &&
+      isOfTrip(stretch, term.first, term.last),
   );
   const size = ours && sizeOf(stretch, ours);
   const numbers = numbersIn(stretch);
@@ -57,7 +62,9 @@ export function peopleOf(stretch: Stretch, gear: boolean): Given<number> | undef
       !group &&
       !isOfEach(stretch, word) &&
       stretch.tokens[word.first]?.gap !== 2 &&
-      !isPart(stretch, number)
+      !isPart(stretch, number) &&
+      !serves(stretch, number) &&
+      isOfTrip(stretch, number.first, word.last)
     ) {
       const company = companies.find(({ members }) => members.some(({ last }) => last === word.last));
       return company === undefined ? countOrMost(stretch, number, word.last) : sizeOf(stretch, company);
@@ -67,6 +74,7 @@ export function peopleOf(stretch: Stretch, gear: boolean): Given<number> | undef
     if (
       before !== undefined &&
       (next === undefined || next.type === 'sign') &&
+      isOfTrip(stretch, before.first, number.last) &&
       !numbers.some((other) => rangeBefore(stretch, other)?.first === number.first) &&
       number.value <= 60 &&
       !stretch.measures.some((measure) => measure.first === number.first)
@@ -81,8 +89,47 @@ export function peopleOf(stretch: Stretch, gear: boolean): Given<number> | undef
       spanOf(stretch, labelled[0].first, last.last),
     );
   if (party !== undefined) return stated(Number(party.value), spanOf(stretch, party.first, party.last));
-  return along[0] === undefined || gear ? undefined : sizeOf(stretch, along[0]);
+  const others = along.find(
+    ({ members }) =>
+      !isLeft(stretch, members[0]?.first ?? 0) && isOfTrip(stretch, members[0]?.first ?? 0, members.at(-1)?.last ?? 0),
+  );
+  return others === undefined || gear ? undefined : sizeOf(stretch, others);
 }
+
+/** "Solo pot", "Gelert - Solo", "pot for one person": what a thing is called, or whom it serves. */
+function isOfThing(stretch: Stretch, party: Term, gear: boolean): boolean {
+  if (stretch.row.type === 'heading') return false;
+  const beside = (term: Term) => term.first === party.last + 1 || term.last === party.first - 1;
+  if (stretch.struck[party.first] === true || stretch.terms.some((term) => term.role === 'kind' && beside(term)))
+    return true;
+  if (!gear && !stretch.row.bullet) return false;
+  const { from, to } = clauseOf(stretch, party);
+  return !(
+    party.first === from ||
+    stretch.terms.some(
+      ({ role, first }) => OUT.has(role) && first >= from && first < to && (first < party.first || first > party.last),
+    )
+  );
+}
+
+/** "Pot for 2 people": whom a thing serves. */
+function serves(stretch: Stretch, { first }: Count): boolean {
+  const before = termsOf(stretch, 'peopleBefore').find(({ last }) => last === first - 1);
+  return before !== undefined && stretch.terms.some(({ role, last }) => role === 'kind' && last === before.first - 1);
+}
+
+const OUT: ReadonlySet<Role> = new Set([
+  'outing',
+  'day',
+  'night',
+  'week',
+  'season',
+  'month',
+  'weekday',
+  'span',
+  'self',
+  'people',
+]);
 
 /** "For three years", "in due giorni": the number is of what comes behind it. */
 function countsOther(stretch: Stretch, party: Term): boolean {
@@ -97,6 +144,17 @@ function countsOther(stretch: Stretch, party: Term): boolean {
 }
 
 const GOES_ON: ReadonlySet<Role> = new Set(['with', 'and', 'or', 'to', 'asides', 'no', 'month', 'season', 'weekday']);
+
+/** "My pack weighs 3 kg alone": of a thing, where the sentence weighs it. */
+function weighs(stretch: Stretch, party: Term): boolean {
+  const { from, to } = clauseOf(stretch, party);
+  return termsOf(stretch, 'weighs').some(({ first }) => first >= from && first < to);
+}
+
+/** "Left with a friend": who stays. */
+function isLeft(stretch: Stretch, first: number): boolean {
+  return termsOf(stretch, 'away').some((term) => term.first < first && first - term.last <= 3);
+}
 
 /** "For 4", "party of 6-8", "group size: 6". */
 function isBefore(stretch: Stretch, term: Term, number: Count): boolean {

@@ -4,7 +4,7 @@ import type { Season } from '../../model/trip.js';
 import type { Term } from '../text/terms.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
 import { assumed, spanOf, stated } from '../items/draft.js';
-import { hasRating } from './told.js';
+import { hasRating, isBesideTrip, isOtherTime } from './told.js';
 
 const SEASON_OF_MONTH: readonly Season[] = [
   'winter',
@@ -22,7 +22,7 @@ const SEASON_OF_MONTH: readonly Season[] = [
 ];
 
 export function seasonOf(stretch: Stretch): Given<Season> | undefined {
-  const season = termsOf(stretch, 'season').find((term) => isTime(stretch, term, true));
+  const season = termsOf(stretch, 'season').find((term) => isTime(stretch, term, true) && !isPart(stretch, term));
   if (season !== undefined) return stated(season.value as Season, spanOf(stretch, season.first, season.last));
   const month = termsOf(stretch, 'month').find((term) => isTime(stretch, term, false)) ?? numberedMonth(stretch);
   if (month === undefined) return undefined;
@@ -33,6 +33,21 @@ export function seasonOf(stretch: Stretch): Given<Season> | undefined {
     phrase`set the season`,
     spanOf(stretch, month.first, month.last),
   );
+}
+
+/** A row of a list tells the season of its own things, "Buff, winter", where nothing else of the trip stands beside it. */
+function isOurs(stretch: Stretch, { first, last }: Term): boolean {
+  const { row, measures } = stretch;
+  const listed =
+    row.bullet ||
+    row.cells.length > 1 ||
+    measures.some(({ unit }) => unit.dimension === 'mass' || unit.dimension === 'volume' || unit.dimension === 'ounce');
+  return listed ? isBesideTrip(stretch, first, last) : !isOtherTime(stretch, first, last);
+}
+
+/** "## Winter" over a part of a list: what is in it is for winter; a title says when they go. */
+function isPart({ row, tokens }: Stretch, term: Term): boolean {
+  return row.line > 1 && row.type === 'heading' && tokens.length === term.last - term.first + 1;
 }
 
 /** "11月": months by number. */
@@ -46,7 +61,7 @@ function numberedMonth(stretch: Stretch): Pick<Term, 'value' | 'first' | 'last'>
 
 /** A season or month as a time of the trip: not "winter gas", "may", "fall apart", "if winter", a bag for winter. */
 export function isTime(stretch: Stretch, term: Term, season: boolean): boolean {
-  if (hasRating(stretch, term.first)) return false;
+  if (hasRating(stretch, term.first) || !isOurs(stretch, term)) return false;
   const conditional = stretch.terms.some((other) => other.role === 'if' && other.last === term.first - 1);
   if (
     conditional ||
@@ -70,6 +85,8 @@ export function isTime(stretch: Stretch, term: Term, season: boolean): boolean {
     word === 'jan' ||
     word === 'set' ||
     word === 'ago';
+  // "Vi var ute": spring is vår.
+  if (word === 'var') return /å/i.test(stretch.text.slice(token?.start, token?.end));
   if (!verb) return true;
   const before = stretch.tokens[term.first - 1];
   const after = stretch.tokens[term.last + 1];

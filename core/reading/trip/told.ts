@@ -1,6 +1,7 @@
 import type { Given } from '../../model/given.js';
 import { phrase } from '../../model/phrase.js';
 import { assumed, spanOf, stated } from '../items/draft.js';
+import type { Role } from '../text/lexicon.js';
 import type { Term } from '../text/terms.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
 import { clauseOf, segmentOf, spanBreaks } from '../items/clauses.js';
@@ -131,4 +132,73 @@ export function isDoubt(stretch: Stretch, at: number): boolean {
     const short = term.first === term.last && (stretch.tokens[term.first]?.fold.length ?? 0) <= 3;
     return term.last < at && at - term.last <= (short ? 2 : 7) && term.first >= clause.from;
   });
+}
+
+/** Words beside which what a row says is said of the trip. */
+const TRIPS: ReadonlySet<Role> = new Set([
+  'outing',
+  'people',
+  'party',
+  'cookGroup',
+  'companion',
+  'day',
+  'night',
+  'week',
+  'span',
+  'weekday',
+  'month',
+  'season',
+  'meltsSnow',
+  'noSnow',
+  'lows',
+]);
+/** Of a sentence that says so little else, all may be of the trip: "popote pour 2 semaines". */
+const MOST_OTHER_WORDS = 3;
+/** "For", "à", "in": words that say nothing by themselves. */
+const LONGEST_SMALL_WORD = 3;
+
+/**
+ * Whether what stands at the tokens is said of the trip: in a heading, on its own between signs, in a sentence with another word of the trip or
+ * hardly any other. Not of another trip, nor under a condition: "topped out at 6 weeks", "I did 3 days last summer", "if for two".
+ */
+export function isOfTrip(stretch: Stretch, first: number, last: number): boolean {
+  if (isBesideTrip(stretch, first, last)) return true;
+  if (isOtherTime(stretch, first, last)) return false;
+  const { from, to } = clauseOf(stretch, { first, last });
+  let others = 0;
+  for (let at = from; at < to && others <= MOST_OTHER_WORDS; at++) {
+    const token = stretch.tokens[at];
+    if (token?.type !== 'word' || (at >= first && at <= last)) continue;
+    if (token.fold.length > LONGEST_SMALL_WORD || token.fold.charCodeAt(0) >= UNSPACED) others++;
+  }
+  return others <= MOST_OTHER_WORDS;
+}
+
+/** The same, without the grace that a short sentence has. */
+export function isBesideTrip(stretch: Stretch, first: number, last: number): boolean {
+  if (isOtherTime(stretch, first, last)) return false;
+  if (stretch.row.type === 'heading') return true;
+  const own = segmentOf(stretch, { first, last });
+  if (own.from >= first - 1 && own.to === last + 1 && isFree(stretch, own.from, first)) return true;
+  const { from, to } = clauseOf(stretch, { first, last });
+  return stretch.terms.some(
+    (term) => TRIPS.has(term.role) && term.first >= from && term.first < to && (term.last < first || term.first > last),
+  );
+}
+
+/** Another trip, or none yet: "last summer", "if". */
+export function isOtherTime(stretch: Stretch, first: number, last: number): boolean {
+  const { from, to } = clauseOf(stretch, { first, last });
+  return (
+    termsOf(stretch, 'past').some((term) => term.first >= from && term.first < to) ||
+    termsOf(stretch, 'if').some((term) => term.first >= from && term.first < first)
+  );
+}
+
+/** From here on scripts leave no space between words. */
+const UNSPACED = 0x2e80;
+
+/** What opens a segment before the thing said is a sign alone. */
+function isFree(stretch: Stretch, from: number, first: number): boolean {
+  return from === first || stretch.tokens[from]?.type === 'sign';
 }

@@ -2,7 +2,7 @@ import type { Given } from '../../model/given.js';
 import { phrase } from '../../model/phrase.js';
 import type { Measure } from '../quantities/measures.js';
 import { termsOf, type Stretch } from '../items/stretch.js';
-import { clauseOf } from '../items/clauses.js';
+import { clauseOf, segmentOf } from '../items/clauses.js';
 import { assumed, spanOf, stated } from '../items/draft.js';
 import { degreesIn, signBefore } from './degrees.js';
 import { ANYWHERE, hasRating, valueIn } from './told.js';
@@ -108,6 +108,7 @@ export function altitudeOf(stretch: Stretch): Given<number> | undefined {
     if (measure.unit.id !== 'm' && measure.unit.id !== 'ft') continue;
     const clause = clauseOf(stretch, measure);
     if (!termsOf(stretch, 'altitude').some((term) => term.first >= clause.from && term.last < clause.to)) continue;
+    if (isClimb(stretch, measure)) continue;
     const metres = Math.round(Math.max(...measure.values) / 1000);
     if (metres < ALTITUDES[0] || metres > ALTITUDES[1]) continue;
     if (high === undefined || valueIn(high) < metres)
@@ -115,3 +116,15 @@ export function altitudeOf(stretch: Stretch): Given<number> | undefined {
   }
   return high;
 }
+
+/** "Elevation gain 1000 ft", "1200 m D+", "well below 1000 feet": a way up, or a bound. */
+function isClimb(stretch: Stretch, measure: Measure): boolean {
+  const { from, to } = segmentOf(stretch, measure);
+  return termsOf(stretch, 'climb').some(
+    ({ first, last }) =>
+      first >= from && last < to && (last < measure.first ? measure.first - last : first - measure.last) <= NEAR,
+  );
+}
+
+/** Tokens between a measure and the word that makes it a climb. */
+const NEAR = 4;

@@ -111,7 +111,7 @@ describe('who goes', () => {
     ['mit 4 Mann, 3 Tage', { people: 4, days: 3 }],
     ['Aantal kinderen: 22\nLeiding: 5', { people: 27, youthGroup: true }],
     ['- 4 people\n- 2 adults\n- 2 kids', { people: 4, youthGroup: true }],
-    ['4 people\n\n12 scouts last year', { people: 4, youthGroup: true }],
+    ['4 people\n\n12 scouts last year', { people: 4 }],
     ['Nights\t2\nLow temp\t-2', { days: '~3', lowC: '~-2' }],
     ['Lager, 35 TN + 8 Leitende', { people: 43 }],
     ['Adults: 2\nKids: 2', { people: 4, youthGroup: true }],
@@ -262,5 +262,74 @@ describe('temperatures that show no degrees', () => {
     ]);
     expect(readList('Töpfe, nachts bis -12').items.map(told)).toEqual([{ kind: 'pot', n: '?' }]);
     expect(readList('-2 mugs').items.map(told)).toEqual([{ kind: 'mug', n: 2 }]);
+  });
+});
+
+describe('a hint needs a word of the trip beside it', () => {
+  // Beside things of the list, whose own figures and names these are.
+  it.each([
+    'Tent, fly 30D nylon',
+    '- Lamp L1D',
+    '- Carabiner 3D',
+    'Bought it all in one day in a shop',
+    '- 1 day of clothes',
+    '- Kleidung für 1 Tag',
+    'The filter slows down after maybe 10 nights of use and some runs through silty water',
+    'My longest outings before this one had topped out at 6 weeks and wore my joints down a lot',
+    'Il filtro rallenta dopo circa dieci notti di uso e qualche litro di acqua torbida del fiume',
+    'Der Filter lässt nach etwa zehn Nächten Gebrauch spürbar nach und wird danach sehr langsam',
+    'El filtro se vuelve más lento después de unas diez noches de uso con agua turbia del río',
+    '- solo pot',
+    '- pot for one person',
+    '- Topf für 2 Personen',
+    '- ~~Burrow - Solo~~',
+    'A pack that weighs 3 kg alone is nothing to be proud of in anybody’s book these days',
+    'If cooking for two, take the larger one',
+    'Falls zu zweit, den größeren nehmen',
+    'Si vous êtes deux, prenez la plus grande',
+    'Elevation gain 1000 ft',
+    'Aufstieg 1200 Höhenmeter, 1200 m',
+    '1200 m D+',
+    'desnivel 1300 m, camino al collado',
+    'most of the way and every camp stays well below 3000 feet',
+    'Summer sleeping bag',
+    '- Winterschlafsack 1,2 kg',
+    '- saco de invierno 1,2 kg',
+    '- Buff, thin, for winter',
+    '- Sleeping bag -10 °C',
+    'A spirit stove can be fussy below 20 degrees',
+    '- Washing powder',
+    '- Ibuprofen Pulver',
+    '- Maps and guides',
+    'My kids gave up on tents and on everything that goes with them a long while before',
+    'I never cared for the time it takes to boil water',
+    'last summer I did 4 days of this with 2 people',
+    'letzten Sommer waren wir 4 Tage zu zweit dort',
+  ])('no hint: %s', (text) => {
+    expect(trip(`${text}\n- mug`)).toEqual({});
+  });
+
+  it.each([
+    ['Tur om vinteren', { season: 'winter' }],
+    ['Fem dagar i fjällen om vintern', { days: 5, season: 'winter' }],
+    ['Vi var ute i fem dager, tre personer', { people: 3, days: 5 }],
+    ['For a group of four to six', { people: '~6' }],
+    ['Bivouac at 3600 m', { altitudeM: 3600 }],
+    ['Biwak auf 3100 m', { altitudeM: 3100 }],
+    ['bivouac à 2800 m', { altitudeM: 2800 }],
+    ['vivac a 2900 m en la montaña', { altitudeM: 2900 }],
+    ['1200 m D+, camp à 2400 m', { altitudeM: 2400 }],
+    ['Conditions: calm', { wind: 'calm' }],
+    ['Eine Tagestour, ist windstill', { days: 1, wind: 'calm' }],
+    ['sans vent, deux jours de rando', { days: 2, wind: 'calm' }],
+    ['tres días de travesía, brisa', { days: 3, wind: 'breeze' }],
+    ['Fjelltur med sterk vind', { wind: 'windy' }],
+    ['Expedition 5D/4N', { days: 5 }],
+    ['our 4 month long journey', { days: '~120' }],
+    ['nine days on skis in the far north, with nothing but our own tracks to follow home', { days: 9 }],
+    ['Wir laufen zu zweit, meist wenn die Mücken tot sind und die Hütten schon geschlossen haben', { people: 2 }],
+    ['10 below at night', { lowC: -10 }],
+  ])('a hint: %s', (text, hints) => {
+    expect(trip(text)).toEqual(hints);
   });
 });
