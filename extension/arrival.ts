@@ -1,7 +1,8 @@
 /** What a panel does with a selection that comes in from the page. */
 import { html, nothing, render } from 'lit';
-import { EMPTY_DRAFT, type BrimwiseCheck, type Draft } from '../widget/index.js';
+import type { BrimwiseCheck, Draft } from '../widget/index.js';
 import { message } from './browser.js';
+import { isEmpty } from './draft.js';
 import { byId, keep } from './face.js';
 import { onHandedOver, type HandedSelection } from './handover.js';
 import { potFigures } from './pot-figures.js';
@@ -72,8 +73,4 @@ function arrived({ entrance, text, asTold }: HandedSelection, before: Draft): Ar
   const { pot, stove, guesses } = figures;
   const told = [message('potTaken'), ...guesses.map((guess) => message('guessed', guess))];
   return { draft: { ...before, entrance: 'pot', pot, stove }, told, selected: text };
-}
-
-function isEmpty({ text, pot, stove }: Draft): boolean {
-  return text.trim() === EMPTY_DRAFT.text && Object.keys({ ...pot, ...stove }).length === 0;
 }

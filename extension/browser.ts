@@ -42,18 +42,15 @@ export function onPanelCommand(listener: (windowId: number) => Promise<void>): v
 }
 
 /**
- * Runs a function that stands alone in a frame of the page, or in each frame that can be read; it gives what came of each, and rejects where the
- * browser lets nobody in.
+ * Runs a script of the extension's in a frame of the page, or in each frame that can be read; it gives what each came to, the page's own frame first,
+ * and rejects where the browser lets nobody in.
  */
-export async function runInPage<Args extends unknown[], T>(
-  tabId: number,
-  frameId: number | 'all',
-  func: (...args: Args) => T,
-  ...args: Args
-): Promise<T[]> {
+export async function runInPage(tabId: number, frameId: number | 'all', file: string): Promise<unknown[]> {
   const target = frameId === 'all' ? { tabId, allFrames: true } : { tabId, frameIds: [frameId] };
-  const outcomes = await browser.scripting.executeScript({ target, func: func, args });
-  return outcomes.flatMap(({ result }) => (result === undefined || result === null ? [] : [result as T]));
+  const outcomes = await browser.scripting.executeScript({ target, files: [file] });
+  return outcomes
+    .sort((a, b) => a.frameId - b.frameId)
+    .flatMap(({ result }): unknown[] => (result === undefined || result === null ? [] : [result]));
 }
 
 /** The tab that the person looks at in this window. */
@@ -87,9 +84,28 @@ export async function openPage(windowId?: number): Promise<void> {
   await browser.tabs.create(windowId === undefined ? { url } : { windowId, url });
 }
 
-export async function currentWindowId(): Promise<number> {
-  const { id } = await browser.windows.getCurrent();
-  return id ?? browser.windows.WINDOW_ID_CURRENT;
+export interface ThisWindow {
+  readonly id: number;
+  /** The browser forgets what is done in it. */
+  readonly isPrivate: boolean;
+}
+
+/** The window that a page of the extension is in. */
+export async function thisWindow(): Promise<ThisWindow> {
+  const { id, incognito } = await browser.windows.getCurrent();
+  return { id: id ?? browser.windows.WINDOW_ID_CURRENT, isPrivate: incognito };
+}
+
+/** Calls back with each window that has closed, and whether a private one is still open. */
+export function onWindowClosed(listener: (windowId: number, anyPrivateLeft: boolean) => Promise<void>): void {
+  browser.windows.onRemoved.addListener((windowId) => {
+    void browser.windows.getAll().then((open) =>
+      listener(
+        windowId,
+        open.some(({ id, incognito }) => incognito && id !== windowId),
+      ),
+    );
+  });
 }
 
 /** Kept on this computer, while the browser runs, or in step between the browsers that share an account. */
@@ -99,19 +115,39 @@ export async function readStored(area: Area, key: string): Promise<unknown> {
   return (await browser.storage[area].get(key))[key];
 }
 
-/** It rejects where the store is full or refused. */
-export async function store(area: Area, key: string, value: unknown): Promise<void> {
-  await browser.storage[area].set({ [key]: value });
+/** Several at once; a key that nothing is stored under is not in what comes back. */
+export async function readAllStored(area: Area, keys: readonly string[]): Promise<Readonly<Record<string, unknown>>> {
+  return browser.storage[area].get([...keys]);
 }
 
-export async function removeStored(area: Area, key: string): Promise<void> {
-  await browser.storage[area].remove(key);
+/** It rejects where the store is full or refused. */
+export async function store(area: Area, key: string, value: unknown): Promise<void> {
+  await storeAll(area, { [key]: value });
+}
+
+/** All of it or nothing; it rejects where the store is full or refused. */
+export async function storeAll(area: Area, values: Readonly<Record<string, unknown>>): Promise<void> {
+  await browser.storage[area].set(values);
+}
+
+export async function removeStored(area: Area, keys: string | string[]): Promise<void> {
+  await browser.storage[area].remove(keys);
+}
+
+export async function storedKeys(area: Area): Promise<string[]> {
+  return Object.keys(await browser.storage[area].get(null));
 }
 
 /** Calls back with each new value, whichever page of the extension stored it. */
 export function onStored(area: Area, key: string, listener: (value: unknown) => void): void {
-  browser.storage[area].onChanged.addListener((changes) => {
-    const value: unknown = changes[key]?.newValue;
-    if (value !== undefined) listener(value);
+  onAnyStored(area, (values) => {
+    if (values[key] !== undefined) listener(values[key]);
   });
+}
+
+/** Calls back with all new values that were stored at once, those that are gone as undefined. */
+export function onAnyStored(area: Area, listener: (values: Readonly<Record<string, unknown>>) => void): void {
+  browser.storage[area].onChanged.addListener((changes) =>
+    listener(Object.fromEntries(Object.entries(changes).map(([key, { newValue }]) => [key, newValue]))),
+  );
 }

@@ -3,7 +3,7 @@
 import '../core/index.js';
 import { loadJudge } from '../widget/judging.js';
 import type { BrimwiseCheck, Draft } from '../widget/index.js';
-import { message, openPage } from './browser.js';
+import { message, openPage, thisWindow } from './browser.js';
 import { onDefaults, readDefaults, tripPart, type Defaults } from './defaults.js';
 import { keepDraft, onDraftElsewhere, readDraft } from './draft.js';
 
@@ -16,13 +16,15 @@ export async function mount(): Promise<BrimwiseCheck> {
     // What judges lies beside this page: it is there before the first draft is.
     const [defaults] = await Promise.all([readDefaults(), loadJudge()]);
     takeDefaults(defaults);
-    check.draft = (await readDraft()) ?? { ...check.draft, units: defaults.units === '' ? null : defaults.units };
+    const { draft } = await readDraft();
+    check.draft = draft ?? { ...check.draft, units: defaults.units === '' ? null : defaults.units };
   } catch (error) {
     tell(error);
   }
   onDefaults(() => void readDefaults().then(takeDefaults, tell));
   check.addEventListener('brimwise-draft', ({ detail }) => void keep(detail));
-  onDraftElsewhere((draft) => (check.draft = draft));
+  await onDraftElsewhere((draft) => (check.draft = draft));
+  byId('private').textContent = (await thisWindow()).isPrivate ? message('private') : '';
   const room = document.getElementById('room');
   if (room) {
     room.textContent = message('openPage');

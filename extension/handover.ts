@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
-import { currentWindowId, onStored, readStored, removeStored, store } from './browser.js';
-
-const KEY = 'selection';
+import { onStored, readStored, removeStored, store, thisWindow } from './browser.js';
+import { keyOf } from './windows.js';
 
 const selectionSchema = z.strictObject({
   /** The window it was selected in: the panel of another leaves it alone. */
@@ -16,19 +15,20 @@ const selectionSchema = z.strictObject({
 export type HandedSelection = z.infer<typeof selectionSchema>;
 
 export async function handOver(selection: HandedSelection): Promise<void> {
-  await store('session', KEY, selection);
+  await store('session', keyOf('selection', selection.windowId), selection);
 }
 
 /** Calls back with each selection that is handed over in this window, one that waits already included, and takes it away. */
 export async function onHandedOver(take: (selection: HandedSelection) => void): Promise<void> {
-  const windowId = await currentWindowId();
-  onStored('session', KEY, () => void pick());
+  const { id } = await thisWindow();
+  const key = keyOf('selection', id);
+  onStored('session', key, () => void pick());
   await pick();
 
   async function pick(): Promise<void> {
-    const stored = selectionSchema.safeParse(await readStored('session', KEY));
-    if (!stored.success || stored.data.windowId !== windowId) return;
-    await removeStored('session', KEY);
+    const stored = selectionSchema.safeParse(await readStored('session', key));
+    if (!stored.success) return;
+    await removeStored('session', key);
     take(stored.data);
   }
 }

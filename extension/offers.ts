@@ -1,7 +1,7 @@
 /** The kit lists and pot figures among the lists and tables of a page. */
 import { readList, type Item } from '../core/index.js';
-import type { PagePart } from './selection.js';
 import { potFigures } from './pot-figures.js';
+import type { PagePart } from './seen/page.js';
 
 export interface Offer {
   readonly entrance: 'list' | 'pot';

@@ -1,10 +1,10 @@
 /** *This page*: the kit lists and pot figures of the page that one looks at, to choose among. */
 import { html, render } from 'lit';
-import { currentTabId, currentWindowId, message, runInPage } from './browser.js';
+import { currentTabId, message, thisWindow } from './browser.js';
 import { byId } from './face.js';
 import type { HandedSelection } from './handover.js';
 import { offersIn, type Offer } from './offers.js';
-import { readPage } from './selection.js';
+import { seenIn } from './reading-page.js';
 
 /** Makes the button look, and offer what it finds; `take` gets the one that is chosen. */
 export function offerThisPage(take: (selection: HandedSelection) => void): void {
@@ -18,7 +18,7 @@ export function offerThisPage(take: (selection: HandedSelection) => void): void 
     let offers: Offer[];
     try {
       if (tabId === undefined) throw new Error('No page is open.');
-      offers = offersIn((await runInPage(tabId, 'all', readPage, 'lists')).flat());
+      offers = offersIn((await seenIn(tabId)).flatMap(({ parts }) => parts));
     } catch {
       show([]);
       told.textContent = message('pageNotRead');
@@ -31,7 +31,7 @@ export function offerThisPage(take: (selection: HandedSelection) => void): void 
   function show(offers: readonly Offer[]): void {
     const choose = async ({ entrance, text }: Offer) => {
       show([]);
-      take({ windowId: await currentWindowId(), entrance, text, asTold: false });
+      take({ windowId: (await thisWindow()).id, entrance, text, asTold: false });
     };
     render(
       html`<ul class="offers">

@@ -39,6 +39,17 @@ const NO_LANGUAGE_LATER = {
   },
 };
 
+/**
+ * The scripts that read a page run in it, each alone; the browser hands back what their last statement comes to.
+ * @type {import('esbuild').BuildOptions}
+ */
+export const INJECTED = {
+  entryPoints: ['extension/seen/read-selection.ts', 'extension/seen/read-page.ts'],
+  format: 'iife',
+  globalName: 'seen',
+  footer: { js: 'seen.result;' },
+};
+
 /** Zip entries cannot go without a time: this one says nothing, and is the same wherever it is built. */
 const NO_TIME = new Date(1980, 0, 1);
 
@@ -83,6 +94,7 @@ export async function build(out = path.join(ROOT, 'dist'), { types = true, fresh
       chunkNames: 'shared/[name]-[hash]',
       plugins: [NO_LANGUAGE_LATER],
     });
+    await bundle({ ...COMMON, ...INJECTED, outdir: to(browser, 'seen') });
     for (const asset of filesIn(from('extension')).filter(isAsset)) {
       cpSync(from('extension', asset), to(browser, asset));
     }

@@ -83,7 +83,11 @@ export async function openPopup({ browser, extension }, over) {
  * @param {Extended} extended
  */
 export async function forget({ browser, id, worker }) {
-  await (await worker()).evaluate(() => Promise.all([chrome.storage.local.clear(), chrome.storage.sync.clear()]));
+  await (
+    await worker()
+  ).evaluate(() =>
+    Promise.all([chrome.storage.local.clear(), chrome.storage.sync.clear(), chrome.storage.session.clear()]),
+  );
   const [page] = await browser.pages();
   const session = await page?.createCDPSession();
   await session?.send('Storage.clearDataForOrigin', {

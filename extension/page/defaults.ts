@@ -5,12 +5,23 @@ import { problemsOf } from '../../widget/judge.js';
 import type { BrimwiseCheck } from '../../widget/index.js';
 import { learnWords, wordsFor } from '../../widget/language.js';
 import { message } from '../browser.js';
-import { areSynced, LANGUAGES, readDefaults, storeDefaults, tripPart, type Defaults } from '../defaults.js';
+import {
+  areSynced,
+  LANGUAGES,
+  onDefaults,
+  readDefaults,
+  storeDefaults,
+  syncDefaults,
+  tripPart,
+  type Defaults,
+} from '../defaults.js';
 import { byId, keep, reasonOf } from '../face.js';
 
 export async function showDefaults(check: BrimwiseCheck): Promise<void> {
   let defaults: Defaults;
   let synced: boolean;
+  /** Values on their way to the store. */
+  let pending = 0;
   // In the language of this page, whatever the element's default is.
   await learnWords(message('language'));
   const words = wordsFor(message('language'));
@@ -23,17 +34,36 @@ export async function showDefaults(check: BrimwiseCheck): Promise<void> {
     return;
   }
   show();
+  // What another page or another browser sets shows here too.
+  onDefaults(() => void refresh());
 
-  async function change(next: Partial<Defaults>, nextSynced = synced): Promise<void> {
-    defaults = { ...defaults, ...next };
-    synced = nextSynced;
+  async function refresh(): Promise<void> {
+    // What is being typed is later than what the store has.
+    if (pending > 0) return;
+    [defaults, synced] = await Promise.all([readDefaults(), areSynced()]);
     show();
+  }
+
+  async function attempt(step: () => Promise<void>): Promise<void> {
     try {
-      await storeDefaults(defaults, synced);
+      await step();
       byId('defaults-done').textContent = '';
     } catch (error) {
       byId('defaults-done').textContent = message('defaultsNotKept', reasonOf(error));
     }
+  }
+
+  async function sync(wanted: boolean): Promise<void> {
+    await attempt(() => syncDefaults(wanted));
+    await refresh();
+  }
+
+  async function change(next: Partial<Defaults>): Promise<void> {
+    defaults = { ...defaults, ...next };
+    show();
+    pending += 1;
+    await attempt(() => storeDefaults(next));
+    pending -= 1;
     if (next.units === undefined) return;
     // Units stand with each draft: the one that is open takes them at once, a new one from the start.
     check.draft = { ...check.draft, units: next.units === '' ? null : next.units };
@@ -106,7 +136,7 @@ export async function showDefaults(check: BrimwiseCheck): Promise<void> {
             type="checkbox"
             name="synced"
             .checked=${synced}
-            @change=${(event: Event) => void change({}, (event.target as HTMLInputElement).checked)}
+            @change=${(event: Event) => void sync((event.target as HTMLInputElement).checked)}
           />
           ${message('defaultsSynced')}</label
         >`,

@@ -1,6 +1,6 @@
 import '../../widget/index.js';
 import { taker } from '../arrival.js';
-import { currentWindowId, message, openPanel } from '../browser.js';
+import { message, openPanel, thisWindow } from '../browser.js';
 import { byId, kept, mount } from '../face.js';
 import { offerThisPage } from '../this-page.js';
 
@@ -9,8 +9,8 @@ offerThisPage(taker(await mount()));
 const beside = byId('beside');
 beside.textContent = message('openBeside');
 // Asked for now: within the click there is no time to wait.
-const windowId = await currentWindowId();
-beside.addEventListener('click', () => void openPanel(windowId).then(() => window.close()));
+const { id } = await thisWindow();
+beside.addEventListener('click', () => void openPanel(id).then(() => window.close()));
 
 // The browser closes a popup on Escape as well, but waits for nothing.
 window.addEventListener('keydown', (event) => {

@@ -5,7 +5,6 @@
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { transform } from 'esbuild';
 import * as chromium from '../../scripts/chromium.mjs';
 import { ROOT } from '../../scripts/files.mjs';
 import * as firefox from '../../scripts/firefox.mjs';
@@ -38,13 +37,6 @@ function noting(browser, page) {
   return folder;
 }
 
-/** The reader of the selection, as it is sent to the page. */
-async function selectionReader() {
-  const source = readFileSync(path.join(ROOT, 'extension', 'selection.ts'), 'utf8');
-  const { code } = await transform(source.replace('export function', 'function'), { loader: 'ts' });
-  return `(() => { ${code}; return readPage('selection'); })()`;
-}
-
 async function showList(page, address) {
   await page.goto(address);
   await page.evaluate((lines) => {
@@ -62,7 +54,7 @@ async function ours(browser, address) {
   await showList(page, address);
   const timed = (run) =>
     page.evaluate(`(() => { const before = performance.now(); ${run}; return performance.now() - before; })()`);
-  const selection = await timed(await selectionReader());
+  const selection = await timed(readFileSync(path.join(ROOT, 'dist', 'chrome', 'seen', 'read-selection.js'), 'utf8'));
   await page.evaluate(await scriptOf('core'));
   await page.evaluate((lines) => Object.assign(globalThis, { list: lines.join('\n') }), list);
   const judged = await timed('brimwise.checkList(list)');

@@ -6,6 +6,7 @@ declare global {
     readonly runtime: Pick<Browser['runtime'], 'lastError' | 'getContexts' | 'sendMessage' | 'getManifest'>;
     readonly storage: {
       readonly sync: Storage.StorageArea;
+      readonly session: Storage.StorageArea;
       readonly local: Storage.StorageArea & {
         readonly QUOTA_BYTES: number;
         getBytesInUse(keys: null): Promise<number>;

@@ -67,17 +67,102 @@ describe('the defaults, set on the full page', () => {
     expect(await units(page)).toBe('us');
   });
 
+  /** What a store has of a field. */
+  const inStore = async (area: 'local' | 'sync', field: string) =>
+    (
+      await (
+        await chromium.worker()
+      ).evaluate(
+        async (where, key) => (await chrome.storage[where].get(key))[key] as { value: string } | undefined,
+        area,
+        `default.${field}`,
+      )
+    )?.value;
+  /** What another browser of the same account has put there. */
+  const fromElsewhere = async (fields: Record<string, { value: string; at: number }>) =>
+    (await chromium.worker()).evaluate((sets) => chrome.storage.sync.set(sets), fields);
+  const shown = (name: string, where = page) =>
+    where.$eval(`#defaults [name="${name}"]`, (field) => (field as HTMLInputElement).value);
+
+  it('take what the account has when they are ticked in a second browser, and give it what they have', async () => {
+    await fromElsewhere({
+      'default.people': { value: '4', at: 2000 },
+      'default.season': { value: 'summer', at: 2000 },
+    });
+    await open();
+    await page.select('#defaults [name="season"]', 'winter');
+    await page.type('#defaults [name="days"]', '3');
+    await page.click('[name="synced"]');
+    await expect.poll(() => shown('people')).toBe('4');
+    await expect.poll(() => inStore('sync', 'days')).toBe('3');
+    expect([await inStore('sync', 'people'), await inStore('sync', 'season'), await shown('season')]).toEqual([
+      '4',
+      'winter',
+      'winter',
+    ]);
+  });
+
+  it('keep the later value of each field of two browsers, and show it in the open form', async () => {
+    await open();
+    await page.click('[name="synced"]');
+    await page.type('#defaults [name="people"]', '2');
+    await expect.poll(() => inStore('sync', 'people')).toBe('2');
+    await fromElsewhere({
+      'default.days': { value: '9', at: Date.now() + 60_000 },
+      'default.people': { value: '7', at: 1 },
+    });
+    await expect.poll(() => shown('days')).toBe('9');
+    expect(await shown('people')).toBe('2');
+    await page.$eval('#defaults [name="days"]', (field) => (field as HTMLInputElement).select());
+    await page.type('#defaults [name="days"]', '5');
+    await expect.poll(() => inStore('sync', 'days')).toBe('5');
+  });
+
+  it('keep every field that two open forms set', async () => {
+    await open();
+    const one = page;
+    await open();
+    await one.bringToFront();
+    await one.type('#defaults [name="people"]', '6');
+    await page.bringToFront();
+    await page.select('#defaults [name="units"]', 'us');
+    await expect.poll(() => shown('people')).toBe('6');
+    await expect.poll(() => shown('units', one)).toBe('us');
+    await one.close();
+  });
+
+  it('are gone from the account when they are no longer shared, and stay in this browser', async () => {
+    await fromElsewhere({ 'default.people': { value: '4', at: 2000 } });
+    await open();
+    await page.click('[name="synced"]');
+    await expect.poll(() => shown('people')).toBe('4');
+    await page.click('[name="synced"]');
+    await expect.poll(() => inStore('sync', 'people')).toBeUndefined();
+    await page.reload();
+    await page.waitForFunction(() => document.querySelector('#defaults h2'), { polling: 100 });
+    expect(await shown('people')).toBe('4');
+  });
+
+  it('are still there that an earlier version kept in one', async () => {
+    await (
+      await chromium.worker()
+    ).evaluate(() => chrome.storage.local.set({ defaults: { people: '5', season: 'winter' } }));
+    await open();
+    expect([await shown('people'), await shown('season')]).toEqual(['5', 'winter']);
+    await page.$eval('#defaults [name="people"]', (field) => (field as HTMLInputElement).select());
+    await page.keyboard.press('Backspace');
+    await page.reload();
+    await page.waitForFunction(() => document.querySelector('#defaults h2'), { polling: 100 });
+    expect([await shown('people'), await shown('season')]).toEqual(['', 'winter']);
+  });
+
   it('stay on this machine until the person wants them in all browsers', async () => {
     await open();
     await page.select('#defaults [name="season"]', 'winter');
-    const synced = async () =>
-      (await (await chromium.worker()).evaluate(() => chrome.storage.sync.get('defaults')))['defaults'];
-    const local = async () =>
-      (await (await chromium.worker()).evaluate(() => chrome.storage.local.get('defaults')))['defaults'];
-    await expect.poll(local).toMatchObject({ season: 'winter' });
-    expect(await synced()).toBeUndefined();
+    await expect.poll(() => inStore('local', 'season')).toBe('winter');
+    expect(await inStore('sync', 'season')).toBeUndefined();
     await page.click('[name="synced"]');
-    await expect.poll(synced).toMatchObject({ season: 'winter' });
+    await expect.poll(() => inStore('sync', 'season')).toBe('winter');
     await page.reload();
     await page.waitForFunction(() => document.querySelector('#defaults h2'), { polling: 100 });
     expect(await page.$eval('#defaults [name="season"]', (field) => (field as HTMLSelectElement).value)).toBe('winter');

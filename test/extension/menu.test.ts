@@ -8,7 +8,7 @@ import * as firefox from '../../scripts/firefox.mjs';
 
 const PAGES = path.join(ROOT, 'test', 'extension', 'pages');
 /** What must arrive of pages/list.html, whose script tampers with what pages share. */
-const TEXT = 'Cooking\nPot\t1.3 L\t210 g\nStove\t\t84 g\nGas 230 g\nLid <img src=x onerror="document.title=1">';
+const TEXT = '## Cooking\n\nPot\t1.3 L\t210 g\nStove\t\t84 g\n\nGas 230 g\nLid <img src=x onerror="document.title=1">';
 
 const textIn = (panel: Page) => panel.$eval('>>> textarea', (area) => area.value);
 const toldIn = (panel: Page) => panel.$eval('#told', (told) => told.textContent);
@@ -195,7 +195,7 @@ describe('the menu over a selection, in Firefox', () => {
     await firefox.pickMenuItem(extended, page, '#list li');
     const observer = await extended.open('popup/index.html');
     await firefox.until(async () => (await sidebarText(observer)).startsWith('Two of us, 3 days'));
-    expect(await sidebarText(observer)).toContain('\nHumblefern Duo pot 1.3 L');
+    expect(await sidebarText(observer)).toContain('\n- Humblefern Duo pot 1.3 L');
     await extended.inWindow('SidebarController.hide()');
   });
 

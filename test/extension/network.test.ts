@@ -67,7 +67,7 @@ describe('behind a proxy that records, the extension asks for nothing', () => {
       await page.bringToFront();
       await selectList(page);
       const { tab } = await chromium.pickMenuItem(extended, '');
-      await expect.poll(() => tab.$eval('>>> textarea', (area) => area.value)).toContain('\nHumblefern Duo');
+      await expect.poll(() => tab.$eval('>>> textarea', (area) => area.value)).toContain('\n- Humblefern Duo');
       await chromium.waitForFindings(tab);
       expect(askedFor()).toEqual([ADDRESS]);
     } finally {

@@ -7,7 +7,7 @@ import { ROOT } from '../../scripts/files.mjs';
 import { serve } from '../../scripts/serve.mjs';
 
 describe('what of a page is offered', () => {
-  const offered = (text: string) => offersIn([{ heading: '', text }]).map(({ entrance }) => entrance);
+  const offered = (text: string) => offersIn([{ heading: '', text, zone: 'main' }]).map(({ entrance }) => entrance);
 
   it.each([
     ['a kit list', 'pot 1.3 L\nstove\ngas 230 g', ['list']],
@@ -66,7 +66,7 @@ describe('“This page” in the popup', () => {
     await popup.keyboard.press('Enter');
     await waitForFindings(popup);
     expect(await popup.$eval('>>> textarea', (area) => area.value)).toBe(
-      'Humblefern pot 1.3 L, lid\nZorvik burner, screws onto the canister\ngas canister 230 g\n2 mugs 450 mL',
+      '- Humblefern pot 1.3 L, lid\n- Zorvik burner, screws onto the canister\n- gas canister 230 g\n- 2 mugs 450 mL',
     );
     expect(await offers()).toEqual([]);
   });
