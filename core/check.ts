@@ -1,4 +1,5 @@
 import { CHECKS } from './checks/index.js';
+import { stoveFit, suitedWidths } from './checks/stove-fit.js';
 import type { Check, Facts, Need, Verdict } from './model/check.js';
 import type { Finding } from './model/finding.js';
 import { valueOf } from './model/given.js';
@@ -8,7 +9,7 @@ import type { InputProblem, Report } from './model/report.js';
 import type { GroundedTrip } from './model/trip.js';
 import { planDay } from './plan/index.js';
 import { PLAN_MESSAGES } from './plan/messages.js';
-import { potFigures, stoveFigures } from './plan/drawing.js';
+import { drawnVessels, kitchenFigures, potFigures, stoveFigures, stovesInOrder } from './plan/drawing.js';
 import type { Wording } from './report/format.js';
 import type { Steps } from './steps.js';
 import { tell } from './report/format.js';
@@ -22,6 +23,7 @@ import {
   inLanguage,
   orderFindings,
   wordDay,
+  wordPlaces,
   wordVerdict,
 } from './report/word.js';
 
@@ -36,7 +38,7 @@ export interface Case {
 
 /** Plans the day, lets every check judge what it asks for, each a step, and words the report. */
 export function* conduct({ reading, trip, kit, problems, wording }: Case): Steps<Report> {
-  const plan = planDay({ kit, trip });
+  const plan = planDay({ kit, trip, hints: reading.trip });
   const facts: Facts = { ...kit, trip, hints: reading.trip, plan };
   const faults: InputProblem[] = [];
   const found: Finding[] = [];
@@ -46,9 +48,12 @@ export function* conduct({ reading, trip, kit, problems, wording }: Case): Steps
   }
   const findings = orderFindings(found);
   const days = trip.days.grounds === 'stated' ? trip.days.value : null;
-  const day = wordDay(plan, PLAN_MESSAGES, days, wording);
+  const pots = drawnVessels(kit, plan);
+  const stoves = stovesInOrder(kit, plan);
+  const places = wordPlaces(plan, kit, { pots, stoves }, PLAN_MESSAGES, wording);
+  const day = wordDay(plan, PLAN_MESSAGES, { people: valueOf(trip.people) ?? 1, days }, wording);
   return {
-    version: 1,
+    version: 2,
     trip: inLanguage(trip, wording),
     reading: tellNotes(inLanguage(reading, wording), wording),
     findings,
@@ -61,8 +66,10 @@ export function* conduct({ reading, trip, kit, problems, wording }: Case): Steps
     sources: gatherSources(findings, day, wording),
     problems: [...problems, ...faults].map((problem) => ({ ...problem, message: tell(problem.message, wording) })),
     day,
-    pots: kit.pots.map((pot) => potFigures(pot, plan, trip, findings)),
-    stove: kit.stoves[0] === undefined ? null : stoveFigures(kit.stoves[0]),
+    pots: pots.map((pot) => potFigures(pot, stoves[0], plan, findings)),
+    stoves: stoves.map((stove) => stoveFigures(stove, suitedWidths(stove, stoveFit.options))),
+    kitchens: kitchenFigures(kit, plan, pots),
+    places,
     units: wording.units,
   };
 }

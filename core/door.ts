@@ -9,6 +9,7 @@ import { kitFromPot, kitFromReading } from './kit/index.js';
 import { groundTrip } from './kit/trip.js';
 import { lookFor as wanted, type LookFor } from './look-for.js';
 import { valueOf } from './model/given.js';
+import type { Item } from './model/item.js';
 import type { Kit } from './model/kit.js';
 import { UNIT_SYSTEMS, type UnitSystem } from './model/measure.js';
 import { phrase } from './model/phrase.js';
@@ -74,7 +75,7 @@ export function* checkListInSteps(
   const corrected = applyCorrections(text, yield* readInSteps(text, { locale: wording.locale }), corrections);
   const { reading } = corrected;
   yield;
-  const hasStove = reading.items.some((item) => item.kind === 'stove' && item.carried);
+  const hasStove = reading.items.some(tellsOfStove);
   const grounded = groundTrip(asked.trip, reading.trip, hasStove, readTrip(options.usual).trip);
   const { kit, problems } = kitFromReading(text, reading, isWinter(grounded));
   yield;
@@ -144,6 +145,11 @@ function assertText(text: unknown): asserts text is string {
 function wordingOf({ units = 'metric', locale = 'en', language = ENGLISH }: WordingOptions): Wording {
   if (!UNIT_SYSTEMS.includes(units)) throw new TypeError(`The units are one of ${UNIT_SYSTEMS.join(', ')}.`);
   return { units, language, locale: Intl.NumberFormat.supportedLocalesOf([locale])[0] ?? 'en' };
+}
+
+/** A stove, or fuel that burns in nothing else. */
+function tellsOfStove({ kind, carried, fuelType }: Item): boolean {
+  return carried && (kind === 'stove' || (kind === 'fuel' && (valueOf(fuelType) ?? 'wood') !== 'wood'));
 }
 
 /** The season the trip is in, for alternatives such as "1 L, 2 L if winter". */

@@ -6,8 +6,7 @@ import type { Figure, Figures } from './model/finding.js';
 import { valueOf } from './model/given.js';
 import type { Kit } from './model/kit.js';
 import type { GroundedTrip } from './model/trip.js';
-import { eaters } from './plan/fill.js';
-import { sizeUp } from './plan/sizing.js';
+import { portionsOf } from './plan/portions.js';
 import { fillTemplate, told, type Wording } from './report/format.js';
 import { suitedHeights } from './suited-heights.js';
 
@@ -83,9 +82,11 @@ export function lookFor(kit: Kit, trip: GroundedTrip, wording: Wording): LookFor
   const [pot] = kit.pots;
   const [stove] = kit.stoves;
   if (stove !== undefined && valueOf(stove.type) === 'integrated') return null;
-  const plan = sizeUp({ kit, trip });
-  const people = pot === undefined ? (valueOf(trip.people) ?? 1) : eaters(pot, trip);
-  const alike = pot === undefined || people === 1 ? 1 : (valueOf(pot.quantity) ?? 1);
+  const plan = portionsOf(trip);
+  const everybody = valueOf(trip.people) ?? 1;
+  const pots = pot === undefined ? 1 : (valueOf(pot.quantity) ?? 1);
+  // Each by their own pot, or all parted among alike ones.
+  const [people, alike] = pots >= everybody ? [1, 1] : [everybody, pots];
   const brim = (portionMl: number, ceiling = plan.ceiling) => (portionMl * people) / ceiling / alike;
   const boilCeiling = mealRoom.options.boilOnlyCeiling;
   const hung = valueOf(trip.cookAt) === 'fire' || (pot !== undefined && valueOf(pot.bail) === true);

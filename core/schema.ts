@@ -14,6 +14,7 @@ import {
   STOVE_FORMS,
   STOVE_TYPES,
 } from './model/item.js';
+import { TASKS } from './model/plan.js';
 import { UNIT_SYSTEMS } from './model/measure.js';
 import { MEAL_STYLES, SEASONS, SNOWS, WATER_FROM, WINDS } from './model/trip.js';
 
@@ -182,7 +183,7 @@ const source = z.strictObject({
 
 /** Validates a report. */
 export const reportSchema = z.strictObject({
-  version: z.literal(1),
+  version: z.literal(2),
   trip: z.strictObject(tripFields),
   reading,
   findings: z.array(finding),
@@ -212,6 +213,10 @@ export const reportSchema = z.strictObject({
       perDay: z.string(),
       perTrip: z.nullable(z.string()),
       boilC: z.number(),
+      eatenMin: z.nullable(range),
+      doneMin: range,
+      headline: z.string(),
+      fuel: z.string(),
     }),
   ),
   pots: z.array(
@@ -230,10 +235,14 @@ export const reportSchema = z.strictObject({
       tipDeg: nullable,
       spillDeg: nullable,
       needMl: z.tuple([z.number(), z.number()]),
+      needMm: z.nullable(z.tuple([z.number(), z.number()])),
+      edge: z.nullable(z.strictObject({ mm: z.number(), upMm: z.number() })),
     }),
   ),
-  stove: z.nullable(
+  stoves: z.array(
     z.strictObject({
+      item: z.nullable(z.int()),
+      name: z.string(),
       type: z.nullable(z.string()),
       form: z.nullable(z.string()),
       burnerMm: nullable,
@@ -241,6 +250,42 @@ export const reportSchema = z.strictObject({
       armCount: nullable,
       heightMm: nullable,
       footMm: nullable,
+      supportShare: z.number(),
+      suitsMm: z.nullable(z.tuple([z.number(), z.number()])),
+    }),
+  ),
+  kitchens: z.array(
+    z.strictObject({
+      people: z.int(),
+      alike: z.int(),
+      pots: z.array(z.int()),
+      roomMl: z.number(),
+      servings: range,
+      turns: range,
+    }),
+  ),
+  places: z.array(
+    z.strictObject({
+      stove: z.nullable(z.int()),
+      burns: z.nullable(z.enum(FUEL_TYPES)),
+      alike: z.int(),
+      uses: z.array(
+        z.strictObject({
+          task: z.enum(TASKS),
+          title: z.string(),
+          pot: z.int(),
+          litres: range,
+          turns: range,
+          startMin: nullable,
+          minutes: z.nullable(range),
+          grams: z.nullable(range),
+          stallsC: nullable,
+          words: z.strictObject({ pot: z.string(), turns: z.string(), minutes: z.string(), grams: z.string() }),
+        }),
+      ),
+      minutes: z.nullable(range),
+      grams: z.nullable(range),
+      words: z.strictObject({ name: z.string(), burns: z.string(), minutes: z.string(), grams: z.string() }),
     }),
   ),
   units: z.enum(UNIT_SYSTEMS),

@@ -292,7 +292,7 @@ export class BrimwisePot extends BrimwiseElement {
     const drawn =
       judged === null || pot === undefined
         ? nothing
-        : judgeAtHand()?.drawing(pot, judged.report.stove, judged.report.units, this.words);
+        : judgeAtHand()?.drawing(pot, judged.report.stoves[0] ?? null, judged.report.units, this.words);
     return html`<div class="page bench">
       ${this.mast()}
       <div class="a">

@@ -40,7 +40,7 @@ export const hang = defineCheck({
   },
   judge({ pots, trip, plan }, options): Verdict[] {
     return pots.flatMap((pot): Verdict[] => {
-      const fill = valueOf(pot.bail) === true ? plannedFill(pot, plan, trip) : null;
+      const fill = valueOf(pot.bail) === true ? plannedFill(pot, plan) : null;
       if (fill === null) return [];
       const { rimMm, heightMm } = fill.shape;
       const ears = valueOf(pot.earHeightMm) ?? heightMm;

@@ -1,28 +1,27 @@
 import { defineCheck, figure, type Verdict } from '../model/check.js';
 import type { Figures, SumLine } from '../model/finding.js';
 import { valueOf } from '../model/given.js';
+import type { Vessel } from '../model/kit.js';
 import { phrase } from '../model/phrase.js';
+import type { Meal } from '../model/plan.js';
 import { assumed } from '../plan/assumed.js';
-import { eaters } from '../plan/fill.js';
+import { fillings, ROUNDS } from '../plan/rounds.js';
 
 /** Does the pot hold the meal, and in how many rounds? */
 export const mealRoom = defineCheck({
   id: 'meal-room',
   title: 'Room for the meal',
-  asks: 'Does the pot hold one hot meal for those who eat from it, in how many rounds?',
+  asks: 'Do the pots on the flames hold one hot meal for those who eat from them, in how many rounds?',
   costs: 'The meal comes in rounds, or boils over.',
-  needs: ['onePot', 'pots', 'stoves', 'trip', 'plan'],
+  needs: ['onePot', 'pots', 'vessels', 'stoves', 'trip', 'plan'],
   cites: ['cp-meal-portion', 'cp-fill-ceiling'],
   limits: 'Portions are what most people eat; a meal rehydrated in its bag needs only its water.',
-  options: {
-    /** A shortfall under this share is inside what labels are off by: measured −2 to +7 % (`cp-label-tolerance`). */
-    labelSlack: 0.02,
-    /** Rounds from which it falls short: for one, and for several from one pot (common practice). */
-    failsAt: { one: 2, several: 3 },
-    boilOnlyCeiling: 0.9,
-  },
+  options: { ...ROUNDS, boilOnlyCeiling: 0.9 },
   messages: {
     'one-round': 'One meal for {people} fits in one round.',
+    'side-by-side': 'One meal for {people} fits in {pots#} pots side by side.',
+    waits: 'Each has a pot of their own: the last eats {wait} after the first.',
+    'waits-unknown': 'Each has a pot of their own, and the flames are used {rounds#} times one after another.',
     'least-only': 'The least portion fits in one round; a full one takes two.',
     rounds: 'One meal takes {rounds#} rounds.',
     'size-missing': 'Without its size, nobody can tell whether it holds a meal.',
@@ -32,10 +31,12 @@ export const mealRoom = defineCheck({
     'margin-none': 'no pot',
     bigger: 'A pot of {brim} or more.',
     'bigger-or-boil': 'A pot of {brim} or more. Or boil-only in this one: {boilRoom} of room.',
+    beside: 'A pot of {beside} beside what is there, on a flame of its own.',
+    flames: 'Flames for {flames#} pots at once.',
     'add-pot': 'Add a pot of {brim} or more.',
     question: '“{name}”: how much does it hold?',
     brimLine: 'to the brim',
-    potsLine: 'pots like it',
+    besideLine: 'and beside it',
     ceilingLine: 'the share that is filled, {style}',
     roomLine: 'room in one round',
     needLine: 'one meal for {people}, 473–591 mL a head',
@@ -45,8 +46,9 @@ export const mealRoom = defineCheck({
     onePerson: 'one person',
     manyPeople: '{count#} people',
   },
-  judge({ onePot, pots, stoves, trip, plan }, options): Verdict[] {
-    const pot = pots.find((vessel) => valueOf(vessel.capacityMl) !== undefined) ?? pots[0];
+  judge({ onePot, pots, vessels, stoves, trip, plan }, options): Verdict[] {
+    const pot = pots[0];
+    const { meal } = plan;
     const style = valueOf(trip.mealStyle) ?? 'simmer';
     if (pot === undefined) {
       if (onePot || stoves.length === 0) return [];
@@ -56,8 +58,7 @@ export const mealRoom = defineCheck({
         { grade: 'falls-short', message: 'no-pot', margin: 'margin-none', figures: { brim }, evidence, fix: 'add-pot' },
       ];
     }
-    const capacity = pot.capacityMl;
-    if (capacity.grounds === 'missing') {
+    if (meal === null) {
       const field = onePot || pot.item === null ? {} : { item: pot.item };
       const question = { ...field, field: 'capacityMl', message: 'question' } as const;
       return [
@@ -73,39 +74,47 @@ export const mealRoom = defineCheck({
       ];
     }
 
-    const people = eaters(pot, trip);
-    const alike = people === 1 ? 1 : (valueOf(pot.quantity) ?? 1);
-    const brim = capacity.value * alike;
-    const room = brim * plan.ceiling;
-    const rounds = (needMl: number, roomMl = room) =>
-      Math.ceil((needMl * people) / (roomMl * (1 + options.labelSlack)) - 1e-9);
-    const least = rounds(plan.leastMl);
-    const full = rounds(plan.fullMl);
-    const fails = people === 1 ? options.failsAt.one : options.failsAt.several;
-    const grade = least >= fails ? 'falls-short' : full === 1 ? 'holds-up' : 'costs-you';
-    // The smallest pot that lifts the grade: out of "falls short", or to a full portion in one round.
-    const wanted = grade === 'falls-short' ? (plan.leastMl * people) / (fails - 1) : plan.fullMl * people;
-    const boilRoom = brim * options.boilOnlyCeiling;
-    const boiled = rounds(plan.leastMl, boilRoom);
-    const boilHelps = plan.ceiling < options.boilOnlyCeiling && boiled < least && boiled < fails;
+    const { people, brimMl, roomMl, grade } = meal;
+    const used = meal.vessels.map((index) => vessels[index]!);
+    const [largest, ...others] = used;
     const need = {
       low: plan.leastMl * people,
       likely: ((plan.leastMl + plan.fullMl) / 2) * people,
       high: plan.fullMl * people,
     };
+    // The smallest change that lifts the grade: out of "falls short", or to a full portion in one round.
+    const fails = people === 1 ? options.failsAt.one : options.failsAt.several;
+    const once = Math.round(meal.turns.low / meal.servings.low);
+    const wanted = grade === 'falls-short' ? need.low / (fails - 1) : need.high;
+    const boilRoom = brimMl * options.boilOnlyCeiling;
+    const boiled = fillings(need.low, boilRoom) * once;
+    const boilHelps = plan.ceiling < options.boilOnlyCeiling && boiled < meal.turns.low && boiled < fails;
+    const waits = meal.servings.high === 1 && once > 1;
+    const fix = waits ? 'flames' : others.length > 0 ? 'beside' : boilHelps ? 'bigger-or-boil' : 'bigger';
+    const own = people === 1 && meal.alike > 1;
     const figures: Figures = {
       people: people === 1 ? 'onePerson' : 'manyPeople',
       count: figure(people, 'people'),
-      room: figure(room, 'mL', 0),
+      pots: figure(used.length, ''),
+      room: figure(roomMl, 'mL', 0),
       need: figure(need, 'mL', 0),
-      rounds: figure({ low: least, likely: least, high: full }, 'rounds'),
-      brim: figure(upTo10(wanted / plan.ceiling / alike), 'mL'),
+      rounds: figure(meal.turns, 'rounds'),
+      brim: figure(upTo10(wanted / plan.ceiling), 'mL'),
+      beside: figure(upTo10(Math.max(0, wanted / plan.ceiling - brimMl)), 'mL'),
+      flames: figure(own ? meal.alike : used.length * meal.alike, ''),
+      wait: figure(meal.waitsMin ?? 0, 'min', 0),
       boilRoom: figure(boilRoom, 'mL', 0),
       style,
     };
+    const brimLine = (vessel: Vessel, sign: SumLine['sign']): SumLine => ({
+      sign,
+      figure: figure(valueOf(vessel.capacityMl) ?? 0, 'mL', 0),
+      label: sign === '' ? 'brimLine' : 'besideLine',
+      grounds: vessel.capacityMl.grounds === 'missing' ? 'assumed' : vessel.capacityMl.grounds,
+    });
     const sum: SumLine[] = [
-      { sign: '', figure: figure(capacity.value, 'mL', 0), label: 'brimLine', grounds: capacity.grounds },
-      ...(alike > 1 ? [{ sign: '×', figure: figure(alike, ''), label: 'potsLine', grounds: 'stated' } as const] : []),
+      brimLine(largest!, ''),
+      ...others.map((vessel) => brimLine(vessel, '+')),
       {
         sign: '×',
         figure: figure(plan.ceiling, '', 2),
@@ -113,7 +122,7 @@ export const mealRoom = defineCheck({
         grounds: 'common-practice',
         cites: ['cp-fill-ceiling'],
       },
-      { sign: '=', figure: figure(room, 'mL', 0), label: 'roomLine', grounds: 'worked-out' },
+      { sign: '=', figure: figure(roomMl, 'mL', 0), label: 'roomLine', grounds: 'worked-out' },
       {
         sign: '',
         figure: figure(need, 'mL', 0),
@@ -122,25 +131,32 @@ export const mealRoom = defineCheck({
         cites: ['cp-meal-portion'],
       },
     ];
+    const told = [...new Set(used)];
     return [
       {
         grade,
-        message: full === 1 ? 'one-round' : least === 1 ? 'least-only' : 'rounds',
+        message: messageOf(meal, own),
         margin: 'margin',
         figures,
         sum,
-        evidence: [pot.evidence],
-        ...(grade === 'holds-up' ? {} : { fix: boilHelps ? 'bigger-or-boil' : 'bigger' }),
+        evidence: told.map(({ evidence }) => evidence),
+        ...(grade === 'holds-up' ? {} : { fix }),
         assumptions: assumed([
           [phrase`the number of people`, trip.people],
           [phrase`how they cook`, trip.mealStyle],
-          [phrase`what the pot holds`, capacity],
+          ...told.map(({ capacityMl }) => [phrase`what the pot holds`, capacityMl] as const),
         ]),
-        item: pot.item,
+        item: largest!.item,
       },
     ];
   },
 });
+
+function messageOf({ servings, turns, vessels, waitsMin }: Meal, own: boolean): string {
+  if (turns.high === 1) return vessels.length > 1 ? 'side-by-side' : 'one-round';
+  if (own && servings.high === 1) return waitsMin === null ? 'waits-unknown' : 'waits';
+  return turns.low === 1 && turns.high === 2 ? 'least-only' : 'rounds';
+}
 
 function upTo10(ml: number): number {
   return Math.ceil(ml / 10 - 1e-9) * 10;

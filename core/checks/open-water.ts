@@ -32,7 +32,8 @@ export const openWater = defineCheck({
     waterLine: 'of boiling water',
   },
   judge({ vessels, hints, trip, plan }, { fromMl, cooledC }): Verdict[] {
-    const pot = plan.pot === null ? undefined : vessels[plan.pot];
+    const largest = plan.meal?.vessels[0];
+    const pot = largest === undefined ? undefined : vessels[largest];
     const young = hints.youthGroup !== undefined && valueOf(hints.youthGroup) === true;
     if (!young || pot === undefined || pot.capacityMl.grounds === 'missing') return [];
     const waterMl = pot.capacityMl.value * plan.ceiling;

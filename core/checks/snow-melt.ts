@@ -2,12 +2,13 @@ import { defineCheck, figure, type Verdict } from '../model/check.js';
 import { SNOW_KG_PER_M3 } from '../data/snow.js';
 import type { Figures, SumLine } from '../model/finding.js';
 import { valueOf } from '../model/given.js';
+import type { Vessel } from '../model/kit.js';
 import { phrase } from '../model/phrase.js';
 import { loadsPerLitre } from '../physics/snow.js';
 import { assumed } from '../plan/assumed.js';
-import { eaters } from '../plan/fill.js';
-import { isMetal } from '../plan/sizing.js';
-import { eachEnd } from '../plan/tasks.js';
+import { MELT_POT, meltPotWantedMl } from '../plan/melt.js';
+import { isMetal } from '../plan/pots.js';
+import { times } from '../plan/ranges.js';
 
 /** When water comes from snow, is there a pot to melt it? */
 export const snowMelt = defineCheck({
@@ -19,17 +20,11 @@ export const snowMelt = defineCheck({
   cites: ['cp-winter-pot', 'cp-snow-loads', 'cp-snow-starter', 'cuffey-paterson'],
   limits:
     'Experts melt in small pots by choice; the price is shown, the choice is theirs. Snow differs from slope to slope.',
-  options: {
-    /** Pot wanted, mL: for one, for two, for each further person, and at most (`cp-winter-pot`). */
-    one: 2000,
-    two: 3000,
-    further: 500,
-    most: 5000,
-    /** Shares of the wanted pot from which it holds up, and costs you. */
-    holds: 0.9,
-    costs: 0.65,
-  },
+  options: MELT_POT,
   messages: {
+    together: 'The {pots#} pots, {have} in all, melt the water of {people}: {loads#} {loads:load|loads} of each a day.',
+    'together-if':
+      'If snow is the water, the {pots#} pots, {have} in all, melt that of {people}: {loads#} {loads:load|loads} of each a day.',
     'enough-if': 'If snow is the water, a {have} pot melts the water of {people}: {loads#} {loads:load|loads} a day.',
     enough: 'A {have} pot melts the water of {people}: {loads#} {loads:load|loads} a day.',
     small: 'A {have} pot means {loads#} {loads:load|loads} of snow a day.',
@@ -67,12 +62,12 @@ export const snowMelt = defineCheck({
     const water = valueOf(trip.waterFrom);
     if (water === undefined || water === 'liquid') return [];
     const maybe = water === 'either' ? '-if' : '';
-    const melter = plan.meltPot === null ? undefined : vessels[plan.meltPot];
-    const people = melter === undefined ? (valueOf(trip.people) ?? 1) : eaters(melter, trip);
-    const wanted = people === 1 ? options.one : Math.min(options.most, options.two + options.further * (people - 2));
+    const { melt: melters } = plan;
     const everybody = valueOf(trip.people) ?? 1;
+    const people = melters?.people ?? everybody;
+    const wanted = meltPotWantedMl(people);
     const who = people === 1 ? 'onePerson' : 'manyPeople';
-    const have = melter === undefined ? 0 : (valueOf(melter.capacityMl) ?? 0);
+    const have = melters?.brimMl ?? 0;
     const share = have / wanted;
     const grade = share >= options.holds ? 'holds-up' : share >= options.costs ? 'costs-you' : 'falls-short';
     // A pot without a size may be the larger one.
@@ -96,7 +91,7 @@ export const snowMelt = defineCheck({
         },
       ];
     }
-    if (melter === undefined) {
+    if (melters === null) {
       const [other] = vessels;
       if (other === undefined && stoves.length === 0) return [];
       return [
@@ -115,11 +110,13 @@ export const snowMelt = defineCheck({
     const density = SNOW_KG_PER_M3[snow];
     // The smallest pot that holds up, up to the next 100 mL.
     const betterMl = Math.ceil((wanted * options.holds) / 100 - 1e-9) * 100;
-    const loads = (kgPerM3: number) =>
-      Math.ceil(((melt?.litres.likely ?? 0) / everybody) * people * loadsPerLitre(betterMl, kgPerM3) - 1e-9);
+    const litres = times(melters.eachL, people);
+    const loads = (kgPerM3: number, end: 'low' | 'likely' | 'high') =>
+      Math.ceil(litres[end] * loadsPerLitre(betterMl, kgPerM3) - 1e-9);
     const figures: Figures = {
       people: who,
       count: figure(people, 'people'),
+      pots: figure(melters.vessels.length, ''),
       have: figure(have / 1000, 'L', 1),
       wanted: figure(wanted / 1000, 'L', 1),
       better: figure(betterMl / 1000, 'L', 1),
@@ -128,9 +125,13 @@ export const snowMelt = defineCheck({
         ? {}
         : {
             loads: figure(melt.rounds, 'loads'),
-            each: figure(melt.litres.likely / everybody, 'L', 1),
+            each: figure(melters.eachL, 'L', 1),
             betterLoads: figure(
-              { low: loads(density.high), likely: loads(density.likely), high: loads(density.low) },
+              {
+                low: loads(density.high, 'low'),
+                likely: loads(density.likely, 'likely'),
+                high: loads(density.low, 'high'),
+              },
               'loads',
             ),
           }),
@@ -141,7 +142,7 @@ export const snowMelt = defineCheck({
         : [
             {
               sign: '',
-              figure: figure((melt.litres.likely / everybody) * people, 'L', 1),
+              figure: figure(litres, 'L', 1),
               label: 'waterLine',
               grounds: 'common-practice',
               cites: ['cp-snow-water-day'],
@@ -150,7 +151,7 @@ export const snowMelt = defineCheck({
               sign: '÷',
               figure: figure(have / 1000, 'L', 1),
               label: 'potLine',
-              grounds: melter.capacityMl.grounds === 'missing' ? 'assumed' : melter.capacityMl.grounds,
+              grounds: melters.vessels.length > 1 ? 'worked-out' : groundsOf(vessels[melters.vessels[0]!]!),
             },
             {
               sign: '÷',
@@ -167,17 +168,22 @@ export const snowMelt = defineCheck({
             { sign: '', figure: figure(melt.minutes, 'min', 0), label: 'minutesLine', grounds: 'worked-out' },
             {
               sign: '',
-              figure: figure(
-                eachEnd((end) => (melt.grams[end] / everybody) * people),
-                'g',
-                0,
-              ),
+              figure: figure(times(melt.grams, people / everybody), 'g', 0),
               label: 'gramsLine',
               grounds: 'worked-out',
             },
           ];
     const large = grade === 'holds-up';
-    const message = melt === undefined ? (large ? 'no-price-good' : 'no-price') : large ? 'enough' : 'small';
+    const message =
+      melt === undefined
+        ? large
+          ? 'no-price-good'
+          : 'no-price'
+        : large
+          ? melters.vessels.length > 1
+            ? 'together'
+            : 'enough'
+          : 'small';
     return [
       {
         grade,
@@ -185,7 +191,7 @@ export const snowMelt = defineCheck({
         margin: 'margin',
         figures,
         sum,
-        evidence: [melter.evidence],
+        evidence: [...new Set(melters.vessels)].map((index) => vessels[index]!.evidence),
         ...(grade === 'holds-up' ? {} : { fix: melt === undefined ? 'fix-add' : 'fix-bigger' }),
         assumptions: assumed([
           [phrase`where the water comes from`, trip.waterFrom],
@@ -193,8 +199,12 @@ export const snowMelt = defineCheck({
           [phrase`the snow`, trip.snow],
         ]),
         cautions: ['caution-dry'],
-        item: melter.item,
+        item: vessels[melters.vessels[0]!]!.item,
       },
     ];
   },
 });
+
+function groundsOf({ capacityMl }: Vessel): 'stated' | 'worked-out' | 'assumed' {
+  return capacityMl.grounds === 'missing' ? 'assumed' : capacityMl.grounds;
+}

@@ -137,6 +137,13 @@ export function suitedBases(
   };
 }
 
+/** The widths of base that an open flame suits; null for other stoves, and where its width is not known. */
+export function suitedWidths(stove: Stove, options: Options): readonly [least: number, most: number] | null {
+  if (!isOpenFlame(stove) || stove.burnerMm.grounds === 'missing') return null;
+  const { least, most } = suitedBases(stove, options);
+  return [least, most];
+}
+
 function isOpenFlame({ type }: Pick<Stove, 'type'>): boolean {
   const burns = valueOf(type);
   return burns !== undefined && OPEN_FLAME.has(burns);

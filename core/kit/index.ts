@@ -1,11 +1,12 @@
 import { MISSING, valueOf, type Given } from '../model/given.js';
 import type { Evidence } from '../model/finding.js';
 import type { Item } from '../model/item.js';
-import type { Fuel, Kit, Piece, Stove, Thing, Vessel } from '../model/kit.js';
+import type { Counted, Fuel, Kit, Piece, Stove, Thing, Vessel } from '../model/kit.js';
 import { phrase } from '../model/phrase.js';
 import type { Reading } from '../model/reading.js';
 import type { InputProblem } from '../model/report.js';
 import type { GivenPot, GivenStove } from '../input/pot.js';
+import { burnersIn } from './burners.js';
 import { netFuel } from './fuel.js';
 import { withinLimits } from './limits.js';
 import { capacityOf, eachOf } from './vessel.js';
@@ -35,7 +36,7 @@ export function kitFromReading(
   const of = (...kinds: Item['kind'][]) => carried.filter(({ item }) => kinds.includes(item.kind));
   const pieces = (...kinds: Item['kind'][]) => of(...kinds).map(({ item, thing }) => pieceOf(item, thing));
 
-  const stoves = of('stove').map(({ item, thing }) => stoveOf(item, thing));
+  const stoves = of('stove').map(({ item, thing }) => stoveOf(item, thing, lineOf(text, reading, item)));
   const lids = pieces('lid');
   const integratedLines = new Set(
     of('stove').flatMap(({ item }) => (valueOf(item.stoveType) === 'integrated' ? [item.line] : [])),
@@ -87,6 +88,7 @@ export function kitFromPot(pot: GivenPot, stove: GivenStove | undefined): Kit {
           }
         : pot.quantity,
     perPerson: false,
+    perGroup: false,
     capacityMl: capacityOf(measures),
     ...measures,
     earHeightMm: pot.earHeight,
@@ -98,7 +100,7 @@ export function kitFromPot(pot: GivenPot, stove: GivenStove | undefined): Kit {
     lockedToBurner: stove !== undefined && valueOf(stove.type) === 'integrated',
   };
   const vessels = [vessel];
-  const stoves: Stove[] = stove === undefined ? [] : [typedStove(stove)];
+  const stoves: Stove[] = stove === undefined ? [] : [typedStove(stove, vessel)];
   return {
     onePot: true,
     vessels,
@@ -155,6 +157,7 @@ function vesselsOf(item: Item, thing: Thing, onIntegratedLine: boolean): Vessel[
       kind: item.kind === 'mug' || item.kind === 'kettle' || item.kind === 'pan' ? item.kind : 'pot',
       quantity: eachOf(item.quantity, capacities.length),
       perPerson: item.perPerson,
+      perGroup: item.perGroup === true,
       capacityMl: capacityOf(measures),
       ...measures,
       earHeightMm: MISSING,
@@ -203,9 +206,20 @@ function withLid(vessel: Vessel, lids: readonly Piece[], pans: readonly Vessel[]
   };
 }
 
-function stoveOf(item: Item, thing: Thing): Stove {
+function lineOf(text: string, reading: Reading, item: Item): string {
+  const line = reading.lines[item.line - 1];
+  return line === undefined ? '' : text.slice(...line.span);
+}
+
+function countOf(item: Item): Counted {
+  return { quantity: item.quantity, perPerson: item.perPerson, perGroup: item.perGroup === true };
+}
+
+function stoveOf(item: Item, thing: Thing, line: string): Stove {
   return {
     ...thing,
+    ...countOf(item),
+    places: burnersIn(line),
     type: item.stoveType,
     form: item.stoveForm,
     burnerMm: item.burnerMm,
@@ -214,11 +228,16 @@ function stoveOf(item: Item, thing: Thing): Stove {
   };
 }
 
-function typedStove(stove: GivenStove): Stove {
+/** A typed stove stands under the typed pot: one under each of several alike. */
+function typedStove(stove: GivenStove, { quantity, perPerson, perGroup }: Counted): Stove {
   return {
     item: null,
     name: stove.name,
     evidence: { quote: stove.name, found: 'typed' },
+    quantity,
+    perPerson,
+    perGroup,
+    places: 1,
     type: stove.type,
     form: stove.form,
     burnerMm: stove.burnerDiameter,
@@ -233,8 +252,8 @@ function typedStove(stove: GivenStove): Stove {
 
 function fuelOf(item: Item, thing: Thing, stoves: readonly Stove[]): Fuel {
   const type = item.fuelType.grounds === 'missing' ? fuelOfOnlyStove(stoves) : item.fuelType;
-  const { gasMix: mix, gasShares: shares, quantity, perPerson } = item;
-  return { ...thing, type, mix, shares, quantity, perPerson, netG: netFuel(item, valueOf(type)) };
+  const { gasMix: mix, gasShares: shares } = item;
+  return { ...thing, ...countOf(item), type, mix, shares, netG: netFuel(item, valueOf(type)) };
 }
 
 /** A fuel that the line does not name is what the one stove burns. */
@@ -255,8 +274,7 @@ function pieceOf(item: Item, thing: Thing): Piece {
     ...thing,
     kind: item.kind,
     ...(item.role === undefined ? {} : { role: item.role }),
-    quantity: item.quantity,
-    perPerson: item.perPerson,
+    ...countOf(item),
     capacityMl: item.capacitiesMl[0] ?? MISSING,
     diameterMm: item.diameterMm,
     material: item.material,

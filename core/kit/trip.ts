@@ -51,12 +51,12 @@ type Text = { readonly [K in keyof Trip]?: Given<Trip[K]> };
 
 /**
  * The trip as judged: what the person set, else what the text says, else what is usual with the person, else a stated default.
- * `kitHasStove` tells where they cook, when nobody does.
+ * `hasStove` tells where they cook, when nobody does: by a stove, or by fuel for one.
  */
 export function groundTrip(
   set: Partial<Trip>,
   hints: TripHints,
-  kitHasStove: boolean,
+  hasStove: boolean,
   usual: Partial<Trip> = {},
 ): GroundedTrip {
   const given = <K extends keyof Trip>(name: K): Given<Trip[K]> | undefined => {
@@ -87,7 +87,7 @@ export function groundTrip(
     snow: orDefault('snow'),
     lowC: lowC ?? assumedLow(valueOf(season)),
     altitudeM: orDefault('altitudeM'),
-    cookAt: given('cookAt') ?? assumedPlace(kitHasStove),
+    cookAt: given('cookAt') ?? assumedPlace(hasStove),
     wind: orDefault('wind'),
     hotMealsPerDay: orDefault('hotMealsPerDay'),
     season,
@@ -117,13 +117,13 @@ function assumedLow(season: Season | undefined): Given<number> {
   };
 }
 
-function assumedPlace(kitHasStove: boolean): Given<Trip['cookAt']> {
+function assumedPlace(hasStove: boolean): Given<Trip['cookAt']> {
   // A kit without any stove may still be cold food: a fire is assumed only for judging the pot, and is shown as a guess.
-  return kitHasStove
+  return hasStove
     ? {
         grounds: 'assumed',
         value: 'stove',
-        because: phrase`there is a stove`,
+        because: phrase`there is a stove, or fuel for one`,
         replaceWith: phrase`say that they cook at a fire`,
       }
     : { grounds: 'assumed', value: 'fire', because: phrase`no stove is named`, replaceWith: phrase`add the stove` };

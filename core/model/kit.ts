@@ -11,12 +11,19 @@ export interface Thing {
   readonly evidence: Evidence;
 }
 
-/** One vessel that can stand over a flame: of a nested set, one each. */
-export interface Vessel extends Thing {
-  readonly kind: Extract<ItemKind, 'pot' | 'mug' | 'kettle' | 'pan'>;
-  /** How many of it there are. */
+/** How many of a thing there are. */
+export interface Counted {
+  /** Missing where the list does not count it: one at least. */
   readonly quantity: Given<number>;
+  /** The count is for each person. */
   readonly perPerson: boolean;
+  /** The count is for each group that cooks on its own. */
+  readonly perGroup: boolean;
+}
+
+/** One vessel that can stand over a flame: of a nested set, one each. */
+export interface Vessel extends Thing, Counted {
+  readonly kind: Extract<ItemKind, 'pot' | 'mug' | 'kettle' | 'pan'>;
   /** To the brim, mL: stated, or worked out from the dimensions. */
   readonly capacityMl: Given<number>;
   /** Only what the text or the person states, mL. */
@@ -41,7 +48,9 @@ export interface Vessel extends Thing {
   readonly lockedToBurner: boolean;
 }
 
-export interface Stove extends Thing {
+export interface Stove extends Thing, Counted {
+  /** Pots that stand over a flame of it at once: its burners. */
+  readonly places: number;
   readonly type: Given<StoveType>;
   readonly form: Given<StoveForm>;
   readonly burnerMm: Given<number>;
@@ -57,23 +66,19 @@ export interface Stove extends Thing {
   readonly powerW: Given<number>;
 }
 
-export interface Fuel extends Thing {
+export interface Fuel extends Thing, Counted {
   readonly type: Given<FuelType>;
   readonly mix: Given<GasMix>;
   /** The shares on its label; they outrank the name of the mix. */
   readonly shares: Given<GasShares>;
-  readonly quantity: Given<number>;
-  readonly perPerson: boolean;
   /** Net fuel in one, g: stated, or worked out from volume, or from the gross mass of a canister. */
   readonly netG: Given<number>;
 }
 
 /** A thing of which only the count, the capacity and the place in the list matter. */
-export interface Piece extends Thing {
+export interface Piece extends Thing, Counted {
   readonly kind: ItemKind;
   readonly role?: GearRole;
-  readonly quantity: Given<number>;
-  readonly perPerson: boolean;
   readonly capacityMl: Given<number>;
   readonly diameterMm: Given<number>;
   readonly material: Given<Material>;

@@ -40,6 +40,14 @@ export interface WordedDay {
   readonly perDay: string;
   readonly perTrip: string | null;
   readonly boilC: number;
+  /** Minutes from lighting until all have eaten; null without a meal. */
+  readonly eatenMin: Range | null;
+  /** Until all is done. */
+  readonly doneMin: Range;
+  /** "All six eat 49 minutes after lighting; …". */
+  readonly headline: string;
+  /** Fuel a day by its kind, the main one first: "144 g of canister gas + 80 g of alcohol". */
+  readonly fuel: string;
 }
 
 /** A vessel as the drawing needs it, mm and mL; null where a figure is missing. */
@@ -59,9 +67,15 @@ export interface PotFigures {
   readonly tipDeg: number | null;
   readonly spillDeg: number | null;
   readonly needMl: readonly [least: number, full: number];
+  /** Heights over the base at which the least and the full portion stand. */
+  readonly needMm: readonly [least: number, full: number] | null;
+  /** The edge of the stove that it goes over: distance from the axis, and height over the ground. */
+  readonly edge: { readonly mm: number; readonly upMm: number } | null;
 }
 
 export interface StoveFigures {
+  readonly item: number | null;
+  readonly name: string;
   readonly type: string | null;
   readonly form: string | null;
   readonly burnerMm: number | null;
@@ -69,12 +83,69 @@ export interface StoveFigures {
   readonly armCount: number | null;
   readonly heightMm: number | null;
   readonly footMm: number | null;
+  /** Distance of the line between two arms or feet from the axis, as a share of their circle's radius. */
+  readonly supportShare: number;
+  /** Widths of base that an open flame suits; null for other stoves, and where its width is not known. */
+  readonly suitsMm: readonly [least: number, most: number] | null;
+}
+
+/** People who eat out of the same pots. */
+export interface KitchenFigures {
+  /** People in one. */
+  readonly people: number;
+  /** Kitchens like it. */
+  readonly alike: number;
+  /** Its pots, indices in `pots`; a pot of which two are used stands there twice. */
+  readonly pots: readonly number[];
+  readonly roomMl: number;
+  /** Fillings of the room that one meal takes. */
+  readonly servings: Range;
+  /** Turns on the flames until all have eaten. */
+  readonly turns: Range;
+}
+
+/** One pot over one heat place for one task, a day. */
+export interface WordedUse {
+  readonly task: string;
+  readonly title: string;
+  /** Index in `pots`. */
+  readonly pot: number;
+  readonly litres: Range;
+  readonly turns: Range;
+  /** Minutes from lighting at which it begins, likely; null where nothing is worked out. */
+  readonly startMin: number | null;
+  readonly minutes: Range | null;
+  readonly grams: Range | null;
+  /** °C at which the flame stalls under this pot as it is; null where it boils. */
+  readonly stallsC: number | null;
+  readonly words: {
+    /** "2.5 L pot". */
+    readonly pot: string;
+    /** "2 turns of 1.1 L", "1.1 L". */
+    readonly turns: string;
+    readonly minutes: string;
+    readonly grams: string;
+  };
+}
+
+/** A heat place that is used, and what is done on it, one after another. */
+export interface WordedPlace {
+  /** Index in `stoves`; null for an open fire, and where nothing burns. */
+  readonly stove: number | null;
+  readonly burns: string | null;
+  /** So many places do the same side by side. */
+  readonly alike: number;
+  readonly uses: readonly WordedUse[];
+  readonly minutes: Range | null;
+  /** On one place. */
+  readonly grams: Range | null;
+  readonly words: { readonly name: string; readonly burns: string; readonly minutes: string; readonly grams: string };
 }
 
 /** A second opinion. Plain JSON: no dates, no ids made up, the same input gives the same bytes. */
 export interface Report {
   /** Of the report's shape. */
-  readonly version: 1;
+  readonly version: 2;
   readonly trip: GroundedTrip;
   readonly reading: Reading;
   /** Worst first, then by place in the text. */
@@ -92,7 +163,12 @@ export interface Report {
   readonly sources: readonly Source[];
   readonly problems: readonly InputProblem[];
   readonly day: WordedDay | null;
+  /** The pots cooked in, largest first, and other vessels that the day uses. */
   readonly pots: readonly PotFigures[];
-  readonly stove: StoveFigures | null;
+  /** The stove that heats most first; then as listed. */
+  readonly stoves: readonly StoveFigures[];
+  readonly kitchens: readonly KitchenFigures[];
+  /** The heat places in use, the main one first. */
+  readonly places: readonly WordedPlace[];
   readonly units: UnitSystem;
 }

@@ -1,7 +1,6 @@
 import { valueOf } from '../model/given.js';
 import type { Vessel } from '../model/kit.js';
 import type { DayPlan } from '../model/plan.js';
-import type { GroundedTrip } from '../model/trip.js';
 import { fillHeightMm, volumeMl, type VesselShape } from '../physics/vessel.js';
 
 /** What is planned to stand in a pot: mL, the height of its fill line over the base, mm, and the outside shape. */
@@ -11,21 +10,15 @@ export interface Fill {
   readonly shape: Extract<VesselShape, { kind: 'round' }>;
 }
 
-/** The full portions of those who eat from it, or the room where that is less; null where a dimension or the capacity is missing. */
-export function plannedFill(pot: Vessel, plan: DayPlan, trip: GroundedTrip): Fill | null {
+/** This pot's part of the full portions of those who eat from it, or the room where that is less; null where a dimension or the capacity is missing. */
+export function plannedFill(pot: Vessel, plan: DayPlan): Fill | null {
   const capacity = valueOf(pot.capacityMl);
   const rimMm = valueOf(pot.diameterMm);
   const heightMm = valueOf(pot.heightMm);
   if (capacity === undefined || rimMm === undefined || heightMm === undefined) return null;
-  const ml = Math.min(capacity * plan.ceiling, plan.fullMl * eaters(pot, trip));
+  const { people, brimMl } = plan.meal ?? { people: 1, brimMl: capacity };
+  const ml = Math.min(capacity * plan.ceiling, plan.fullMl * people * Math.min(1, capacity / brimMl));
   const shape = { kind: 'round', rimMm, baseMm: valueOf(pot.baseDiameterMm) ?? rimMm, heightMm } as const;
   // Stated capacity and outside dimensions disagree a little: the share of the brim is what stands in the pot.
   return { ml, mm: fillHeightMm(shape, Math.min(1, ml / capacity) * volumeMl(shape)), shape };
-}
-
-/** How many eat from one pot: everybody, or one where each carries their own. */
-export function eaters(pot: Vessel, trip: GroundedTrip): number {
-  const people = valueOf(trip.people) ?? 1;
-  const pots = valueOf(pot.quantity) ?? 1;
-  return pot.perPerson || pots >= people ? 1 : people;
 }

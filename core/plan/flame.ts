@@ -1,54 +1,68 @@
 import type { HeatSource } from '../data/stoves.js';
 import { valueOf } from '../model/given.js';
 import type { FuelType } from '../model/item.js';
-import type { Kit, Vessel } from '../model/kit.js';
-import type { Assumption, Range } from '../model/finding.js';
+import type { Fuel, Kit, Stove, Vessel } from '../model/kit.js';
+import type { Assumption } from '../model/finding.js';
 import { phrase } from '../model/phrase.js';
 import type { SourceId } from '../model/source.js';
-import type { GroundedTrip } from '../model/trip.js';
+import type { GroundedTrip, Wind } from '../model/trip.js';
 import { burnerFor } from '../physics/burner.js';
 import { fuelHeatingValueJPerKg } from '../physics/fuel.js';
 import type { Flame, PotSurfaces } from '../physics/heating.js';
 import { surfaceM2, wetWallM2 } from '../physics/vessel.js';
+import { countOf, type Party } from './count.js';
+import { fuelsFor } from './fuel.js';
+import { same } from './ranges.js';
 
 /** What burns under the pot, and what of it is assumed. */
 export interface Heat extends Flame {
   readonly fuel: FuelType;
   readonly cites: readonly SourceId[];
+}
+
+/** A flame that pots can stand over. */
+export interface Burner {
+  /** Index in `kit.stoves`; null for an open fire. */
+  readonly stove: number | null;
+  readonly source: HeatSource;
+  readonly burns: FuelType;
+  /** Pots that it heats at once, over all stoves of its line. */
+  readonly places: number;
   readonly assumptions: readonly Assumption[];
 }
 
 const GUESS: HeatSource = 'gas';
+/** Pots that stand or hang over one fire at once; common practice, no source. */
+const FIRE_PLACES = 3;
 
-/** The open fire, or the first stove; one of unknown kind burns what fuel is carried. Undefined where nothing tells its kind, null where there is neither. */
-function toldSource(kit: Kit, trip: GroundedTrip): HeatSource | undefined | null {
-  const stove = kit.stoves[0];
-  if (valueOf(trip.cookAt) === 'fire') return 'fire';
-  if (stove === undefined) return null;
-  return valueOf(stove.type) ?? kit.fuels.map((fuel) => valueOf(fuel.type)).find((type) => type);
+/**
+ * The flames that there are, the main one first: the one with most heat in its fuel, whatever its line. A fire that is told comes alone. A stove
+ * has a flame where its fuel is carried; where no stove has, each is taken as one with its fuel, and the check of the fuel says so.
+ */
+export function burnersOf(kit: Kit, trip: GroundedTrip, party: Party): readonly Burner[] {
+  const { stoves, fuels } = kit;
+  if (valueOf(trip.cookAt) === 'fire') {
+    // A fire that is only supposed, for want of a stove, counts for no more than the stove would.
+    const places = trip.cookAt.grounds === 'assumed' ? 1 : FIRE_PLACES;
+    return [{ stove: null, source: 'fire', burns: 'wood', places, assumptions: [powerGuess()] }];
+  }
+  const all = stoves.map((stove, index) => ({ ...burnerOf(stove, index, kit, party), stove: index }));
+  const fuelled = all.filter(({ burns }) => burns === 'wood' || fuelsFor(fuels, burns).length > 0);
+  const lit = fuelled.length === 0 ? all : fuelled;
+  return lit
+    .map((burner) => ({ burner, heat: heatCarried(fuels, burner.burns, party) }))
+    .sort((a, b) => b.heat - a.heat || a.burner.stove - b.burner.stove)
+    .map(({ burner }) => burner);
 }
 
-/** What burns under the pot; null where they cook at no fire and no stove. */
-export function burns(kit: Kit, trip: GroundedTrip): FuelType | null {
-  const told = toldSource(kit, trip);
-  return told === null ? null : burnerFor(told ?? GUESS).fuel;
-}
-
-/** The flame under a pot; gas is assumed where nothing tells what the stove burns. */
-export function heatUnder(kit: Kit, trip: GroundedTrip, pot: Vessel): Heat | null {
-  const told = toldSource(kit, trip);
-  if (told === null) return null;
-  const { fuel, powerW, efficiency, cites } = burnerFor(told ?? GUESS, baseOf(pot));
-  const stove = told === 'fire' ? undefined : kit.stoves[0];
-  const stated = stove && valueOf(stove.powerW);
-  const mix = kit.fuels.map((can) => valueOf(can.mix)).find((name) => name);
+function burnerOf(stove: Stove, index: number, kit: Kit, party: Party): Burner {
+  const told = valueOf(stove.type) ?? kit.fuels.map((fuel) => valueOf(fuel.type)).find((type) => type);
+  const source = told ?? GUESS;
   return {
-    fuel,
-    powerW: stated === undefined ? powerW : same(stated),
-    efficiency,
-    lowerHeatingValueJPerKg: fuelHeatingValueJPerKg(fuel, mix),
-    wind: valueOf(trip.wind) ?? 'breeze',
-    cites,
+    stove: index,
+    source,
+    burns: burnerFor(source).fuel,
+    places: stove.places * countOf(stove, party),
     assumptions: [
       ...(told !== undefined
         ? []
@@ -59,25 +73,50 @@ export function heatUnder(kit: Kit, trip: GroundedTrip, pot: Vessel): Heat | nul
               phrase`name the kind of stove`,
             ),
           ]),
-      ...(stated === undefined
-        ? [
-            assumption(
-              phrase`the power of the flame`,
-              phrase`no power is given: the range of its kind is taken`,
-              phrase`give the watts`,
-            ),
-          ]
-        : []),
+      ...(stove.powerW.grounds === 'missing' ? [powerGuess()] : []),
     ],
   };
 }
 
-function assumption(what: string, because: string, replaceWith: string): Assumption {
-  return { what, because, replaceWith };
+function powerGuess(): Assumption {
+  return assumption(
+    phrase`the power of the flame`,
+    phrase`no power is given: the range of its kind is taken`,
+    phrase`give the watts`,
+  );
 }
 
-export function same(value: number): Range {
-  return { low: value, likely: value, high: value };
+/** J in the fuel carried for a flame. Wood, which is found on the way, comes last; an amount that is not known counts as a full can. */
+function heatCarried(fuels: readonly Fuel[], burns: FuelType, party: Party): number {
+  if (burns === 'wood') return 0;
+  const grams = fuelsFor(fuels, burns).reduce(
+    (sum, fuel) => sum + (valueOf(fuel.netG) ?? 200) * countOf(fuel, party),
+    0,
+  );
+  return (1 + grams) * fuelHeatingValueJPerKg(burns, mixOf(fuels));
+}
+
+/** The flame under a pot. */
+export function heatUnder(burner: Burner, pot: Vessel, kit: Kit, wind: Wind): Heat {
+  const { fuel, powerW, efficiency, cites } = burnerFor(burner.source, baseOf(pot));
+  const stove = burner.stove === null ? undefined : kit.stoves[burner.stove];
+  const stated = stove && valueOf(stove.powerW);
+  return {
+    fuel,
+    powerW: stated === undefined ? powerW : same(stated),
+    efficiency,
+    lowerHeatingValueJPerKg: fuelHeatingValueJPerKg(fuel, mixOf(kit.fuels)),
+    wind,
+    cites,
+  };
+}
+
+function mixOf(fuels: readonly Fuel[]) {
+  return fuels.map((can) => valueOf(can.mix)).find((name) => name);
+}
+
+function assumption(what: string, because: string, replaceWith: string): Assumption {
+  return { what, because, replaceWith };
 }
 
 /** mm, inside what the burner rows admit; undefined where nothing is said. */

@@ -1,15 +1,15 @@
 import type { Assumption } from '../model/finding.js';
 import { valueOf } from '../model/given.js';
-import type { Vessel } from '../model/kit.js';
+import type { Kit } from '../model/kit.js';
 import { phrase } from '../model/phrase.js';
-import type { Task } from '../model/plan.js';
+import type { Use } from '../model/plan.js';
 import type { GroundedTrip } from '../model/trip.js';
-import { SIMMER_MIN, STREAM_C } from './tasks.js';
+import { SIMMER_MIN, STREAM_C } from './jobs.js';
 
-/** What the day takes for granted of the water, the simmering and the pot, in words. */
-export function guesses(pot: Vessel, trip: GroundedTrip, tasks: readonly Task[]): Assumption[] {
-  const boils = tasks.some(({ id }) => id !== 'melt');
-  const simmers = tasks.some(({ id }) => id === 'meal') && valueOf(trip.mealStyle) !== 'boil-only';
+/** What the day takes for granted of the water, the simmering and the pots, in words. */
+export function guesses(kit: Kit, trip: GroundedTrip, uses: readonly Use[]): Assumption[] {
+  const boils = uses.some(({ task }) => task !== 'melt');
+  const simmers = uses.some(({ task }) => task === 'meal') && valueOf(trip.mealStyle) !== 'boil-only';
   const found: Assumption[] = [];
   if (boils && valueOf(trip.waterFrom) !== 'snow')
     found.push({
@@ -23,7 +23,7 @@ export function guesses(pot: Vessel, trip: GroundedTrip, tasks: readonly Task[])
       because: phrase`nothing says how long the food simmers`,
       replaceWith: phrase`choose boil-only where the food only takes up hot water`,
     });
-  if (pot.diameterMm.grounds === 'missing')
+  if (uses.some(({ vessel }) => kit.vessels[vessel]!.diameterMm.grounds === 'missing'))
     found.push({
       what: phrase`a pot as wide as it is tall`,
       because: phrase`its width is not given`,

@@ -1,78 +1,156 @@
-import type { Range } from '../model/finding.js';
+import type { Assumption, Range } from '../model/finding.js';
 import { valueOf } from '../model/given.js';
+import type { FuelType } from '../model/item.js';
 import type { Kit } from '../model/kit.js';
-import type { DayPlan, Task } from '../model/plan.js';
-import type { GroundedTrip } from '../model/trip.js';
-import { burns, heatUnder, same } from './flame.js';
-import { carriedGrams } from './fuel.js';
+import type { DayPlan, FuelNeed, Place, Use } from '../model/plan.js';
+import type { GroundedTrip, TripHints } from '../model/trip.js';
+import { burnerFor } from '../physics/burner.js';
+import { fuelHeatingValueJPerKg } from '../physics/fuel.js';
+import { partyOf, type Party } from './count.js';
+import { withDrinks } from './drinks.js';
+import { burnersOf, type Burner } from './flame.js';
+import { carriedGrams, fuelsFor } from './fuel.js';
 import { guesses } from './guesses.js';
-import { sizeUp, type Sizing } from './sizing.js';
-import { boilTask, eachEnd, meltTask, type Stall } from './tasks.js';
+import { lanesOf, placesOf, put, type Lane } from './lanes.js';
+import { planMeal } from './meal.js';
+import { planMelt } from './melt.js';
+import { portionsOf } from './portions.js';
+import { eachEnd, mostOf, same, sumOf, times } from './ranges.js';
+import { tasksOf } from './tasks.js';
+
+/** Places for drinks and snow beside those of the meal. */
+const SPARE_PLACES = 4;
 
 /** Works the day out once, so that every check reads the same figures. */
-export function planDay({ kit, trip }: { readonly kit: Kit; readonly trip: GroundedTrip }): DayPlan {
-  const sizing = sizeUp({ kit, trip });
-  const all = tasksOf(kit, trip, sizing);
-  const stall = all.find((task) => 'stallsC' in task);
-  // A flame too weak to boil the water leaves no day to work out.
-  const tasks = stall === undefined ? all.filter((task): task is Task => 'id' in task) : [];
-  const perDay = tasks.length === 0 ? null : totals(tasks, trip);
+export function planDay({
+  kit,
+  trip,
+  hints = {},
+}: {
+  readonly kit: Kit;
+  readonly trip: GroundedTrip;
+  readonly hints?: TripHints;
+}): DayPlan {
+  const party = partyOf(trip, hints);
+  const portions = portionsOf(trip);
+  const burners = burnersOf(kit, trip, party);
+  const about = { kit, trip, boilC: portions.boilC };
+  const bare = lanesOf(burners, party.people + SPARE_PLACES);
+  const melt = planMelt(party, bare, about);
+  const meal = planMeal(party, bare, portions, about);
+  const melts = valueOf(trip.waterFrom) !== 'liquid' && melt !== null;
+  let lanes = melts ? put(bare, melt.assigned, meltedShare(trip)) : bare;
+  if (meal !== null && valueOf(trip.hotMealsPerDay) !== 0) lanes = put(lanes, meal.assigned);
+  const eatenMin = eaten(lanes);
+  if (meal !== null && valueOf(trip.drinkFromPot) === true) lanes = withDrinks(meal, lanes, party, portions, about);
+
+  const places = placesOf(lanes);
+  const uses = places.flatMap((place) => place.uses);
+  const main = burners[0];
+  const fuels = main === undefined ? [] : fuelNeeds(kit, burners, main, places, trip, party);
+  const heated = main !== undefined && uses.length > 0 && uses.every((use) => use.heated !== null);
+  const tasks = heated ? tasksOf(places, fuels, kit, trip, party, meal?.meal ?? null) : [];
+  const perDay = heated ? totals(lanes, places, fuels, trip) : null;
   const days = valueOf(trip.days) ?? 1;
-  const flame = burns(kit, trip);
   return {
-    ...sizing,
-    burns: flame,
-    stallsC: stall?.stallsC ?? null,
+    groups: party.groups,
+    meal: meal?.meal ?? null,
+    melt: melt?.melt ?? null,
+    places,
+    ...portions,
+    burns: main?.burns ?? null,
     tasks,
-    assumptions: tasks.length === 0 ? [] : assumed(kit, trip, sizing, tasks),
     perDay,
-    tripGrams: perDay && eachEnd((end) => days * perDay.grams[end]),
-    carriedGrams: carriedGrams(kit.fuels, flame, valueOf(trip.people) ?? 1),
+    eatenMin: heated ? eatenMin : null,
+    tripGrams: perDay && times(perDay.grams, days),
+    carriedGrams: carriedInAll(fuels),
+    fuels,
+    assumptions: heated ? [...assumptionsOf(burners, places), ...guesses(kit, trip, uses)] : [],
   };
 }
 
-function tasksOf(
+/** Where snow is only possible, the least is a day without melting and the likely one melts half. */
+function meltedShare(trip: GroundedTrip): Range {
+  return valueOf(trip.waterFrom) === 'either' ? { low: 0, likely: 0.5, high: 1 } : same(1);
+}
+
+/** Minutes until the last meal is done; null without one. */
+function eaten(lanes: readonly Lane[]): Range | null {
+  const cooking = lanes.filter(({ uses }) => uses.some(({ task }) => task === 'meal'));
+  return cooking.length === 0 ? null : mostOf(cooking.map(({ busy }) => busy));
+}
+
+/** The kinds of fuel of the flames that there are, and how much of each a day takes. */
+function fuelNeeds(
   kit: Kit,
+  burners: readonly Burner[],
+  main: Burner,
+  places: readonly Place[],
   trip: GroundedTrip,
-  { pot, meltPot, roomMl, boilC, ...portions }: Sizing,
-): readonly (Task | Stall)[] {
-  const cooking = pot === null ? undefined : kit.vessels[pot];
-  const capacityMl = cooking && valueOf(cooking.capacityMl);
-  const flame = cooking && heatUnder(kit, trip, cooking);
-  if (cooking === undefined || capacityMl === undefined || roomMl === null || !flame) return [];
-  const common = { pot: cooking, capacityMl, roomMl, boilC, trip, flame };
-  const { leastMl, fullMl, drinkMl } = portions;
-  const melting = meltPot === null ? undefined : kit.vessels[meltPot];
-  const meltMl = melting && valueOf(melting.capacityMl);
-  const meltFlame = melting && heatUnder(kit, trip, melting);
-  return [
-    ...(valueOf(trip.waterFrom) !== 'liquid' && melting && meltMl !== undefined && meltFlame
-      ? [meltTask(melting, meltMl, trip, meltFlame)]
-      : []),
-    ...(valueOf(trip.hotMealsPerDay) === 0
-      ? []
-      : [boilTask('meal', { ...common, eachMl: { low: leastMl, likely: (leastMl + fullMl) / 2, high: fullMl } })]),
-    ...(valueOf(trip.drinkFromPot) === true ? [boilTask('drinks', { ...common, eachMl: same(drinkMl) })] : []),
-  ];
+  party: Party,
+): FuelNeed[] {
+  const kinds = [...new Set(burners.map(({ burns }) => burns))];
+  const useful = (burns: FuelType, { source }: Burner) => {
+    const mix = fuelsFor(kit.fuels, burns)
+      .map((fuel) => valueOf(fuel.mix))
+      .find((name) => name);
+    return fuelHeatingValueJPerKg(burns, mix) * burnerFor(source).efficiency.likely;
+  };
+  return kinds.map((burns) => {
+    const burner = burners.find((one) => one.burns === burns)!;
+    const uses = places.filter((place) => place.burns === burns).flatMap(usesOf);
+    // A fuel of unknown kind is counted once: for the main flame.
+    const fuels = burns === main.burns ? kit.fuels : kit.fuels.filter(({ type }) => valueOf(type) === burns);
+    return {
+      burns,
+      grams: sumOf(uses.map((use) => counted(use, trip, 'grams'))),
+      carriedG: carriedGrams(fuels, burns, party),
+      worth: burns === main.burns ? 1 : useful(burns, burner) / useful(main.burns, main),
+    };
+  });
 }
 
-function assumed(kit: Kit, trip: GroundedTrip, { pot }: Sizing, tasks: readonly Task[]): DayPlan['assumptions'] {
-  const cooking = pot === null ? undefined : kit.vessels[pot];
-  if (cooking === undefined) return [];
-  return [...(heatUnder(kit, trip, cooking)?.assumptions ?? []), ...guesses(cooking, trip, tasks)];
+/** The uses of a place, once for each that does the same. */
+function usesOf({ uses, alike }: Place): Use[] {
+  return Array<readonly Use[]>(alike).fill(uses).flat();
 }
 
-/** All tasks; where snow is only possible, the least is a day without melting and the likely one melts half. */
-function totals(tasks: readonly Task[], trip: GroundedTrip): NonNullable<DayPlan['perDay']> {
-  const melted: Range = valueOf(trip.waterFrom) === 'either' ? { low: 0, likely: 0.5, high: 1 } : same(1);
-  const all = (name: 'minutes' | 'grams'): Range =>
-    eachEnd((end) => tasks.reduce((sum, task) => sum + task[name][end] * (task.id === 'melt' ? melted[end] : 1), 0));
-  // What is heated for the meal is part of what was melted.
-  const litres = eachEnd((end) =>
-    Math.max(
-      ...tasks.filter(({ id }) => id === 'melt').map((task) => task.litres[end] * melted[end]),
-      tasks.filter(({ id }) => id !== 'melt').reduce((sum, task) => sum + task.litres[end], 0),
-    ),
-  );
-  return { litres, minutes: all('minutes'), grams: all('grams') };
+function counted({ task, heated }: Use, trip: GroundedTrip, name: 'grams'): Range {
+  if (heated === null) return same(0);
+  const share = task === 'melt' ? meltedShare(trip) : same(1);
+  return eachEnd((end) => share[end] * heated[name][end]);
+}
+
+/** What is carried for all flames, in grams of the main fuel; null where some of it is not known, and where the main fuel is wood. */
+function carriedInAll(fuels: readonly FuelNeed[]): number | null {
+  const [main, ...others] = fuels;
+  if (main === undefined || main.burns === 'wood') return null;
+  // What is not carried for another flame is none; what is carried and not weighed is not known.
+  const own = main.carriedG;
+  return own === null ? null : others.reduce((sum, { carriedG, worth }) => sum + (carriedG ?? 0) * worth, own);
+}
+
+function totals(
+  lanes: readonly Lane[],
+  places: readonly Place[],
+  fuels: readonly FuelNeed[],
+  trip: GroundedTrip,
+): NonNullable<DayPlan['perDay']> {
+  const uses = places.flatMap(usesOf);
+  const share = meltedShare(trip);
+  const litres = (melt: boolean) =>
+    sumOf(uses.filter(({ task }) => (task === 'melt') === melt).map((use) => use.litres));
+  const [melted, heated] = [litres(true), litres(false)];
+  return {
+    // What is heated for the meal is part of what was melted.
+    litres: eachEnd((end) => Math.max(share[end] * melted[end], heated[end])),
+    minutes: mostOf(lanes.map(({ busy }) => busy)),
+    grams: sumOf(fuels.map(({ grams, worth }) => times(grams, worth))),
+  };
+}
+
+function assumptionsOf(burners: readonly Burner[], places: readonly Place[]): Assumption[] {
+  const used = burners.filter(({ stove }) => places.some((place) => place.stove === stove));
+  const all = used.flatMap(({ assumptions }) => assumptions);
+  return all.filter((one, i) => all.findIndex(({ what }) => what === one.what) === i);
 }

@@ -1,157 +1,100 @@
-import { SNOW_KG_PER_M3 } from '../data/snow.js';
-import { valueOf } from '../model/given.js';
 import type { Range, SumLine } from '../model/finding.js';
-import type { Vessel } from '../model/kit.js';
-import type { Task } from '../model/plan.js';
+import { valueOf } from '../model/given.js';
+import type { Kit } from '../model/kit.js';
+import { TASKS, type FuelNeed, type Meal, type Place, type Task, type TaskId, type Use } from '../model/plan.js';
+import type { SourceId } from '../model/source.js';
 import type { GroundedTrip } from '../model/trip.js';
-import { heat, hold } from '../physics/heating.js';
-import { meltSnow } from '../physics/snow.js';
-import { eaters } from './fill.js';
-import { same, surfacesOf, type Heat } from './flame.js';
+import { HEAT_SOURCES } from '../data/stoves.js';
+import type { Party } from './count.js';
+import { eachEnd, mostOf, sumOf, times } from './ranges.js';
 
-/** Water melted for a person to drink and cook with, L a day: planned inside what practitioners give (`cp-snow-water-day`). */
-const MELT_L = 3.5;
-/** Water as it is found: a cold stream; melted snow is at 0 °C. */
-export const STREAM_C = 10;
-/** Minutes that food simmers, where it is cooked in the pot: assumed. */
-export const SIMMER_MIN: Range = { low: 5, likely: 10, high: 20 };
-/** Water that stays in the pot to start each load, as a share of it (`cp-snow-starter`). */
-const STARTER = 0.1;
+export { eachEnd } from './ranges.js';
 
-/** A flame too weak for its pot, and where it stalls, °C. */
-export interface Stall {
-  readonly stallsC: number;
+/** One use on one place, with how many places do the same. */
+interface Placed {
+  readonly use: Use;
+  readonly place: Place;
 }
 
-export function eachEnd(value: (end: keyof Range) => number): Range {
-  return { low: value('low'), likely: value('likely'), high: value('high') };
-}
-
-/** Where each person cooks in a pot of their own: how many pots, and how many of them have to wait for one another. */
-function potsOf(pot: Vessel, trip: GroundedTrip): { people: number; pots: number; turns: number } {
-  const people = valueOf(trip.people) ?? 1;
-  const pots = people / eaters(pot, trip);
-  // Who is told to carry a pot is told to carry what heats it; several pots on a list share its stove.
-  return { people, pots, turns: pot.perPerson ? 1 : pots };
-}
-
-/** Snow to water of 0 °C, load by load; the starter soaks into the snow, so that each load packs the pot to its brim. */
-export function meltTask(pot: Vessel, capacityMl: number, trip: GroundedTrip, flame: Heat): Task {
-  const { people, pots, turns } = potsOf(pot, trip);
-  const litres = people * MELT_L;
-  const snow = valueOf(trip.snow) ?? 'packed';
-  const starterMl = capacityMl * STARTER;
-  const { loads, ...each } = meltSnow({
-    ...flame,
-    litres: litres / pots,
-    roomMl: capacityMl + starterMl,
-    starterMl,
-    snowKgPerM3: SNOW_KG_PER_M3[snow],
-    snowC: Math.max(-60, Math.min(0, valueOf(trip.lowC) ?? 0)),
+/** All uses of a day by what they are for, each with how its litres and grams come out. */
+export function tasksOf(
+  places: readonly Place[],
+  fuels: readonly FuelNeed[],
+  kit: Kit,
+  trip: GroundedTrip,
+  party: Party,
+  meal: Meal | null,
+): Task[] {
+  const placed = places.flatMap((place) => place.uses.map((use): Placed => ({ use, place })));
+  return TASKS.flatMap((id) => {
+    const own = placed.filter(({ use }) => use.task === id);
+    return own.length === 0 ? [] : [taskOf(id, own, fuels, kit, trip, party, meal)];
   });
-  const energyKj = eachEnd((end) => pots * each.energyKj[end]);
-  const grams = eachEnd((end) => pots * each.grams[end]);
-  return {
-    id: 'melt',
-    litres: same(litres),
-    rounds: eachEnd((end) => Math.ceil(loads[end])),
-    energyKj,
-    minutes: eachEnd((end) => turns * each.minutes[end]),
-    grams,
-    sum: [
-      line('', people, 'people', 'people'),
-      {
-        sign: '×',
-        figure: { value: MELT_L, unit: 'L' },
-        label: 'melt-each',
-        grounds: 'common-practice',
-        cites: ['cp-snow-water-day'],
-      },
-      { sign: '=', figure: { value: litres, unit: 'L' }, label: 'water', grounds: 'worked-out' },
-      ...fuelLines(energyKj, grams, flame),
-    ],
-  };
 }
 
-/** Water brought to the boil in fillings of the pot; food that is cooked in it simmers on. */
-export function boilTask(
-  id: 'meal' | 'drinks',
-  {
-    eachMl,
-    pot,
-    capacityMl,
-    roomMl,
-    boilC,
-    trip,
-    flame,
-  }: {
-    readonly eachMl: Range;
-    readonly pot: Vessel;
-    readonly capacityMl: number;
-    readonly roomMl: number;
-    readonly boilC: number;
-    readonly trip: GroundedTrip;
-    readonly flame: Heat;
-  },
-): Task | Stall {
-  const { people, pots, turns } = potsOf(pot, trip);
-  const meals = id === 'meal' ? (valueOf(trip.hotMealsPerDay) ?? 1) : 1;
-  const litres = eachEnd((end) => (people * meals * eachMl[end]) / 1000);
-  const rounds = eachEnd((end) => Math.ceil((1000 * litres[end]) / pots / roomMl - 1e-9));
-  const fromC = startC(valueOf(trip.waterFrom) ?? 'liquid');
-  const simmers = id === 'meal' && valueOf(trip.mealStyle) !== 'boil-only';
-  const oneRound = (end: keyof Range): Stall | Pick<Task, 'energyKj' | 'minutes' | 'grams'> => {
-    const massKg = litres[end] / pots / Math.max(1, rounds[end]);
-    const surfaces = surfacesOf(pot, capacityMl, 1000 * massKg);
-    const heated = heat({ ...flame, ...surfaces, massKg, fromC: fromC[end], toC: boilC });
-    if (!heated.reaches) return heated;
-    const minutes = simmers ? SIMMER_MIN[end] : 0;
-    const held = hold({ ...flame, ...surfaces, atC: boilC, minutes });
-    return {
-      energyKj: eachEnd((e) => heated.energyKj[e] + held.energyKj),
-      minutes: eachEnd((e) => heated.minutes[e] + minutes),
-      grams: eachEnd((e) => heated.grams[e] + held.grams[e]),
-    };
-  };
-  const [least, usual, most] = [oneRound('low'), oneRound('likely'), oneRound('high')];
-  if ('stallsC' in least) return least;
-  if ('stallsC' in usual) return usual;
-  if ('stallsC' in most) return most;
-  const all = (name: 'energyKj' | 'minutes' | 'grams', at: number): Range => ({
-    low: at * rounds.low * least[name].low,
-    likely: at * rounds.likely * usual[name].likely,
-    high: at * rounds.high * most[name].high,
-  });
-  const energyKj = all('energyKj', pots);
-  const grams = all('grams', pots);
+function taskOf(
+  id: TaskId,
+  placed: readonly Placed[],
+  fuels: readonly FuelNeed[],
+  kit: Kit,
+  trip: GroundedTrip,
+  party: Party,
+  meal: Meal | null,
+): Task {
+  const worth = ({ burns }: Place) => fuels.find((fuel) => fuel.burns === burns)?.worth ?? 1;
+  const all = (of: (one: Placed) => Range) => sumOf(placed.map((one) => times(of(one), one.place.alike)));
+  const litres = all(({ use }) => use.litres);
+  const energyKj = all(({ use }) => use.heated!.energyKj);
+  const grams = all(({ use, place }) => times(use.heated!.grams, worth(place)));
+  const byPlace = (of: (use: Use) => Range) =>
+    [...new Set(placed.map(({ place }) => place))].map((place) =>
+      sumOf(placed.filter((one) => one.place === place).map(({ use }) => of(use))),
+    );
+  const meals = valueOf(trip.hotMealsPerDay) ?? 1;
   return {
     id,
     litres,
-    rounds,
+    rounds:
+      id === 'melt'
+        ? mostOf(placed.map(({ use }) => use.turns))
+        : id === 'meal' && meal !== null
+          ? eachEnd((end) => Math.ceil(meals * meal.turns[end] - 1e-9))
+          : mostOf(byPlace((use) => use.turns)),
     energyKj,
-    minutes: all('minutes', turns),
+    minutes: mostOf(byPlace((use) => use.heated!.minutes)),
     grams,
     sum: [
-      line('', people, 'people', 'people'),
-      ...(meals === 1 ? [] : [line('×', meals, '', 'meals')]),
-      {
-        sign: '×',
-        figure: { value: eachMl, unit: 'mL' },
-        label: `${id}-each`,
-        grounds: 'common-practice',
-        cites: [id === 'meal' ? 'cp-meal-portion' : 'cp-hot-drink'],
-      },
+      line('', party.people, 'people', 'people'),
+      ...(id === 'meal' && meals !== 1 ? [line('×', meals, '', 'meals')] : []),
+      each(id, litres, party.people * (id === 'meal' ? meals : 1)),
       { sign: '=', figure: { value: litres, unit: 'L' }, label: 'water', grounds: 'worked-out' },
-      ...fuelLines(energyKj, grams, flame),
+      ...fuelLines(energyKj, grams, citesOf(placed, kit)),
     ],
   };
 }
 
-/** °C that water starts from; the warmest is the low end. Between stream and snow, halfway is likely. */
-function startC(from: 'liquid' | 'snow' | 'either'): Range {
-  if (from === 'snow') return { low: 0, likely: 0, high: 0 };
-  if (from === 'liquid') return { low: STREAM_C, likely: STREAM_C, high: STREAM_C };
-  return { low: STREAM_C, likely: STREAM_C / 2, high: 0 };
+/** What of the task one person has. */
+function each(id: TaskId, litres: Range, heads: number): SumLine {
+  const melt = id === 'melt';
+  return {
+    sign: '×',
+    figure: { value: whole(times(litres, (melt ? 1 : 1000) / heads)), unit: melt ? 'L' : 'mL' },
+    label: `${id}-each`,
+    grounds: 'common-practice',
+    cites: [melt ? 'cp-snow-water-day' : id === 'meal' ? 'cp-meal-portion' : 'cp-hot-drink'],
+  };
+}
+
+/** One value where the ends are the same. */
+function whole(range: Range): Range | number {
+  return range.low === range.high ? range.low : range;
+}
+
+function citesOf(placed: readonly Placed[], kit: Kit): SourceId[] {
+  const sources = placed.map(({ place }) =>
+    place.stove === null ? 'fire' : (valueOf(kit.stoves[place.stove]!.type) ?? place.burns!),
+  );
+  return [...new Set(sources.flatMap((source) => HEAT_SOURCES[source].cites))];
 }
 
 function line(sign: SumLine['sign'], value: number, unit: 'people' | '', label: string): SumLine {
@@ -159,7 +102,7 @@ function line(sign: SumLine['sign'], value: number, unit: 'people' | '', label: 
 }
 
 /** Heat ÷ what of the fuel's heat reaches the pot = grams. */
-function fuelLines(energyKj: Range, grams: Range, flame: Heat): SumLine[] {
+function fuelLines(energyKj: Range, grams: Range, cites: readonly SourceId[]): SumLine[] {
   const useful = eachEnd((end) => energyKj[end] / grams[end]);
   return [
     { sign: '', figure: { value: energyKj, unit: 'kJ' }, label: 'heat', grounds: 'worked-out', cites: ['iapws-95'] },
@@ -175,7 +118,7 @@ function fuelLines(energyKj: Range, grams: Range, flame: Heat): SumLine[] {
       },
       label: 'useful',
       grounds: 'published',
-      cites: [...flame.cites, 'cp-wind-factor'],
+      cites: [...cites, 'cp-wind-factor'],
     },
     { sign: '=', figure: { value: grams, unit: 'g' }, label: 'fuel', grounds: 'worked-out' },
   ];

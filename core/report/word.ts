@@ -7,13 +7,16 @@ import {
   type Figures,
   type Finding,
   type Grade,
+  type Range,
   type SumLine,
   type WordedSumLine,
 } from '../model/finding.js';
 import type { Messages } from '../model/check.js';
+import { valueOf } from '../model/given.js';
+import type { Kit, Stove, Vessel } from '../model/kit.js';
 import type { DayPlan } from '../model/plan.js';
 import type { Line } from '../model/reading.js';
-import type { WordedDay } from '../model/report.js';
+import type { WordedDay, WordedPlace, WordedUse } from '../model/report.js';
 import type { Source } from '../model/source.js';
 import { fillTemplate, formatFigure, likely, tell, told, type Wording } from './format.js';
 import { ENGLISH, retold } from './language.js';
@@ -130,13 +133,36 @@ export function gatherSources(findings: readonly Finding[], day: WordedDay | nul
 }
 
 /** The day in words; null where it could not be worked out. */
-export function wordDay(plan: DayPlan, english: Messages, days: number | null, wording: Wording): WordedDay | null {
+export function wordDay(
+  plan: DayPlan,
+  english: Messages,
+  { people, days }: { readonly people: number; readonly days: number | null },
+  wording: Wording,
+): WordedDay | null {
   if (plan.perDay === null || plan.tasks.length === 0) return null;
   const messages = told(english, wording);
-  const words = (value: DayPlan['tasks'][number]['litres'], unit: 'L' | 'rounds' | 'loads' | 'min' | 'g') =>
-    formatFigure({ value, unit }, wording);
+  const say = (key: string, figures: Figures) => fillTemplate(messageOf(messages, key), figures, messages, wording);
+  const words = (value: Range, unit: 'L' | 'rounds' | 'loads' | 'min' | 'g') => formatFigure({ value, unit }, wording);
+  const { eatenMin } = plan;
+  const { minutes } = plan.perDay;
+  const [eats, done] = [eatenMin?.likely ?? 0, minutes.likely];
+  const key =
+    eatenMin === null
+      ? 'done-only'
+      : `${people === 1 ? 'eats' : 'all-eat'}-${Math.round(done) > Math.round(eats) ? 'done' : 'only'}`;
   return {
     boilC: plan.boilC,
+    eatenMin,
+    doneMin: minutes,
+    headline: say(key, {
+      people: { value: people, unit: 'people' },
+      eaten: { value: eats, unit: 'min', places: 0 },
+      done: { value: done, unit: 'min', places: 0 },
+    }),
+    fuel: plan.fuels
+      .filter(({ grams }) => grams.high > 0)
+      .map(({ burns, grams }) => say('grams-of', { fuel: burns, grams: { value: grams.likely, unit: 'g', places: 0 } }))
+      .join(' + '),
     tasks: plan.tasks.map((task) => ({
       id: task.id,
       title: messageOf(messages, task.id),
@@ -153,28 +179,87 @@ export function wordDay(plan: DayPlan, english: Messages, days: number | null, w
       },
       sum: wordSum(task.sum, messages, wording),
     })),
-    perDay: fillTemplate(
-      messageOf(messages, 'per-day'),
-      {
-        litres: { value: plan.perDay.litres, unit: 'L' },
-        minutes: { value: plan.perDay.minutes, unit: 'min' },
-        grams: { value: plan.perDay.grams, unit: 'g' },
-      },
-      messages,
-      wording,
-    ),
+    perDay: say('per-day', {
+      litres: { value: plan.perDay.litres, unit: 'L' },
+      minutes: { value: minutes, unit: 'min' },
+      grams: { value: plan.perDay.grams, unit: 'g' },
+    }),
     perTrip:
       plan.tripGrams === null || days === null
         ? null
-        : fillTemplate(
-            messageOf(messages, plan.carriedGrams === null ? 'per-trip' : 'per-trip-carried'),
-            {
-              days: { value: days, unit: 'days' },
-              grams: { value: plan.tripGrams, unit: 'g' },
-              ...(plan.carriedGrams === null ? {} : { carried: { value: plan.carriedGrams, unit: 'g' } as const }),
-            },
-            messages,
-            wording,
-          ),
+        : say(plan.carriedGrams === null ? 'per-trip' : 'per-trip-carried', {
+            days: { value: days, unit: 'days' },
+            grams: { value: plan.tripGrams, unit: 'g' },
+            ...(plan.carriedGrams === null ? {} : { carried: { value: plan.carriedGrams, unit: 'g' } as const }),
+          }),
   };
+}
+
+/** The heat places and what is done on each, in words; pots and stoves are told by their place in the report. */
+export function wordPlaces(
+  plan: DayPlan,
+  kit: Kit,
+  { pots, stoves }: { readonly pots: readonly Vessel[]; readonly stoves: readonly Stove[] },
+  english: Messages,
+  wording: Wording,
+): WordedPlace[] {
+  const messages = told(english, wording);
+  const say = (key: string, figures: Figures) => fillTemplate(messageOf(messages, key), figures, messages, wording);
+  const words = (value: Range | null, unit: 'L' | 'min' | 'g') =>
+    value === null ? '' : formatFigure({ value, unit }, wording);
+  return plan.places.map(({ stove, burns, alike, uses, startMin, minutes, grams }) => {
+    const of = stove === null ? undefined : kit.stoves[stove];
+    const name = of?.name ?? messageOf(messages, burns === null ? 'no-flame' : 'open-fire');
+    return {
+      stove: of === undefined ? null : stoves.indexOf(of),
+      burns,
+      alike,
+      minutes,
+      grams,
+      words: {
+        name: alike === 1 ? name : say('places', { name, alike: { value: alike, unit: '' } }),
+        burns: burns === null ? '' : messageOf(messages, burns),
+        minutes: words(minutes, 'min'),
+        grams: words(grams, 'g'),
+      },
+      uses: uses.map((use, i): WordedUse => {
+        const vessel = kit.vessels[use.vessel]!;
+        const one = divided(use.litres, use.turns);
+        const many = use.task === 'melt' ? 'loads-of' : use.turns.high > 1 ? 'turns-of' : null;
+        return {
+          task: use.task,
+          title: messageOf(messages, use.task),
+          pot: pots.indexOf(vessel),
+          litres: use.litres,
+          turns: use.turns,
+          startMin: startMin[i] ?? null,
+          minutes: use.heated?.minutes ?? null,
+          grams: use.heated?.grams ?? null,
+          stallsC: use.stall?.atC ?? null,
+          words: {
+            pot: say('pot', {
+              name: vessel.name,
+              capacity: { value: (valueOf(vessel.capacityMl) ?? 0) / 1000, unit: 'L' },
+            }),
+            turns:
+              many === null
+                ? words(use.litres, 'L')
+                : say(many, {
+                    turns: { value: use.turns, unit: 'rounds' },
+                    each: { value: one, unit: 'L' },
+                    litres: { value: use.litres, unit: 'L' },
+                  }),
+            minutes: words(use.heated?.minutes ?? null, 'min'),
+            grams: words(use.heated?.grams ?? null, 'g'),
+          },
+        };
+      }),
+    };
+  });
+}
+
+/** What stands in the pot in one turn. */
+function divided(litres: Range, turns: Range): Range {
+  const each = [litres.low / turns.low, litres.likely / turns.likely, litres.high / turns.high];
+  return { low: Math.min(...each), likely: each[1]!, high: Math.max(...each) };
 }

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { suitedBases } from '../../widget/views/drawing-geometry.js';
 import {
   checkPot,
   lookFor as asked,
@@ -131,7 +130,8 @@ describe('what to look for', () => {
     fc.assert(
       fc.property(fc.integer({ min: 20, max: 200 }), (burner) => {
         const { widthMm } = lookFor({}, { people: 1 }, { type: 'alcohol', burnerDiameter: burner });
-        expect([widthMm.least, widthMm.most]).toEqual(suitedBases(burner));
+        const { stoves } = checkPot({}, { people: 1 }, { type: 'alcohol', burnerDiameter: burner });
+        expect([widthMm.least, widthMm.most]).toEqual(stoves[0]?.suitsMm);
       }),
       { seed: 3 },
     );

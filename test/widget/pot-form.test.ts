@@ -87,7 +87,7 @@ describe('the form of one pot', () => {
     expect(report.pots[0]?.rimMm).to.be.closeTo(114.3, 1e-9);
     expect(report.pots[0]?.heightMm).to.be.closeTo(115, 1e-9);
     expect(report.pots[0]?.capacityMl).to.be.closeTo(1300, 1e-9);
-    expect(report.stove).to.include({ burnerMm: 60, armSpanMm: 100, armCount: 4, heightMm: 70 });
+    expect(report.stoves[0]).to.include({ burnerMm: 60, armSpanMm: 100, armCount: 4, heightMm: 70 });
   });
 
   it('keeps a value that cannot be used, with the reason under it', () => {

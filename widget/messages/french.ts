@@ -9,6 +9,35 @@ const sentences: Readonly<Record<string, string>> = {
   'One meal for {people} fits in one round.': 'Un repas pour {people} tient en une fois.',
   'The least portion fits in one round; a full one takes two.':
     'La portion minimale tient en une fois ; une pleine en demande deux.',
+  'One meal for {people} fits in {pots#} pots side by side.':
+    'Un repas pour {people} tient dans {pots#} casseroles côte à côte.',
+  'Each has a pot of their own: the last eats {wait} after the first.':
+    'Chacun a sa casserole : le dernier mange {wait} après le premier.',
+  'Each has a pot of their own, and the flames are used {rounds#} times one after another.':
+    'Chacun a sa casserole, et les flammes servent {rounds#} fois l’une après l’autre.',
+  'A pot of {beside} beside what is there, on a flame of its own.':
+    'Une casserole de {beside} à côté de ce qu’il y a, sur sa propre flamme.',
+  'Flames for {flames#} pots at once.': 'Des flammes pour {flames#} casseroles à la fois.',
+  'and beside it': 'et à côté',
+  'The {pots#} pots, {have} in all, melt the water of {people}: {loads#} {loads:load|loads} of each a day.':
+    'Les {pots#} casseroles, {have} en tout, font fondre l’eau de {people} : {loads#} {loads:charge|charges} de chacune par jour.',
+  'If snow is the water, the {pots#} pots, {have} in all, melt that of {people}: {loads#} {loads:load|loads} of each a day.':
+    'Si l’eau vient de la neige, les {pots#} casseroles, {have} en tout, font fondre celle de {people} : {loads#} {loads:charge|charges} de chacune par jour.',
+  '{turns#} {turns:turn|turns} of {each}': '{turns#} {turns:tour|tours} de {each}',
+  '{turns#} {turns:load|loads}, {litres} of water': '{turns#} {turns:charge|charges}, {litres} d’eau',
+  'Open fire': 'Feu ouvert',
+  'No flame known': 'Aucune flamme connue',
+  '{alike#} × {name}': '{alike#} × {name}',
+  '{capacity} {name}': '{name} de {capacity}',
+  gas: 'gaz',
+  '{grams} of {fuel}': '{grams} de {fuel}',
+  'One person eats {eaten} after lighting; all is done after {done}.':
+    'Une personne mange {eaten} après l’allumage ; tout est fini après {done}.',
+  'One person eats {eaten} after lighting.': 'Une personne mange {eaten} après l’allumage.',
+  'All {people#} eat {eaten} after lighting; all is done after {done}.':
+    'Les {people#} mangent {eaten} après l’allumage ; tout est fini après {done}.',
+  'All {people#} eat {eaten} after lighting.': 'Les {people#} mangent {eaten} après l’allumage.',
+  'All is done {done} after lighting.': 'Tout est fini {done} après l’allumage.',
   'One meal takes {rounds#} rounds.': 'Un repas se fait en {rounds#} fois.',
   'Without its size, nobody can tell whether it holds a meal.':
     'Sans sa contenance, impossible de dire si un repas y tient.',
@@ -22,7 +51,6 @@ const sentences: Readonly<Record<string, string>> = {
   'Add a pot of {brim} or more.': 'Ajouter une popote de {brim} ou plus.',
   '“{name}”: how much does it hold?': '« {name} » : quelle contenance ?',
   'to the brim': 'à ras bord',
-  'pots like it': 'popotes de cette sorte',
   'the share that is filled, {style}': 'part remplie, {style}',
   'room in one round': 'volume utile en une fois',
   'one meal for {people}, 473–591 mL a head': 'un repas pour {people}, 473–591 mL par tête',
@@ -1017,7 +1045,7 @@ const sentences: Readonly<Record<string, string>> = {
   'nothing speaks of snow': 'rien ne parle de neige',
   'neither temperature nor season is given': 'ni température ni saison ne sont données',
   'set the lowest temperature': 'donner la température minimale',
-  'there is a stove': 'il y a un réchaud',
+  'there is a stove, or fuel for one': 'il y a un réchaud, ou du combustible pour un réchaud',
   'say that they cook at a fire': 'dire que la cuisson se fait au feu de bois',
   'no stove is named': 'aucun réchaud n’est nommé',
   'add the stove': 'ajouter le réchaud',

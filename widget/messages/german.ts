@@ -13,6 +13,35 @@ const sentences: Readonly<Record<string, string>> = {
   'One meal for {people} fits in one round.': 'Eine Mahlzeit für {people} passt in einen Durchgang.',
   'The least portion fits in one round; a full one takes two.':
     'Die kleinste Portion passt in einen Durchgang; eine volle braucht zwei.',
+  'One meal for {people} fits in {pots#} pots side by side.':
+    'Eine Mahlzeit für {people} passt in {pots#} Töpfe nebeneinander.',
+  'Each has a pot of their own: the last eats {wait} after the first.':
+    'Jeder hat einen eigenen Topf: Wer zuletzt isst, isst {wait} nach dem Ersten.',
+  'Each has a pot of their own, and the flames are used {rounds#} times one after another.':
+    'Jeder hat einen eigenen Topf, und die Flammen werden {rounds#}-mal nacheinander gebraucht.',
+  'A pot of {beside} beside what is there, on a flame of its own.':
+    'Ein Topf von {beside} neben dem, was da ist, auf einer eigenen Flamme.',
+  'Flames for {flames#} pots at once.': 'Flammen für {flames#} Töpfe zugleich.',
+  'and beside it': 'und daneben',
+  'The {pots#} pots, {have} in all, melt the water of {people}: {loads#} {loads:load|loads} of each a day.':
+    'Die {pots#} Töpfe, zusammen {have}, schmelzen das Wasser für {people}: {loads#} {loads:Füllung|Füllungen} von jedem am Tag.',
+  'If snow is the water, the {pots#} pots, {have} in all, melt that of {people}: {loads#} {loads:load|loads} of each a day.':
+    'Kommt das Wasser aus Schnee, schmelzen die {pots#} Töpfe, zusammen {have}, das für {people}: {loads#} {loads:Füllung|Füllungen} von jedem am Tag.',
+  '{turns#} {turns:turn|turns} of {each}': '{turns#} {turns:Durchgang|Durchgänge} zu {each}',
+  '{turns#} {turns:load|loads}, {litres} of water': '{turns#} {turns:Füllung|Füllungen}, {litres} Wasser',
+  'Open fire': 'Offenes Feuer',
+  'No flame known': 'Keine Flamme bekannt',
+  '{alike#} × {name}': '{alike#} × {name}',
+  '{capacity} {name}': '{capacity} {name}',
+  gas: 'Gas',
+  '{grams} of {fuel}': '{grams} {fuel}',
+  'One person eats {eaten} after lighting; all is done after {done}.':
+    'Gegessen wird {eaten} nach dem Anzünden; fertig ist alles nach {done}.',
+  'One person eats {eaten} after lighting.': 'Gegessen wird {eaten} nach dem Anzünden.',
+  'All {people#} eat {eaten} after lighting; all is done after {done}.':
+    'Alle {people#} essen {eaten} nach dem Anzünden; fertig ist alles nach {done}.',
+  'All {people#} eat {eaten} after lighting.': 'Alle {people#} essen {eaten} nach dem Anzünden.',
+  'All is done {done} after lighting.': 'Alles ist {done} nach dem Anzünden fertig.',
   'One meal takes {rounds#} rounds.': 'Eine Mahlzeit braucht {rounds#} Durchgänge.',
   'Without its size, nobody can tell whether it holds a meal.':
     'Ohne Größenangabe bleibt offen, ob eine Mahlzeit hineinpasst.',
@@ -26,7 +55,6 @@ const sentences: Readonly<Record<string, string>> = {
   'Add a pot of {brim} or more.': 'Einen Topf ab {brim} mitnehmen.',
   '“{name}”: how much does it hold?': '„{name}“: Wie viel passt hinein?',
   'to the brim': 'randvoll',
-  'pots like it': 'solche Töpfe',
   'the share that is filled, {style}': 'so weit wird gefüllt, {style}',
   'room in one round': 'Platz in einem Durchgang',
   'one meal for {people}, 473–591 mL a head': 'eine Mahlzeit für {people}, 473–591 ml pro Kopf',
@@ -1027,7 +1055,7 @@ const sentences: Readonly<Record<string, string>> = {
   'nothing speaks of snow': 'von Schnee ist nirgends die Rede',
   'neither temperature nor season is given': 'weder Temperatur noch Jahreszeit ist angegeben',
   'set the lowest temperature': 'die tiefste Temperatur angeben',
-  'there is a stove': 'ein Kocher ist dabei',
+  'there is a stove, or fuel for one': 'ein Kocher oder Brennstoff für einen ist dabei',
   'say that they cook at a fire': 'angeben, dass am Feuer gekocht wird',
   'no stove is named': 'kein Kocher ist genannt',
   'add the stove': 'den Kocher ergänzen',

@@ -9,6 +9,35 @@ const sentences: Readonly<Record<string, string>> = {
   'One meal for {people} fits in one round.': 'Una comida para {people} sale en una tanda.',
   'The least portion fits in one round; a full one takes two.':
     'La ración mínima sale en una tanda; una completa lleva dos.',
+  'One meal for {people} fits in {pots#} pots side by side.':
+    'Una comida para {people} cabe en {pots#} ollas a la vez.',
+  'Each has a pot of their own: the last eats {wait} after the first.':
+    'Cada cual tiene su olla: la última persona come {wait} después de la primera.',
+  'Each has a pot of their own, and the flames are used {rounds#} times one after another.':
+    'Cada cual tiene su olla, y las llamas se usan {rounds#} veces, una tras otra.',
+  'A pot of {beside} beside what is there, on a flame of its own.':
+    'Una olla de {beside} junto a lo que hay, en una llama propia.',
+  'Flames for {flames#} pots at once.': 'Llamas para {flames#} ollas a la vez.',
+  'and beside it': 'y junto a ella',
+  'The {pots#} pots, {have} in all, melt the water of {people}: {loads#} {loads:load|loads} of each a day.':
+    'Las {pots#} ollas, {have} en total, derriten el agua de {people}: {loads#} {loads:carga|cargas} de cada una al día.',
+  'If snow is the water, the {pots#} pots, {have} in all, melt that of {people}: {loads#} {loads:load|loads} of each a day.':
+    'Si el agua sale de la nieve, las {pots#} ollas, {have} en total, derriten la de {people}: {loads#} {loads:carga|cargas} de cada una al día.',
+  '{turns#} {turns:turn|turns} of {each}': '{turns#} {turns:turno|turnos} de {each}',
+  '{turns#} {turns:load|loads}, {litres} of water': '{turns#} {turns:carga|cargas}, {litres} de agua',
+  'Open fire': 'Fuego abierto',
+  'No flame known': 'Ninguna llama conocida',
+  '{alike#} × {name}': '{alike#} × {name}',
+  '{capacity} {name}': '{name} de {capacity}',
+  gas: 'gas',
+  '{grams} of {fuel}': '{grams} de {fuel}',
+  'One person eats {eaten} after lighting; all is done after {done}.':
+    'Una persona come {eaten} después de encender; todo termina a los {done}.',
+  'One person eats {eaten} after lighting.': 'Una persona come {eaten} después de encender.',
+  'All {people#} eat {eaten} after lighting; all is done after {done}.':
+    'Las {people#} personas comen {eaten} después de encender; todo termina a los {done}.',
+  'All {people#} eat {eaten} after lighting.': 'Las {people#} personas comen {eaten} después de encender.',
+  'All is done {done} after lighting.': 'Todo termina {done} después de encender.',
   'One meal takes {rounds#} rounds.': 'Una comida lleva {rounds#} tandas.',
   'Without its size, nobody can tell whether it holds a meal.': 'Sin su tamaño no se sabe si cabe una comida.',
   'There is a stove and nothing on the list to cook in.': 'Hay hornillo, pero en la lista nada en que cocinar.',
@@ -21,7 +50,6 @@ const sentences: Readonly<Record<string, string>> = {
   'Add a pot of {brim} or more.': 'Añadir una olla de {brim} o más.',
   '“{name}”: how much does it hold?': '«{name}»: ¿cuánto cabe?',
   'to the brim': 'hasta el borde',
-  'pots like it': 'ollas como esta',
   'the share that is filled, {style}': 'hasta dónde se llena, {style}',
   'room in one round': 'lo que cabe en una tanda',
   'one meal for {people}, 473–591 mL a head': 'una comida para {people}, 473–591 ml por cabeza',
@@ -1012,7 +1040,7 @@ const sentences: Readonly<Record<string, string>> = {
   'nothing speaks of snow': 'nada habla de nieve',
   'neither temperature nor season is given': 'no se da ni temperatura ni estación',
   'set the lowest temperature': 'indicar la temperatura más baja',
-  'there is a stove': 'hay hornillo',
+  'there is a stove, or fuel for one': 'hay hornillo, o combustible para uno',
   'say that they cook at a fire': 'decir que se cocina en la hoguera',
   'no stove is named': 'no se nombra hornillo',
   'add the stove': 'añadir el hornillo',

@@ -10,9 +10,6 @@ const RULER_SIDE = 68;
 const WORDS_SIDE = 138;
 const EDGE = 6;
 
-/** A burner suits bases of 1.5 to 2.0 times its width: the same figures as the check of the stove's fit. */
-const SUITS = [1.5, 2] as const;
-
 /** A pot whose outline is known, mm. */
 export interface Outline {
   readonly rim: number;
@@ -40,21 +37,9 @@ export function radiusAt({ rim, base, height }: Outline, mm: number): number {
   return (base + ((rim - base) * mm) / height) / 2;
 }
 
-/** Height over the base at which a share of the brim-full pot stands, mm: a truncated cone, the share kept to 0–1. */
-export function heightOfShare({ rim, base, height }: Outline, share: number): number {
-  const part = Math.max(0, Math.min(1, share));
-  if (Math.abs(rim - base) < 0.01 * rim) return part * height;
-  return (height * (Math.cbrt(base ** 3 + part * (rim ** 3 - base ** 3)) - base)) / (rim - base);
-}
-
 /** How far the bail rises over the rim, mm: somewhat more than half the width, so that it clears a lid. */
 export function bailRise({ rim }: Outline): number {
   return rim * 0.58;
-}
-
-/** Between which widths a base suits the burner, mm. */
-export function suitedBases(burnerMm: number): readonly [least: number, most: number] {
-  return [burnerMm * SUITS[0], burnerMm * SUITS[1]];
 }
 
 /** The largest scale at which pot, stove, ruler and words all fit. `above` and `below` are units kept free over the rim and under the ground. */
@@ -62,7 +47,7 @@ export function scaleOf(pot: Outline, stove: StoveFigures | null, riseMm: number
   const standMm = stove?.heightMm ?? 0;
   const wall = Math.max(pot.rim, pot.base) / 2;
   const foot = standMm > 0 ? (stove?.footMm ?? 0) / 2 : 0;
-  const gauge = stove?.burnerMm ? suitedBases(stove.burnerMm)[1] / 2 : 0;
+  const gauge = stove === null ? 0 : (stove.suitsMm?.[1] ?? 2 * (stove.burnerMm ?? 0)) / 2;
   // From the axis outwards: so many units, and so many millimetres.
   const left = [
     [RULER_SIDE, wall],
@@ -92,28 +77,6 @@ export function sketchScale({ rim, base, height }: Outline): {
   const [width, floor] = [Math.max(most * perMm + 16, 72), height * perMm + 8];
   const scale = { perMm, standMm: 0, x: (mm: number) => width / 2 + mm * perMm, y: (mm: number) => floor - mm * perMm };
   return { scale, width, height: Math.round(floor + 36) };
-}
-
-/** An edge the pot goes over: distance from the axis and height over the ground, mm. */
-export interface TipEdge {
-  readonly mm: number;
-  readonly up: number;
-}
-
-/** Distance of the line between two neighbouring feet from the axis, as a share of the circle's radius. */
-export function weakShare(count: number): number {
-  return count === 2 ? 0 : Math.cos(Math.PI / count);
-}
-
-/** The edge with the least lean to it: the arms as far as the base reaches, or the feet; a canister is round. null where neither is known. */
-export function tipEdge(pot: Outline, stove: StoveFigures, fillMm: number): TipEdge | null {
-  const share = weakShare(stove.armCount ?? 3);
-  const edges: TipEdge[] = [];
-  const up = stove.heightMm ?? 0;
-  if (stove.armSpanMm !== null) edges.push({ mm: (Math.min(stove.armSpanMm, pot.base) / 2) * share, up });
-  if (stove.footMm !== null) edges.push({ mm: (stove.footMm / 2) * (stove.form === 'upright' ? 1 : share), up: 0 });
-  const lean = (edge: TipEdge) => edge.mm / (up - edge.up + fillMm / 2);
-  return edges.sort((a, b) => lean(a) - lean(b))[0] ?? null;
 }
 
 export interface Tick {

@@ -6,17 +6,13 @@ import type { Words } from '../messages/en.js';
 import { html, nothing, svg } from '../tags.js';
 import {
   bailRise,
-  heightOfShare,
   outlineOf,
   radiusAt,
   scaleOf,
   sketchScale,
   spread,
-  suitedBases,
   ticks,
-  tipEdge,
   waterStrokes,
-  weakShare,
   WIDTH,
   type Outline,
   type Scale,
@@ -44,8 +40,6 @@ interface Labels {
   readonly lowest: number;
 }
 
-/** Flames that lick round the base suit bases of 1.5 to 2.0 burners; gas is judged by its arms. */
-const OPEN_FLAMES: readonly (string | null)[] = ['alcohol', 'solid-fuel', 'wood'];
 /** How much of an upright stove's height its canister takes, about. */
 const CANISTER_SHARE = 0.58;
 const RULER = { x: 4, end: 28 } as const;
@@ -132,17 +126,16 @@ function stand({ outline, stove, scale, base }: Sheet): SVGTemplateResult | type
   const hatching = Array.from({ length: Math.floor((WIDTH - 30) / 9) }, (_, i) => 20 + i * 9);
   const floor = svg`${line(12, ground, WIDTH - 6, ground, 'edge')}${hatching.map((at) => line(at, ground, at - 5, ground + 5, 'hair'))}`;
   if (stove === null || standMm === 0) return floor;
-  const arms = stove.armCount ?? 3;
   const under = base(0) + 2.5;
   const reach = Math.min(stove.armSpanMm ?? outline.base, outline.base + 12) / 2;
-  const weak = Math.min(reach, (stove.armSpanMm ?? outline.base) / 2) * Math.max(weakShare(arms), 0.3);
+  const weak = Math.min(reach, (stove.armSpanMm ?? outline.base) / 2) * Math.max(stove.supportShare, 0.3);
   const foot = (stove.footMm ?? 0) / 2;
   const upright = stove.form === 'upright';
   const legs = upright
     ? canister(x, y, foot, standMm)
     : foot === 0
       ? nothing
-      : svg`${line(x(-foot), ground, x(-reach), under, 'leg')}${line(x(foot * Math.max(weakShare(arms), 0.3)), ground, x(weak), under, 'leg')}`;
+      : svg`${line(x(-foot), ground, x(-reach), under, 'leg')}${line(x(foot * Math.max(stove.supportShare, 0.3)), ground, x(weak), under, 'leg')}`;
   return svg`${floor}${legs}${line(x(-reach), under, x(weak), under, 'leg')}${
     stove.burnerMm === null
       ? nothing
@@ -181,21 +174,20 @@ function gaugeOf({ outline, stove, scale, words, wording, base }: Sheet): SVGTem
   const y = scale.y(0) + 30;
   const half = outline.base / 2;
   const flame = stove.burnerMm / 2;
-  const [least, most] = suitedBases(stove.burnerMm);
-  const open = OPEN_FLAMES.includes(stove.type);
+  const suits = stove.suitsMm;
   const sides = [-1, 1].map(
     (side) =>
       svg`${line(x(side * half), base(0) + 3, x(side * half), y + 12, 'ext')}${
-        open
-          ? svg`<rect class="band" x=${n(Math.min(x((side * least) / 2), x((side * most) / 2)))} y=${n(y - 6)} width=${n(((most - least) / 2) * scale.perMm)} height="12" fill="url(#suits)" />`
-          : nothing
+        suits === null
+          ? nothing
+          : svg`<rect class="band" x=${n(Math.min(x((side * suits[0]) / 2), x((side * suits[1]) / 2)))} y=${n(y - 6)} width=${n(((suits[1] - suits[0]) / 2) * scale.perMm)} height="12" fill="url(#suits)" />`
       }${line(x(side * half), y, x(side * flame), y, 'dim')}`,
   );
-  const fits = words.fits(between(least, most, wording));
-  const room = x(Math.max(most / 2, half)) + 8;
-  const beside = open && room + fits.length * 7.2 < WIDTH;
+  const fits = suits === null ? '' : words.fits(between(...suits, wording));
+  const room = x(Math.max((suits?.[1] ?? 0) / 2, half)) + 8;
+  const beside = suits !== null && room + fits.length * 7.2 < WIDTH;
   const on = words.on(number(outline.base, 'mm', wording), show(stove.burnerMm, 'mm', wording));
-  const under = open && !beside ? `${on}, ${fits}` : on;
+  const under = suits !== null && !beside ? `${on}, ${fits}` : on;
   // Words in the middle stay on the sheet.
   const middle = Math.max(x(0), under.length * 3.6 + 2);
   return svg`${sides}${line(x(-flame), y, x(flame), y, 'bar')}${beside ? text(room, y + 4.5, fits) : nothing}${text(middle, y + 26, under, 'q', 'middle')}`;
@@ -254,14 +246,16 @@ function fillLine({
 
 /** What stands at which height, in one column beside the wall. Labels give way to each other; marks never move. */
 function wallLabels({ pot, outline, scale: { x }, base, words, wording, wordsAt }: Sheet): Labels {
-  const { capacityMl, fillMm, fillMl, needMl } = pot;
+  const { capacityMl, fillMm, fillMl, needMl, needMm } = pot;
   const wall = (mm: number) => x(radiusAt(outline, mm)) + 4;
   const wanted = [];
   let bracket: SVGTemplateResult | typeof nothing = nothing;
   if (capacityMl !== null) {
     const brim = words.brim(show(capacityMl, 'mL', wording));
     wanted.push({ y: base(outline.height), from: wall(outline.height), words: brim, voice: 'lbl' });
-    const [low, high] = needMl.map((ml) => heightOfShare(outline, ml / capacityMl)) as [number, number];
+  }
+  if (needMm !== null) {
+    const [low, high] = needMm;
     const at = Math.max(wall(low), wall(high)) + 5;
     bracket = path(`M${n(at - 5)} ${n(base(high))}H${n(at)}V${n(base(low))}h-5`, 'dim');
     const meal = words.meal(between(...needMl, wording, 'mL'));
@@ -283,19 +277,18 @@ function wallLabels({ pot, outline, scale: { x }, base, words, wording, wordsAt 
 
 /** How far it leans before it tips and before it spills, as rays from the edge it goes over: beside the pot, or under a wide one. */
 function leans(
-  { pot, stove, outline, scale, words, wording, wordsAt }: Sheet,
+  { pot, outline, scale, words, wording, wordsAt }: Sheet,
   lowest: number,
 ): SVGTemplateResult | typeof nothing {
-  const { tipDeg, spillDeg, fillMm } = pot;
-  const edge = stove === null || fillMm === null ? null : tipEdge(outline, stove, fillMm);
+  const { tipDeg, spillDeg, edge } = pot;
   if (tipDeg === null || spillDeg === null || edge === null) return nothing;
-  const [px, py] = [scale.x(edge.mm), scale.y(edge.up)];
+  const [px, py] = [scale.x(edge.mm), scale.y(edge.upMm)];
   const [first, last] = [Math.min(tipDeg, spillDeg), Math.max(tipDeg, spillDeg)];
   const mostOut = (WIDTH - 12 - px) / Math.sin(rad(Math.min(last, 80)));
   const beside = Math.min(168, (py - lowest - 22) / Math.cos(rad(first)), mostOut);
   const clear = px + beside * Math.sin(rad(first)) > scale.x(Math.max(outline.rim, outline.base) / 2) + 2;
   const length =
-    clear || edge.up > 0 ? beside : Math.min(mostOut, (scale.standMm * scale.perMm - 4) / Math.cos(rad(first)));
+    clear || edge.upMm > 0 ? beside : Math.min(mostOut, (scale.standMm * scale.perMm - 4) / Math.cos(rad(first)));
   const fulcrum = path(`M${n(px)} ${n(py + 1)}l-5 9h10z`, 'fulcrum');
   if (length < 30) return fulcrum;
   const point = (deg: number, r: number) => [px + r * Math.sin(rad(deg)), py - r * Math.cos(rad(deg))] as const;
@@ -364,19 +357,13 @@ function described({ pot, stove, outline, wording, words }: Sheet): string {
     fillMm === null || fillMl === null
       ? ''
       : words.filled(mm(fillMm), show(fillMl, 'mL', wording), mm(outline.height - fillMm)),
-    tipDeg === null || spillDeg === null || tipEdgeMissing(stove)
+    tipDeg === null || spillDeg === null || pot.edge === null
       ? ''
       : words.leans(degrees(tipDeg, wording), degrees(spillDeg, wording)),
-    burnerMm !== null && OPEN_FLAMES.includes(stove?.type ?? null)
-      ? words.suits(between(...suitedBases(burnerMm), wording))
-      : '',
+    stove?.suitsMm ? words.suits(between(...stove.suitsMm, wording)) : '',
   ]
     .filter(Boolean)
     .join(' ');
-}
-
-function tipEdgeMissing(stove: StoveFigures | null): boolean {
-  return stove === null || (stove.armSpanMm === null && stove.footMm === null);
 }
 
 function show(value: number, unit: FigureUnit, wording: Wording): string {

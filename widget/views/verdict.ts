@@ -45,7 +45,7 @@ function rowsOf({ findings }: Report, rows: number): readonly Finding[] {
 }
 
 /** "Humblefern: 1.1 L, 130 × 95 mm, with lid". */
-function judgedPot(name: unknown, { pots, stove, units }: Report, words: Words): string {
+function judgedPot(name: unknown, { pots, stoves: [stove], units }: Report, words: Words): string {
   const pot = pots[0];
   const show = (value: number, unit: FigureUnit) =>
     formatFigure({ value, unit, places: unit === 'mm' ? 0 : 2 }, { ...words, units });

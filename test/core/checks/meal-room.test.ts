@@ -80,11 +80,29 @@ describe('several from one pot', () => {
     expect(shared(people, mL)).toMatchObject({ grade, key });
   });
 
-  it('counts pots of the same size, and judges each by their own', () => {
-    expect(shared(4, 1800, { quantity: stated(2) })).toMatchObject({ grade: 'holds-up' });
+  it('counts the pots that stand on flames at once, and judges each by their own', () => {
+    const gas = (count: number) => item('stove', { stoveType: stated('gas'), quantity: stated(count) });
+    const two = pot(1800, { quantity: stated(2) });
+    const on = (count: number, ...items: Parameters<typeof factsOf>[1]) =>
+      findingOf(mealRoom, factsOf({ people: 4, mealStyle: 'simmer' }, [...items, gas(count)]));
+    expect(on(2, two)).toMatchObject({ grade: 'holds-up', key: 'side-by-side', fix: null });
+    expect(on(1, two)).toMatchObject({ grade: 'costs-you', key: 'rounds', fix: 'Flames for 2 pots at once.' });
+    expect(on(2, pot(1800), pot(1000))).toMatchObject({
+      grade: 'costs-you',
+      key: 'least-only',
+      margin: '1876 of 1892–2364\u00a0mL',
+      fix: 'A pot of 730\u00a0mL beside what is there, on a flame of its own.',
+    });
     expect(shared(4, 1800).grade).toBe('costs-you');
-    expect(shared(2, 700, { quantity: stated(2) })).toMatchObject({ grade: 'costs-you', key: 'least-only' });
-    expect(shared(3, 900, { perPerson: true })).toMatchObject({ grade: 'holds-up' });
+    expect(on(4, pot(900, { perPerson: true }))).toMatchObject({ grade: 'holds-up', key: 'one-round' });
+    expect(on(1, pot(900, { perPerson: true }))).toMatchObject({
+      grade: 'costs-you',
+      key: 'waits',
+      fix: 'Flames for 4 pots at once.',
+    });
+    expect(findingOf(mealRoom, factsOf({ people: 3, mealStyle: 'simmer' }, [pot(900, { perPerson: true })])).key).toBe(
+      'waits',
+    );
     expect(shared(3, 1000).fix).toBe('A pot of 1060\u00a0mL or more. Or boil-only in this one: 900\u00a0mL of room.');
   });
 

@@ -27,7 +27,7 @@ describe('sizing', () => {
     ['simmer', 670],
     ['scratch', 670],
   ] as const)('%s leaves %d mL of a litre', (mealStyle, room) => {
-    expect(plan({ mealStyle }, POT, STOVE).roomMl).toBeCloseTo(room, 9);
+    expect(plan({ mealStyle }, POT, STOVE).meal?.roomMl).toBeCloseTo(room, 9);
   });
 
   it('holds 16 and 20 US fl oz and a cup', () => {
@@ -41,23 +41,24 @@ describe('sizing', () => {
     expect(boilC).toBeCloseTo(89.98, 1);
   });
 
-  it('melts in the lidded pot, though a larger one has no lid', () => {
-    const open = item('pot', { capacitiesMl: [stated(2000)], lid: stated(false) });
-    expect(plan({}, POT, open)).toMatchObject({ pot: 0, meltPot: 1 });
-    expect(plan({}, open)).toMatchObject({ pot: 0, meltPot: 0 });
+  it('melts in the lidded pot where a larger one without a lid is no better', () => {
+    const open = item('pot', { capacitiesMl: [stated(4000)], lid: stated(false) });
+    const lidded = { ...POT, capacitiesMl: [stated(3000)] };
+    expect(plan({}, lidded, open)).toMatchObject({ meal: { vessels: [0] }, melt: { vessels: [1], wantedMl: 2000 } });
+    expect(plan({}, open).melt?.vessels).toEqual([0]);
+    // A litre is half of what one person wants: more of it counts for more than the lid.
+    expect(plan({}, POT, open).melt?.vessels).toEqual([0]);
   });
 
   it('melts in no pan, no plastic and no wood', () => {
     const pan = item('pan', { capacitiesMl: [stated(2000)], lid: stated(true) });
     const tub = item('pot', { capacitiesMl: [stated(2000)], lid: stated(true), material: stated('plastic') });
     const cup = item('mug', { capacitiesMl: [stated(400)], material: stated('wood') });
-    expect(plan({}, pan, tub, cup).meltPot).toBeNull();
+    expect(plan({}, pan, tub, cup).melt).toBeNull();
   });
 
-  it('says that there is no pot', () => {
-    const { pot, meltPot, roomMl, evidence } = plan({}, STOVE);
-    expect([pot, meltPot, roomMl]).toEqual([null, null, null]);
-    expect(evidence).toEqual([{ quote: 'no pot', found: 'absent' }]);
+  it('has neither meal nor melting without a pot', () => {
+    expect(plan({}, STOVE)).toMatchObject({ meal: null, melt: null, places: [], tasks: [], perDay: null });
   });
 });
 
@@ -89,8 +90,13 @@ describe('the day', () => {
   it('packs a 1 L pot with snow two to three times a litre', () => {
     const melt = plan({ ...calm, waterFrom: 'snow', lowC: -10 }, POT, STOVE).tasks[0];
     expect(melt?.id).toBe('melt');
-    expect(melt?.litres).toEqual({ low: 7, likely: 7, high: 7 });
-    expect(melt?.rounds).toEqual({ low: 14, likely: 18, high: 20 });
+    expect(melt?.litres).toEqual({ low: 5, likely: 7, high: 12 });
+    expect(melt?.rounds.likely).toBe(18);
+    for (const end of ['low', 'likely', 'high'] as const) {
+      const loads = (melt?.rounds[end] ?? 0) / (melt?.litres[end] ?? 1);
+      expect(loads).toBeGreaterThanOrEqual(2);
+      expect(loads).toBeLessThanOrEqual(3);
+    }
   });
 
   it('ranges from stream to snow where either is possible', () => {
@@ -133,34 +139,36 @@ describe('the day', () => {
   });
 
   it('cooks in as many pots as people carry, each with its own flame where it is told so', () => {
-    const own = plan(calm, { ...POT, perPerson: true }, STOVE);
-    const shared = plan(calm, { ...POT, quantity: stated(2) }, STOVE);
+    const own = plan(calm, { ...POT, perPerson: true }, { ...STOVE, perPerson: true });
+    const waiting = plan(calm, { ...POT, perPerson: true }, STOVE);
     const one = plan({ ...calm, people: 1 }, POT, STOVE);
+    expect(own.places).toMatchObject([{ alike: 2, uses: [{ task: 'meal' }, { task: 'drinks' }] }]);
+    expect(own.meal).toMatchObject({ people: 1, alike: 2, turns: { low: 1, high: 1 }, grade: 'holds-up' });
+    expect(waiting.meal).toMatchObject({ people: 1, alike: 2, turns: { low: 2, high: 2 }, grade: 'costs-you' });
     for (const [i, task] of own.tasks.entries()) {
       expect(task.rounds).toEqual(one.tasks[i]?.rounds);
       expect(task.grams.likely).toBeCloseTo(2 * (one.tasks[i]?.grams.likely ?? NaN), 9);
       expect(task.minutes.likely).toBeCloseTo(one.tasks[i]?.minutes.likely ?? NaN, 9);
-      expect(shared.tasks[i]?.minutes.likely).toBeCloseTo(2 * task.minutes.likely, 9);
+      expect(waiting.tasks[i]?.minutes.likely).toBeCloseTo(2 * task.minutes.likely, 9);
     }
   });
 
-  it('tells where a flame too weak for its pot stalls', () => {
-    const wide = item('pot', {
-      capacitiesMl: [stated(8000)],
-      diameterMm: stated(400),
-      heightMm: stated(64),
-      lid: stated(false),
-    });
-    const { stallsC, tasks, perDay } = plan(
-      { people: 8, wind: 'windy', mealStyle: 'boil-only' },
-      wide,
-      item('stove', { stoveType: stated('solid-fuel') }),
-    );
-    expect(tasks).toEqual([]);
-    expect(perDay).toBeNull();
-    expect(stallsC).toBeGreaterThan(10);
-    expect(stallsC).toBeLessThan(100);
-    expect(plan(calm, POT, STOVE).stallsC).toBeNull();
+  it('tells where a flame too weak for its pot stalls, and has no day where nothing cures it', () => {
+    const pot = (mm: number, mL: number, lid: boolean) =>
+      item('pot', { capacitiesMl: [stated(mL)], diameterMm: stated(mm), heightMm: stated(64), lid: stated(lid) });
+    const on = (trip: Partial<Trip>, one: ReturnType<typeof item>) =>
+      plan({ mealStyle: 'boil-only', ...trip }, one, item('stove', { stoveType: stated('solid-fuel') }));
+    const stallOf = ({ places }: ReturnType<typeof plan>) => places[0]?.uses[0]?.stall;
+    const hopeless = on({ people: 8, wind: 'windy' }, pot(600, 18_000, false));
+    expect(hopeless).toMatchObject({ tasks: [], perDay: null, eatenMin: null });
+    expect(stallOf(hopeless)).toMatchObject({ cure: null });
+    expect(stallOf(hopeless)?.atC).toBeGreaterThan(10);
+    expect(stallOf(hopeless)?.atC).toBeLessThan(100);
+    const cured = on({ people: 1, wind: 'breeze' }, pot(130, 850, false));
+    expect(stallOf(cured)).toMatchObject({ cure: 'lid' });
+    // The day that is told is the cured one.
+    expect(cured.perDay).toEqual(on({ people: 1, wind: 'breeze' }, pot(130, 850, true)).perDay);
+    expect(stallOf(on({ people: 1, wind: 'calm' }, pot(130, 850, true)))).toBeNull();
   });
 
   it('counts the fuel that the flame burns, and for each person where it is told so', () => {
