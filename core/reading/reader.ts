@@ -98,6 +98,11 @@ const FIELDS: ReadonlySet<string> = new Set(['mass', 'each', 'quantity', 'capaci
 /** The heads of columns that tell a sort in a word. */
 const SORTS: ReadonlySet<string> = new Set(['category', 'item']);
 
+/** "Cook set" and "Kitchen kit" head what belongs to them. */
+const SETS: ReadonlySet<Role> = new Set(['set']);
+/** Words of a heading that names a thing, and does not only speak of it. */
+const LONGEST_HEADING_OF_A_THING = 4;
+
 const PASSING: ReadonlySet<ItemKind> = new Set(['pot', 'stove', 'fuel', 'lid', 'windscreen', 'kettle', 'pan']);
 
 export class Reader {
@@ -158,7 +163,7 @@ export class Reader {
     }
     if (this.isHead(stretch, rows, index)) {
       const plain = row.type !== 'heading';
-      if (row.bullet || (namesItself(stretch) && nextOf(rows, index)?.bullet === false)) this.keepPassing(stretch);
+      if (this.mayBeThing(stretch, nextOf(rows, index))) this.keepPassing(stretch);
       this.sections.open(stretch, plain ? 10 + Math.min(row.level, 40) : row.level, plain);
       const told = readTrip(stretch, [], this.trip);
       this.mark(row, told ? 'used' : 'not-cook-kit', told ? undefined : phrase`a heading`);
@@ -181,6 +186,15 @@ export class Reader {
     }
   }
 
+  /** "Mug" over a list may be the mug; "Cook set:" and "Pots and pans" are not things, "Stove" is one at most among plain lines. */
+  private mayBeThing(stretch: Stretch, next: Row | undefined): boolean {
+    const { row, tokens, words } = stretch;
+    if (row.bullet) return true;
+    if (namesItself(stretch)) return next?.bullet === false && (tokens.length === 1 || !stretch.tells(SETS));
+    const section = termsOf(stretch, 'section').some(({ first }) => first === 0);
+    return !section && !stretch.tells(SETS) && tokens.at(-1)?.fold !== ':' && words <= LONGEST_HEADING_OF_A_THING;
+  }
+
   /** "Stove" or "Kök" on a line of its own heads the kitchen, or is the stove, "- Mugs" heads the mugs, or is they: that only where the list names no other. */
   private keepPassing(stretch: Stretch): void {
     const context = this.contextOf(stretch);
@@ -189,15 +203,18 @@ export class Reader {
 
   private pass(drafts: readonly Draft[], stretch: Stretch, context: Context): void {
     for (const draft of drafts)
-      if ((PASSING.has(draft.kind) || stretch.row.bullet) && !this.passing.has(draft.kind))
-        this.passing.set(draft.kind, { draft, stretch, context });
+      if (!this.passing.has(draft.kind)) this.passing.set(draft.kind, { draft, stretch, context });
   }
 
   private readThings(stretch: Stretch): void {
     const { row } = stretch;
     const context = this.contextOf(stretch);
     const { drafts, parts, passing } = draftsOf(stretch, context);
-    this.pass(passing, stretch, context);
+    this.pass(
+      passing.filter(({ kind }) => PASSING.has(kind)),
+      stretch,
+      context,
+    );
     const found = drafts.length === 0 ? this.sorted(stretch) : undefined;
     const unnamed =
       found ??
@@ -437,6 +454,7 @@ export class Reader {
     return isHeading(stretch, {
       next: nextKind,
       nextLevel: next?.level ?? 0,
+      nextText: this.text.slice(next?.cells[0]?.start, next?.cells[0]?.end ?? 0),
       parted: before === undefined || before.type === 'rule',
     });
   }

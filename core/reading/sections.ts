@@ -120,7 +120,7 @@ function levelOf(stretch: Stretch, level: number, plain: boolean): Level {
   const beside = isUnitHead(stretch) ? sections.find((term) => term.value === 'cook') : undefined;
   const section = beside ?? own;
   const short = tokens.at(-1)?.fold === ':' || tokens.length <= 6 || !plain;
-  const away = short ? terms.find((term) => term.role === 'away') : undefined;
+  const away = short ? terms.find((term) => term.role === 'away' && !isLink(stretch, term)) : undefined;
   const things = terms.filter((term) => term.role === 'kind');
   const named = stretch.words <= 4;
   const kind = named && things.length === 1 ? things[0] : undefined;
@@ -149,6 +149,11 @@ function levelOf(stretch: Stretch, level: number, plain: boolean): Level {
   };
 }
 
+/** "Skip to content": copied along from the head of a page. */
+function isLink(stretch: Stretch, away: Term): boolean {
+  return termsOf(stretch, 'to').some((to) => to.first === away.last + 1);
+}
+
 function isMassUnit(unit: Unit): boolean {
   return unit.dimension === 'mass' || unit.dimension === 'ounce';
 }
@@ -169,6 +174,8 @@ export interface HeadingContext {
   /** The next row that is not blank. */
   readonly next: 'bullet' | 'plain' | undefined;
   readonly nextLevel: number;
+  /** What it says. */
+  readonly nextText: string;
   /** A blank line stands before. */
   readonly parted: boolean;
 }
@@ -199,6 +206,8 @@ export function isHeading(stretch: Stretch, around: HeadingContext): boolean {
   );
   if (weighed && !(section || (told && colon))) return false;
   if (colon) return true;
+  if (around.next === 'plain' && around.nextLevel <= row.level && !isBold(stretch) && isOneOfItsList(stretch, around))
+    return false;
   if (isUnitHead(stretch) || saysWhoOnly(stretch)) return true;
   const capitals = isCapitals(stretch);
   if (
@@ -215,6 +224,25 @@ export function isHeading(stretch: Stretch, around: HeadingContext): boolean {
     (around.next === 'plain' && words <= 3 && tokens.length <= 4 && tokens.every((token) => token.type === 'word'))
   );
 }
+
+/**
+ * "gas stove" on the first line, "upright burner" below a blank one: what names a thing and stands among its like is of the list.
+ * "Stove" and "Pots and pans" name a section too, and capitals over small letters head what follows.
+ */
+function isOneOfItsList(stretch: Stretch, { nextText }: HeadingContext): boolean {
+  const { terms, tokens } = stretch;
+  const first = tokens.findIndex((token) => token.type === 'word');
+  const last = tokens.findLastIndex((token) => token.type === 'word');
+  const section = terms.some((term) => term.role === 'section' && term.first <= first && term.last >= last);
+  const like =
+    nextText.length <= LONGEST_SIBLING && !nextText.endsWith('.') && (!isCapitals(stretch) || isUpper(nextText));
+  return !section && like && stretch.tells(THINGS);
+}
+
+/** Characters of a line that is of a list rather than a paragraph below its heading. */
+const LONGEST_SIBLING = 80;
+
+const THINGS: ReadonlySet<Role> = new Set(['kind', 'fuelTypes']);
 
 /** "Mugs", and deeper below it the mugs. */
 function namesSeveral({ terms, tokens }: Stretch): boolean {
@@ -274,8 +302,11 @@ function isCapitals(stretch: Stretch): boolean {
   const first = stretch.tokens[0];
   const last = stretch.tokens.at(-1);
   if (first === undefined || last === undefined) return false;
-  const own = stretch.text.slice(first.start, last.end);
-  return own === own.toUpperCase() && own !== own.toLowerCase();
+  return isUpper(stretch.text.slice(first.start, last.end));
+}
+
+function isUpper(text: string): boolean {
+  return text === text.toUpperCase() && text !== text.toLowerCase();
 }
 
 const TOTALS: ReadonlySet<Role> = new Set(['totals']);

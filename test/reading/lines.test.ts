@@ -199,7 +199,7 @@ const NASTY: readonly Case[] = [
   // "Pott" is a word the German vocabulary knows; the Turkish one is told by its metal and its size.
   [98, 'Pott 1 L', [{ kind: 'pot', ml: [1000] }]],
   ['98b', 'Titanyum Tencere 1 L', [{ kind: '~pot', ml: [1000], material: 'titanium' }]],
-  [99, 'Pot\n2L', [{ kind: '~pot', ml: [2000] }]],
+  [99, 'Pot\n2L', [{ kind: 'pot', ml: [2000] }]],
   [
     100,
     'Pot 1L 110g Stove 85g Gas 110 Mug 450ml 60g Spoon',

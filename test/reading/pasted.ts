@@ -9,6 +9,9 @@ export interface PastedClass {
 }
 export type PastedCase = readonly [text: string, items: readonly Record<string, unknown>[]];
 
+const LIGHTER = { kind: 'other-cook', role: 'lighter' };
+const GAS_230 = { kind: 'fuel', fuel: 'gas', net: 230 };
+
 const GAS_SHARES: PastedClass = {
   name: 'shares of a gas mix, in any order of words',
   cases: [
@@ -75,4 +78,176 @@ const GAS_SHARES: PastedClass = {
   ],
 };
 
-export const PASTED: readonly PastedClass[] = [GAS_SHARES];
+const FIRST_LINES: PastedClass = {
+  name: 'a thing on the first line, or the first below a blank one',
+  cases: [
+    [
+      'gas stove\npot 1.2 L, lid\nlighter',
+      [{ kind: 'stove', stove: 'gas' }, { kind: 'pot', ml: [1200], lid: true }, LIGHTER],
+    ],
+    [
+      'pot 1.2 L\nmug\n\nupright gas burner\ngas canister 230 g',
+      [{ kind: 'pot', ml: [1200] }, { kind: 'mug' }, { kind: 'stove', stove: 'gas', form: 'upright' }, GAS_230],
+    ],
+    ['GAS STOVE\nPOT 1 L\nMUG', [{ kind: 'stove', stove: 'gas' }, { kind: 'pot', ml: [1000] }, { kind: 'mug' }]],
+    [
+      '2 gas stoves\npot 3 L\npot 2 L',
+      [
+        { kind: 'stove', n: 2, stove: 'gas' },
+        { kind: 'pot', ml: [3000] },
+        { kind: 'pot', ml: [2000] },
+      ],
+    ],
+    ['Gaskocher\nTopf 1,2 l\nBecher', [{ kind: 'stove', stove: 'gas' }, { kind: 'pot', ml: [1200] }, { kind: 'mug' }]],
+    [
+      'réchaud à gaz\ncasserole 1,2 l\ntasse',
+      [{ kind: 'stove', stove: 'gas' }, { kind: 'pot', ml: [1200] }, { kind: 'mug' }],
+    ],
+    [
+      'hornillo de gas\nolla 1,2 l\ntaza',
+      [{ kind: 'stove', stove: 'gas' }, { kind: 'pot', ml: [1200] }, { kind: 'mug' }],
+    ],
+    ['gasolkök\nkastrull 1,2 l\nmugg', [{ kind: 'stove', stove: 'gas' }, { kind: 'pot', ml: [1200] }, { kind: 'mug' }]],
+    [
+      'горелка газовая\nкотелок 1,2 л\nкружка',
+      [{ kind: 'stove', stove: 'gas' }, { kind: 'pot', ml: [1200], bail: '~true' }, { kind: 'mug' }],
+    ],
+    // A heading that names what nothing else names is that thing.
+    ['Mug\n- pot 1 L\n- gas stove', [{ kind: 'mug' }, { kind: 'pot', ml: [1000] }, { kind: 'stove', stove: 'gas' }]],
+  ],
+  not: [
+    // Bold, a colon, deeper lines and prose below make a heading of it; then another stove is the stove.
+    [
+      'Gas stove:\nburner 85 g\npot 1 L',
+      [
+        { kind: 'stove', g: 85, stove: '~gas' },
+        { kind: 'pot', ml: [1000] },
+      ],
+    ],
+    [
+      'Stove\ngas burner 85 g\npot 1 L',
+      [
+        { kind: 'stove', g: 85, stove: 'gas' },
+        { kind: 'pot', ml: [1000] },
+      ],
+    ],
+    ['Pots and pans\nfrying pan 24 cm\nmug', [{ kind: 'pan', d: 240 }, { kind: 'mug' }]],
+    ['Cook kit\ngas stove\nmug', [{ kind: 'stove', stove: 'gas' }, { kind: 'mug' }]],
+  ],
+};
+
+const FOOD_HEADINGS: PastedClass = {
+  name: 'kit under a heading that means food',
+  cases: [
+    ...[
+      'Food',
+      'Food & Drink',
+      'Essen',
+      'Verpflegung',
+      'Nourriture',
+      'Comida',
+      'Cibo',
+      'Eten',
+      'Mat',
+      'Mad',
+      'Jedzenie',
+      'Еда',
+      '食事',
+    ].map(
+      (heading) =>
+        [
+          `## ${heading}\n\n- gas stove\n- pot 900 ml\n- mug`,
+          [{ kind: 'stove', stove: 'gas' }, { kind: 'pot', ml: [900] }, { kind: 'mug' }],
+        ] as const,
+    ),
+    ['## Verpflegung\n- Kocher\n- Topf 900 ml\n- Nudeln 500 g', [{ kind: 'stove' }, { kind: 'pot', ml: [900] }]],
+    ['## Nourriture\n- réchaud\n- casserole 900 ml\n- riz 500 g', [{ kind: 'stove' }, { kind: 'pot', ml: [900] }]],
+    [
+      '## Еда\n- горелка\n- котелок 900 мл\n- рис 500 г',
+      [{ kind: 'stove' }, { kind: 'pot', ml: [900], bail: '~true' }],
+    ],
+  ],
+  not: [
+    ['## Food\n- Jam, one pot\n- Noodles, 4 cups\n- Beans, 2 cans', []],
+    ['## Food\n- rice 500 g\n- vitamin tablets\n- tea', []],
+  ],
+};
+
+const FURNITURE: PastedClass = {
+  name: 'what is copied along from the head of a page sets nothing aside',
+  cases: [
+    ['Skip to content\npot 900 ml\nmug', [{ kind: 'pot', ml: [900] }, { kind: 'mug' }]],
+    ['Skip to main content\n\n- pot 900 ml\n- mug', [{ kind: 'pot', ml: [900] }, { kind: 'mug' }]],
+  ],
+  not: [
+    [
+      'Skip:\n- pot 900 ml\n- mug',
+      [
+        { kind: 'pot', ml: [900], carried: false },
+        { kind: 'mug', carried: false },
+      ],
+    ],
+  ],
+};
+
+const HYPHENS: PastedClass = {
+  name: 'a short word inside a hyphen is no preposition',
+  cases: [
+    [
+      '- pot 1.2 L\n- screw-on gas burner',
+      [
+        { kind: 'pot', ml: [1200] },
+        { kind: 'stove', stove: 'gas', form: 'upright' },
+      ],
+    ],
+    ['- gas canister 230 g\n- clip-on windscreen', [GAS_230, { kind: 'windscreen' }]],
+  ],
+  not: [['- pot 1.2 L\n- sticker on the stove', [{ kind: 'pot', ml: [1200] }]]],
+};
+
+const AGES: PastedClass = {
+  name: 'ages and cooking times count nothing',
+  cases: [
+    ['- 20 year old gas burner', [{ kind: 'stove', stove: 'gas' }]],
+    ['- 10 Jahre alter Topf 2 l', [{ kind: 'pot', ml: [2000] }]],
+    ['- réchaud à gaz de 20 ans', [{ kind: 'stove', stove: 'gas' }]],
+    ['- hornillo de gas de 15 años', [{ kind: 'stove', stove: 'gas' }]],
+    ['- 12 år gammalt gasolkök', [{ kind: 'stove', stove: 'gas' }]],
+    ['- горелка газовая, 20 лет', [{ kind: 'stove', stove: 'gas' }]],
+    ['- gas stove, 8 minutes a litre', [{ kind: 'stove', stove: 'gas' }]],
+  ],
+  not: [['- 2 old gas stoves', [{ kind: 'stove', n: 2, stove: 'gas' }]]],
+};
+
+const PARTED_TABLES: PastedClass = {
+  name: 'a table goes on below a line of prose',
+  cases: [
+    [
+      '| Item | Qty | All (g) |\n|---|---|---|\n| Mug | 2 | 180 |\n\nThe leader keeps these with the tents, since nobody else wants to carry them about.\n\n| Pot 3 L | 8 | 1,810 |',
+      [
+        { kind: 'mug', n: 2, g: 180 },
+        { kind: 'pot', n: 8, ml: [3000], g: 1810 },
+      ],
+    ],
+  ],
+  not: [
+    // Other columns, of another table.
+    [
+      '| Item | Qty | All (g) |\n|---|---|---|\n| Mug | 2 | 180 |\n\nThe leader keeps these with the tents, since nobody else wants to carry them about.\n\n| Pot 3 L | steel |',
+      [
+        { kind: 'mug', n: 2, g: 180 },
+        { kind: 'pot', ml: [3000], material: 'steel' },
+      ],
+    ],
+  ],
+};
+
+export const PASTED: readonly PastedClass[] = [
+  GAS_SHARES,
+  FIRST_LINES,
+  FOOD_HEADINGS,
+  FURNITURE,
+  HYPHENS,
+  AGES,
+  PARTED_TABLES,
+];

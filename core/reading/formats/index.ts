@@ -50,12 +50,15 @@ export function* rowsOf(text: string, lines: readonly SourceLine[], dictionary: 
           continue;
         }
         if (line.end > line.start) table = undefined;
-      } else if (line.end - line.start > LONGEST_HEAD) table = undefined;
-      else if (table !== undefined) table = { ...table, parted: true };
+      } else if (table !== undefined)
+        table = {
+          ...table,
+          parted: table.parted === 'prose' || line.end - line.start > LONGEST_HEAD ? 'prose' : 'head',
+        };
       rows.push(plainRow(text, line, lines[i + 1]));
       continue;
     }
-    if (table?.by !== cut.by || (table.parted === true && cut.cells.length > table.columns.length)) table = undefined;
+    if (table?.by !== cut.by || !goesOn(table, cut.cells.length)) table = undefined;
     if (cut.rule) {
       rows.push({ line: line.number, type: 'rule', cells: [], level: 0, bullet: false, quoted: false });
       continue;
@@ -93,11 +96,17 @@ interface Table {
   /** Of columns told apart by place: where each begins in its line. */
   readonly starts: readonly number[];
   readonly line: SourceLine;
-  /** A blank line or a heading stands between its rows: those below have its columns, unless they have more. */
-  readonly parted?: true;
+  /** What stands between its rows: a blank line or a heading, or a line of prose. */
+  readonly parted?: 'head' | 'prose';
 }
 
-/** The longest line, in characters, that may part the rows of one table. */
+/** Below a heading a row has the table's columns unless it has more; below prose where it has as many, three or more. */
+function goesOn({ parted, columns }: Table, cells: number): boolean {
+  if (parted === undefined) return true;
+  return parted === 'head' ? cells <= columns.length : cells === columns.length && cells > 2;
+}
+
+/** The longest heading, in characters, between the rows of one table; a longer line is prose. */
 const LONGEST_HEAD = 60;
 
 export function withColumns(cells: readonly Cell[], columns: readonly (Column | undefined)[]): Cell[] {

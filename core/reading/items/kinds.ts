@@ -13,17 +13,12 @@ export function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], con
     stretch.terms.some((other) => other.role === role && other.first >= clause.from && other.last < clause.to);
   const about = context.section;
   const elsewhere =
-    about === 'food' ||
-    about === 'car' ||
-    about === 'play' ||
-    about === 'medicine' ||
-    about === 'wash' ||
-    about === 'clothes';
+    about === 'car' || about === 'play' || about === 'medicine' || about === 'wash' || about === 'clothes';
   if (term.role === 'kind') {
     const kind = term.value as ItemKind;
     if (kind === 'fuel' && (has('otherUse') || elsewhere || (about === 'other' && !has('pieces') && !context.cooks)))
       return undefined;
-    if (about === 'food' || about === 'car' || about === 'play') return undefined;
+    if (about === 'car' || about === 'play' || (about === 'food' && isPackage(stretch, term, clause))) return undefined;
     if (kind === 'other-cook' && about === 'other' && isGripper(stretch, term)) return undefined;
     if (kind === 'windscreen' && (about === 'sleep' || about === 'clothes' || isJacket(stretch, term, context)))
       return undefined;
@@ -87,10 +82,15 @@ export function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], con
   return measured ||
     bare ||
     (figured && longName(stretch, term)) ||
-    (about === 'cook' && longName(stretch, term)) ||
+    ((about === 'cook' || about === 'food') && longName(stretch, term)) ||
     about === 'fuel'
     ? 'fuel'
     : undefined;
+}
+
+/** "Jam, one pot" under "Food": what is named first is in it. */
+function isPackage(stretch: Stretch, term: Term, { from }: Clause): boolean {
+  return termsOf(stretch, 'food').some(({ first, last }) => first >= from && last < term.first);
 }
 
 /** "Canister, 8 oz". */

@@ -335,7 +335,9 @@ function isAside(stretch: Stretch, term: Term, things: readonly Thing[], context
     if (termsOf(stretch, 'away').some((away) => away.first <= at && away.last >= at)) return false;
     const content = termsOf(stretch, 'notKit').some((other) => other.first < at && other.last === at);
     if (content && term.role === 'fuelTypes') return false;
-    const aside = stretch.terms.find((other) => other.role === 'asides' && other.last === at);
+    const aside = stretch.terms.find(
+      (other) => other.role === 'asides' && other.last === at && !isTiedToWord(stretch, other),
+    );
     const opens = termsOf(stretch, 'article').some((word) => word.last === term.first - 1 && word.first > at + 1);
     // "entre los dos una olla": after its own object, the aside ends before an article.
     if (aside !== undefined && opens) return false;
@@ -343,6 +345,12 @@ function isAside(stretch: Stretch, term: Term, things: readonly Thing[], context
     if (stretch.terms.some((other) => other.role === 'heads' && other.last === at)) return true;
   }
   return false;
+}
+
+/** "screw-on gas burner": what a hyphen ties to the word before is no preposition. */
+function isTiedToWord({ tokens }: Stretch, { first }: Term): boolean {
+  const hyphen = tokens[first - 1];
+  return hyphen?.fold === '-' && hyphen.gap === 0 && tokens[first]?.gap === 0 && tokens[first - 2]?.type === 'word';
 }
 
 /** "fits a 110 g canister", "for 230 g canisters": the figure of what a thing goes with, which is none of its own. */

@@ -51,7 +51,7 @@ export const UNITS = {
   f: unit('f', 'temperature', 1, 1),
   /** Degrees that do not say of what scale. */
   deg: unit('deg', 'temperature', 1),
-  /** Rice measures, watts, prices, percent: known, so that their numbers are nothing else. */
+  /** Rice measures, watts, prices, percent, ages and times: known, so that their numbers are nothing else. */
   other: unit('other', 'other', 1),
 } as const;
 
@@ -86,7 +86,11 @@ const SYMBOLS: Readonly<Record<keyof typeof UNITS, string>> = {
   f: '°f',
   deg: '°',
   other:
-    'w kw mah wh v kcal kj % $ € £ ¥ kr zl eur euro euros chf usd gbp sek nok dkk pln 円 руб hz gb mb btu lm lumens d h hrs min mins sec s den fp cuin €/kg 合 合炊',
+    'w kw mah wh v kcal kj % $ € £ ¥ kr zl eur euro euros chf usd gbp sek nok dkk pln 円 руб hz gb mb btu lm lumens d h hrs min mins sec s den fp cuin €/kg 合 合炊 ' +
+    // Ages and cooking times, by language; without accents, as words are folded.
+    'year years yr yrs month months minute minutes second seconds jahr jahre jahren monat monate monaten minuten sekunden ans mois secondes ' +
+    'ano anos mes meses minuto minutos segundos anno anni mese mesi minuti secondi jaar maand maanden seconden ar maned maneder manad manader ' +
+    'minut minuter minutter lat lata rok roku miesiecy minuty год года лет мин минут минуты секунд 年 歳 分',
 };
 
 const BY_SYMBOL = new Map<string, Unit>();
