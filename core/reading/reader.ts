@@ -1,5 +1,6 @@
 import type { AwayReason, SectionMeaning } from '../data/words/words.js';
 import { AWAY } from './items/away.js';
+import { valueOf } from '../model/given.js';
 import type { Item, ItemKind } from '../model/item.js';
 import { phrase } from '../model/phrase.js';
 import type { Line, LineUse } from '../model/reading.js';
@@ -13,6 +14,7 @@ import { alternativeOf, furtherOf } from './items/alternatives.js';
 import { unnamedPot, unnamedStove } from './items/unnamed.js';
 import type { Context } from './items/context.js';
 import { draftsOf, fill } from './items/index.js';
+import { isListed } from './items/listed.js';
 import { shareCount, shareMass } from './items/shared.js';
 import { sharePerson } from './items/quantity.js';
 import type { Order } from './items/size.js';
@@ -23,6 +25,9 @@ import { unread } from './unread.js';
 import { Dictionary, type Role } from './text/lexicon.js';
 import { countGroups, gather, readTrip, type Gathered } from './trip/index.js';
 
+/** How a row stands in its text. */
+type Form = 'bulleted' | 'plain' | 'prose' | 'list';
+
 /** The heading that a row brings itself. */
 type Label = Pick<Context, 'section' | 'away'>;
 
@@ -31,6 +36,7 @@ const NOTHING: Context = {
   headFirst: false,
   bulleted: false,
   plainLists: false,
+  prose: false,
   cooks: false,
 };
 
@@ -83,6 +89,27 @@ function saysNothing({ massG, capacitiesMl, diameterMm, fuelMassG, quantity, car
   );
 }
 
+/** Whether one of the things listed is the thing that prose names: it is of its kind, burns the same, and has its sizes. */
+function isToldAgain(item: Draft, listed: readonly Draft[]): boolean {
+  const like = listed.filter(({ kind }) => kind === item.kind);
+  if (like.length === 0 || !item.carried) return false;
+  const counted = like.reduce((sum, { quantity }) => sum + (valueOf(quantity) ?? 1), 0);
+  if ((valueOf(item.quantity) ?? 1) > counted) return false;
+  const burns = valueOf(item.stoveType) ?? valueOf(item.fuelType);
+  const alike = like.some((other) => {
+    const own = valueOf(other.stoveType) ?? valueOf(other.fuelType);
+    return burns === undefined || own === undefined || own === burns;
+  });
+  if (!alike) return false;
+  return sizesOf(item).every((own) => like.some((other) => sizesOf(other).includes(own)));
+}
+
+function sizesOf({ capacitiesMl, diameterMm, heightMm, burnerMm, supportsMm }: Draft): number[] {
+  return [...capacitiesMl, diameterMm, heightMm, burnerMm, supportsMm]
+    .map(valueOf)
+    .filter((size) => size !== undefined);
+}
+
 /** Tokens of a heading that a row brings itself, before its colon. */
 const LONGEST_LABEL = 3;
 
@@ -109,6 +136,8 @@ export class Reader {
   readonly items: Draft[] = [];
   /** Of each item: the row that it stands in. */
   readonly rows: Row[] = [];
+  /** The things that running prose names, beside what the text lists. */
+  private readonly inProse = new Set<Draft>();
   readonly trip: Gathered;
   private readonly sections = new Sections();
   private readonly order: Order = { heightFirst: false };
@@ -119,9 +148,11 @@ export class Reader {
   private readonly massUnits: MassUnits;
 
   private readonly plain: boolean;
-  private readonly shared: Readonly<Record<'bulleted' | 'plain', { lent?: Lent; context: Context }>> = {
+  private readonly shared: Readonly<Record<Form, { lent?: Lent; context: Context }>> = {
     bulleted: { context: NOTHING },
     plain: { context: NOTHING },
+    prose: { context: NOTHING },
+    list: { context: NOTHING },
   };
   private lastLine = 0;
   /** The line of the row at hand, and of the one before it that is not blank. */
@@ -176,6 +207,7 @@ export class Reader {
   /** A list that tells of its things in prose may name one without a figure: it counts where no other of its kind is named. */
   close(): void {
     countGroups(this.trip);
+    this.dropToldAgain();
     if (this.items.length < LEAST_LIST) return;
     for (const { draft, stretch, context } of this.passing.values()) {
       if (this.items.some((item) => item.kind === draft.kind)) continue;
@@ -183,6 +215,17 @@ export class Reader {
       const after = this.items.findLastIndex((item) => item.line <= draft.line) + 1;
       this.items.splice(after, 0, draft);
       this.rows.splice(after, 0, stretch.row);
+    }
+  }
+
+  /** What the text lists and its prose tells of again is one thing, unless the prose counts more or gives another size. */
+  private dropToldAgain(): void {
+    const listed = this.items.filter((item) => !this.inProse.has(item) && item.carried);
+    for (let at = this.items.length - 1; at >= 0; at--) {
+      const item = this.items[at]!;
+      if (!this.inProse.has(item) || !isToldAgain(item, listed)) continue;
+      this.items.splice(at, 1);
+      this.rows.splice(at, 1);
     }
   }
 
@@ -239,7 +282,9 @@ export class Reader {
       this.items.pop();
       this.rows.pop();
     }
+    const listed = isListed(stretch, context);
     for (const draft of drafts) {
+      if (!listed) this.inProse.add(draft);
       this.items.push(draft);
       this.rows.push(row);
       this.lastLine = row.line;
@@ -268,13 +313,14 @@ export class Reader {
   private contextOf(stretch: Stretch): Context {
     const lent = this.sections.lend();
     const { bullet } = stretch.row;
+    const form = bullet ? 'bulleted' : (stretch.row.form ?? 'plain');
     const jacket = stretch.tells(JACKETS) && this.isAmongCookKit(stretch.row);
     const label = jacket ? undefined : this.label(stretch);
-    if (jacket || label !== undefined) return this.contextFor(lent, bullet, label, jacket);
-    const shared = this.shared[bullet ? 'bulleted' : 'plain'];
+    if (jacket || label !== undefined) return this.contextFor(lent, form, label, jacket);
+    const shared = this.shared[form];
     if (shared.lent !== lent) {
       shared.lent = lent;
-      shared.context = this.contextFor(lent, bullet);
+      shared.context = this.contextFor(lent, form);
     }
     return shared.context;
   }
@@ -285,7 +331,7 @@ export class Reader {
     return row.line - this.lastLine === 1 && (kind === 'stove' || kind === 'fuel' || kind === 'pot');
   }
 
-  private contextFor(lent: Lent, bulleted: boolean, label?: Label, cooks = false): Context {
+  private contextFor(lent: Lent, form: Form, label?: Label, cooks = false): Context {
     const section = label?.section ?? lent.section;
     return {
       section,
@@ -299,8 +345,9 @@ export class Reader {
       perPerson: lent.perPerson,
       perGroup: lent.perGroup,
       headFirst: this.dictionary.languages[0]?.headFirst ?? false,
-      bulleted,
-      plainLists: this.plain,
+      bulleted: form === 'bulleted',
+      plainLists: form === 'list' || (this.plain && form === 'plain'),
+      prose: form === 'prose',
       cooks: cooks || section === 'cook' || section === 'fuel',
     };
   }

@@ -210,6 +210,8 @@ export function isHeading(stretch: Stretch, around: HeadingContext): boolean {
     return false;
   if (isUnitHead(stretch) || saysWhoOnly(stretch)) return true;
   const capitals = isCapitals(stretch);
+  // What stands deeper than the list below it ends what is above: "tags: [cooking]".
+  if (around.next === 'bullet' && around.nextLevel < row.level) return false;
   if (
     around.next === 'bullet' &&
     (told || words <= 6) &&

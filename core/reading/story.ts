@@ -5,6 +5,8 @@ import type { Stretch } from './items/stretch.js';
 /** From this many words a text can be told for a story, where it names a thing in fewer than one of so many words. */
 const STORY_WORDS = 150;
 const WORDS_A_THING = 40;
+/** Words of a line without a bullet that may be an entry of a list. */
+const LONGEST_ENTRY = 12;
 
 /**
  * Tells a text that tells and lists nothing: long lines in which kit is named seldom, and never with a figure.
@@ -12,20 +14,19 @@ const WORDS_A_THING = 40;
  */
 export class Tale {
   private words = 0;
-  private rows = 0;
-  private inBullets = 0;
+  /** Those in rows that are no entries of a list. */
+  private told = 0;
 
   hear({ tokens, row }: Stretch): void {
     this.words += tokens.length;
-    this.rows++;
-    if (row.bullet || row.cells.length > 1) this.inBullets++;
+    if (!row.bullet && row.cells.length === 1 && tokens.length > LONGEST_ENTRY) this.told += tokens.length;
   }
 
   isStory(items: readonly Item[]): boolean {
     return (
-      this.words >= STORY_WORDS &&
-      this.words > items.length * WORDS_A_THING &&
-      this.inBullets * 4 < this.rows &&
+      this.told >= STORY_WORDS &&
+      this.told > items.length * WORDS_A_THING &&
+      this.told * 2 > this.words &&
       !items.some(hasFigure)
     );
   }

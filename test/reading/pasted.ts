@@ -242,6 +242,207 @@ const PARTED_TABLES: PastedClass = {
   ],
 };
 
+const BESIDE: PastedClass = {
+  name: 'two lists side by side',
+  cases: [
+    [
+      'Kitchen          Light\n[ ] Mug          [ ] Torch\n[ ] Pot 1 L      [ ] Batteries\n[ ] Gas stove    [ ] Lantern\n[ ] Spoon',
+      [{ kind: 'mug' }, { kind: 'pot', ml: [1000] }, { kind: 'stove', stove: 'gas' }, { kind: 'utensil' }],
+    ],
+    [
+      'Schlafen         Küche\n[ ] Zelt         [ ] Becher\n[ ] Matte        [ ] Topf 1 l\n[ ] Kissen       [ ] Gaskocher',
+      [{ kind: 'mug' }, { kind: 'pot', ml: [1000] }, { kind: 'stove', stove: 'gas' }],
+    ],
+    [
+      '☐ tasse          ☐ lampe\n☐ casserole 1 l  ☐ piles\n☐ réchaud        ☐ tente',
+      [{ kind: 'mug' }, { kind: 'pot', ml: [1000] }, { kind: 'stove' }],
+    ],
+    [
+      '[ ] taza         [ ] linterna\n[ ] olla 1 l     [ ] pilas\n[ ] hornillo     [ ] tienda',
+      [{ kind: 'mug' }, { kind: 'pot', ml: [1000] }, { kind: 'stove' }],
+    ],
+  ],
+  not: [['[ ] Mug  [x] packed\n[ ] Pot 1 L  [ ] packed\n', [{ kind: 'mug' }, { kind: 'pot', ml: [1000] }]]],
+};
+
+const RECORDS: PastedClass = {
+  name: 'records with fields',
+  cases: [
+    [
+      'gear:\n  - name: "Zorvik 650 ml pot"\n    weight_oz: 5.7\n    notes: "the pot for two"\n    tags: ["Sleep"]\n  - name: Gnat stove\n    weight_oz: 3\n    url: https://example.org/stove\n',
+      [
+        { kind: 'pot', ml: [650], g: 162 },
+        { kind: 'stove', g: 85 },
+      ],
+    ],
+    [
+      '[\n{\n"name": "Mug 450 ml",\n"weight_g": 60,\n"quantity": 2\n},\n{\n"name": "Pot 1 L",\n"weight_g": 120\n}\n]',
+      [
+        { kind: 'mug', n: 2, ml: [450], g: 60 },
+        { kind: 'pot', ml: [1000], g: 120 },
+      ],
+    ],
+    [
+      '- Name: Topf 1 l\n  Gewicht: 120 g\n- Name: Becher\n  Anzahl: 2',
+      [
+        { kind: 'pot', ml: [1000], g: 120 },
+        { kind: 'mug', n: 2 },
+      ],
+    ],
+    [
+      '- nom: casserole 1 l\n  poids: 120 g\n- nom: tasse\n  quantité: 2',
+      [
+        { kind: 'pot', ml: [1000], g: 120 },
+        { kind: 'mug', n: 2 },
+      ],
+    ],
+    [
+      '- nombre: olla 1 l\n  peso: 120 g\n- nombre: taza\n  cantidad: 2',
+      [
+        { kind: 'pot', ml: [1000], g: 120 },
+        { kind: 'mug', n: 2 },
+      ],
+    ],
+  ],
+  not: [
+    [
+      '- pot: 1 L\n- mug: 2\n- what: a spoon',
+      [{ kind: 'pot', ml: [1000] }, { kind: 'mug', n: 2 }, { kind: 'utensil' }],
+    ],
+  ],
+};
+
+const TASKS: PastedClass = {
+  name: 'a task list as comma-separated values',
+  cases: [
+    [
+      'TYPE,CONTENT,PRIORITY,INDENT,DATE\ntask,Tent,4\ntask,Water bottle x 2,4\ntask,Cups,4\ntask,Socks,4',
+      [
+        { kind: 'bottle', n: 2 },
+        { kind: 'mug', n: 4 },
+      ],
+    ],
+  ],
+  not: [],
+};
+
+const HTML_IN_A_POST: PastedClass = {
+  name: 'a table in HTML inside another text',
+  cases: [
+    [
+      'What I carry on long walks.\n\n<table><tr><th>Item</th><th>kg</th></tr><tr><td>Pot 1 L</td><td>0.144</td></tr><tr><td>Gas stove</td><td>0.09</td></tr></table>',
+      [
+        { kind: 'pot', ml: [1000], g: 144 },
+        { kind: 'stove', g: 90, stove: 'gas' },
+      ],
+    ],
+    [
+      'Was ich trage.\n\n<div><table>\n<tr><th>Teil</th><th>g</th></tr>\n<tr><td>Topf 1 l</td><td>144</td></tr>\n</table></div>\n\n- Becher',
+      [{ kind: 'pot', ml: [1000], g: 144 }, { kind: 'mug' }],
+    ],
+  ],
+  not: [],
+};
+
+const TOLD_TWICE: PastedClass = {
+  name: 'label and description, and what is told twice',
+  cases: [
+    ['- Spare stove (Zorvik Gnat stove)', [{ kind: 'stove' }]],
+    ['- Ersatzkocher (Zorvik Gaskocher)', [{ kind: 'stove', stove: 'gas' }]],
+    ['- tasse (tasse en titane)', [{ kind: 'mug', material: 'titanium' }]],
+    ['- taza (taza de acero)', [{ kind: 'mug', material: 'steel' }]],
+    ['- Quelbo tazza <sub>tazza in titanio</sub>', [{ kind: 'mug', material: 'titanium' }]],
+    ['- ~~Quelbo Gnat~~ <sub>fornello a gas</sub>', [{ kind: 'stove', stove: 'gas', carried: false }]],
+    ['- cup/bowl', [{ kind: 'mug' }]],
+    ['- water bottles/bladders 1 L', [{ kind: 'bottle', n: '?', ml: [1000] }]],
+    [
+      'POT->two cup aluminium pot\nMUG->steel',
+      [
+        { kind: 'pot', ml: [473], material: 'aluminium' },
+        { kind: 'mug', material: 'steel' },
+      ],
+    ],
+    [
+      '- gas stove 115 g\n- pot 1 L\n\nBringing the gas stove (115 g) rather than a fire seems like a good idea, since it saves a fair bit\nof trouble on wet days, and the pot sits on the stove better than over sticks.',
+      [
+        { kind: 'stove', g: 115, stove: 'gas' },
+        { kind: 'pot', ml: [1000] },
+      ],
+    ],
+  ],
+  not: [
+    [
+      '- 2 pots (pot 1 L, pot 2 L)',
+      [
+        { kind: 'pot', n: 2 },
+        { kind: 'pot', ml: [1000] },
+        { kind: 'pot', ml: [2000] },
+      ],
+    ],
+    [
+      '- gas stove 115 g\n- pot 1 L\n\nA pot of 2.5 L, a wide one, goes in the other pack.',
+      [
+        { kind: 'stove', g: 115, stove: 'gas' },
+        { kind: 'pot', ml: [1000] },
+        { kind: 'pot', ml: [2500] },
+      ],
+    ],
+    ['- pot/pan', [{ kind: 'pot' }, { kind: 'pan' }]],
+  ],
+};
+
+const WRAPPED: PastedClass = {
+  name: 'a paragraph broken into lines is no list',
+  cases: [
+    [
+      '- pot 1 L\n\nThere are many ways to keep the rain off, and all of them have friends among\nstoves in the shops that we saw on the way, but when the wind comes up the valley\nwindscreens help less than a wall does.',
+      [{ kind: 'pot', ml: [1000] }],
+    ],
+  ],
+  not: [
+    ['gas stove\npot 1 L\nmug', [{ kind: 'stove', stove: 'gas' }, { kind: 'pot', ml: [1000] }, { kind: 'mug' }]],
+    // Few words a line, beside lists that have bullets.
+    [
+      '- tent\n- mat\n- torch\n\npot\nmug\nstove\nspoon',
+      [{ kind: 'pot' }, { kind: 'mug' }, { kind: 'stove' }, { kind: 'utensil' }],
+    ],
+  ],
+};
+
+const SENTENCES: PastedClass = {
+  name: 'sentences of who takes things along',
+  cases: [
+    ['We each carried a bowl and a spoon.', [{ kind: 'bowl' }, { kind: 'utensil' }]],
+    ['On our trips I take a stove and a small pot.', [{ kind: 'stove' }, { kind: 'pot' }]],
+    ["La mienne se compose d'une casserole et d'une poêle.", [{ kind: 'pot' }, { kind: 'pan' }]],
+    ['Im Sommer hatten wir zwei Töpfe mit.', [{ kind: 'pot', n: 2 }]],
+    [
+      'Llevamos un hornillo de gas, una olla y dos tazas.',
+      [{ kind: 'stove', stove: 'gas' }, { kind: 'pot' }, { kind: 'mug', n: 2 }],
+    ],
+    ['Bierzemy kuchenkę i menażkę.', [{ kind: 'stove' }, { kind: 'pot' }]],
+    ['Мы берём горелку и котелок.', [{ kind: 'stove' }, { kind: 'pot', bail: '~true' }]],
+    ['Vi tog med en gryta och ett spritkök.', [{ kind: 'pot' }, { kind: 'stove', stove: 'alcohol' }]],
+  ],
+  not: [
+    ['Take the pot off the stove when it boils.', []],
+    ['You do not need a stove here.', []],
+    ['- burner, takes a 12 cm pot', [{ kind: 'stove' }]],
+  ],
+};
+
+const CAR_CAMPING: PastedClass = {
+  name: 'kit under a heading of camping by car',
+  cases: [
+    ['## Car camping\n- stove\n- pot 5 L\n- mug', [{ kind: 'stove' }, { kind: 'pot', ml: [5000] }, { kind: 'mug' }]],
+    [
+      '## Auto Camping\n- Kocher\n- Topf 5 l\n- Pfanne',
+      [{ kind: 'stove' }, { kind: 'pot', ml: [5000] }, { kind: 'pan' }],
+    ],
+  ],
+  not: [['## Car\n- petrol can 10 L\n- lighter', []]],
+};
+
 export const PASTED: readonly PastedClass[] = [
   GAS_SHARES,
   FIRST_LINES,
@@ -250,4 +451,12 @@ export const PASTED: readonly PastedClass[] = [
   HYPHENS,
   AGES,
   PARTED_TABLES,
+  BESIDE,
+  RECORDS,
+  TASKS,
+  HTML_IN_A_POST,
+  TOLD_TWICE,
+  WRAPPED,
+  SENTENCES,
+  CAR_CAMPING,
 ];

@@ -136,6 +136,7 @@ export const da: Words = {
       'unødvendig, unødvendigt, ikke nødvendig, ikke nødvendigt, behøves ikke, overflødig, bruges ikke, bliver ikke brugt, ikke i brug, bruges ikke længere, bruger jeg ikke, bruges aldrig, ikke brugt, aldrig brugt, blev ikke brugt',
     compared: 'sammenlignet med, i forhold til, kontra',
   },
+  carries: 'tager, tog, har, havde, bruger, brugte, bærer, pakker, pakkede, består af, medbringer',
   optional: 'valgfri, valgfrit, måske, eventuelt, evt',
 
   gross: 'fuld, fulde, brutto, ny',

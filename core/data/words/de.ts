@@ -160,6 +160,8 @@ export const de: Words = {
       'unnötig, überflüssig, brauche ich nicht, brauchen wir nicht, verworfen, diskutiert und verworfen, nicht nötig gewesen, weggelassen, sparen wir uns, nein, verzichte, wird nicht benutzt, nicht benutzt, wird nicht verwendet, nicht verwendet, wird nicht gebraucht, nicht gebraucht, benutze ich nicht, nutze ich nicht, nie benutzt, nie gebraucht',
     compared: 'im vergleich, verglichen mit, zum vergleich, alternative, alternativ, wäre',
   },
+  carries:
+    'nehme, nehmen, nimmt, nahm, nahmen, trage, tragen, hatte, hatten, habe, haben, hat, brauche, brauchst, braucht, brauchen, benötigt, benutze, benutzen, verwende, verwenden, packe, packen, bringe, bringt, besteht aus, bestehen aus, gehören',
   optional:
     'optional, vielleicht, evtl, evtl., eventuell, nicht nötig, brauch ich den, brauch ich das, brauche ich den, wenn platz ist, ggf., ggf, reserve',
 

@@ -146,6 +146,8 @@ export const es: Words = {
       'no hace falta, innecesario, sobra, no necesito, no se usa, no se utiliza, no lo uso, no la uso, no usado, no usada, nunca usado, nunca usada, no la usé, no lo usé',
     compared: 'comparado con, en comparación, frente a',
   },
+  carries:
+    'llevo, llevamos, lleva, llevar, llevaba, llevé, llevábamos, uso, usamos, necesito, necesitas, necesitamos, tengo, teníamos, se compone de, consta de, utilizo, utilizamos',
   optional: 'opcional, quizá, quizás, tal vez',
 
   gross: 'llena, lleno, bruto, nueva, nuevo',

@@ -154,6 +154,8 @@ export const fr: Words = {
       'inutile, pas besoin, suffisent, suffit, superflu, on s’en passe, non utilisé, non utilisée, pas utilisé, pas utilisée, ne sert pas, ne sert plus, ne servira pas, jamais utilisé, jamais utilisée, jamais servi',
     compared: 'comparé à, en comparaison, contre, par rapport à',
   },
+  carries:
+    'prends, prenons, prend, prenez, emporte, emportons, emportez, porte, portons, utilise, utilisons, avons, ai, avais, avions, faut, se compose, se composent, comprend, j’ai, j’emporte, j’utilise',
   optional: 'optionnel, facultatif, éventuellement, peut être, en option',
 
   gross: 'plein, pleine, brut, neuf, neuve',

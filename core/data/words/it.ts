@@ -146,6 +146,8 @@ export const it: Words = {
       'non serve, inutile, superfluo, non necessario, non si usa, non usato, non usata, non lo uso, non la uso, inutilizzato, inutilizzata, mai usato, mai usata',
     compared: 'rispetto a, in confronto, a confronto',
   },
+  carries:
+    'porto, portiamo, porta, portare, portato, uso, usiamo, prendo, prendiamo, serve, servono, abbiamo, avevamo, avevo, utilizzo, utilizziamo, è composto da, si compone di',
   optional: 'opzionale, facoltativo, forse, eventualmente',
 
   gross: 'piena, pieno, lordo, nuova, nuovo',

@@ -139,6 +139,7 @@ export const nl: Words = {
       'niet nodig, overbodig, onnodig, laat ik weg, niet gebruikt, wordt niet gebruikt, gebruik ik niet, gebruiken we niet, wordt nooit gebruikt, nooit gebruikt',
     compared: 'vergeleken met, in vergelijking',
   },
+  carries: 'neem, nemen, neemt, nam, namen, gebruik, gebruiken, heb, hebben, had, hadden, draag, dragen, bestaat uit',
   optional: 'optioneel, misschien, eventueel, evt',
 
   gross: 'vol, volle, bruto, nieuw, nieuwe',

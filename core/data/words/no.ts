@@ -138,6 +138,7 @@ export const no: Words = {
       'trengs ikke, unødvendig, nei takk, overflødig, dropper, brukes ikke, ikke brukt, ikke i bruk, blir ikke brukt, brukes ikke lenger, bruker ikke, bruker den ikke, brukes aldri, aldri brukt, ble ikke brukt',
     compared: 'sammenlignet med, i forhold til',
   },
+  carries: 'tar, tok, har, hadde, bruker, brukte, bærer, trenger, pakker, pakket, består av',
   optional: 'valgfritt, valgfri, kanskje, eventuelt, ev',
 
   gross: 'full, fulle, brutto, ny',

@@ -142,6 +142,8 @@ export const pl: Words = {
       'niepotrzebny, niepotrzebna, niepotrzebne, zbędny, zbędna, nie trzeba, nieużywany, nieużywana, nieużywane, nie używam, nie używamy, nie jest używany, nie jest używana',
     compared: 'w porównaniu, dla porównania',
   },
+  carries:
+    'bierzemy, biorę, bierze, wzięliśmy, wziąłem, wzięłam, zabieram, zabieramy, zabrałem, zabrałam, zabraliśmy, niosę, mamy, mieliśmy, miałem, miałam, używam, używamy, potrzebny, potrzebujesz, składa się z, pakuję',
   optional: 'opcjonalnie, opcjonalny, może, ewentualnie',
 
   gross: 'pełny, pełna, brutto, nowy, nowa',

@@ -146,6 +146,8 @@ export const pt: Words = {
       'desnecessário, desnecessária, não é preciso, não preciso, não faz falta, dispensável, não se usa, não usado, não usada, não uso, não é usado, não é usada, nunca usado, nunca usada, não usei',
     compared: 'comparado com, em comparação, face a',
   },
+  carries:
+    'levo, levamos, leva, levar, levei, levava, uso, usamos, tenho, tínhamos, preciso, precisa, é composto por, consiste em, utilizo',
   optional: 'opcional, talvez',
 
   gross: 'cheia, cheio, bruto, nova, novo',

@@ -34,7 +34,7 @@ export const sv: Words = {
     can: '~patron, ~gasburk, ~tub | ~patroner, ~gasburkar, ~tuber',
   },
   notKit:
-    '~pannlampa, ~pannlampor, ~pannkaka, ~pannkakor, ~pannkakssmet, pannkakssmet i flaska, ~pannband, ~kökshandduk, ~sovsäck, ~sovsäckar, ~vintersovsäck, ~ryggsäck, ~packsäck, ~soppåse, ~soppåsar, ~bärpåse, ~fotogenlampa, ~gasollampa, ~gaslampa, ~nalle, ~kissflaska, ~värmeflaska, ~vinflaska, ~ölflaska, ~spolarvätska, ~vindrutetorkare, ~blomkruka, ~kompass, ~salladsskål till hunden, ~hundskål, ~matskål till hunden, ~tvättskål, ~diskbalja, ~diskborste, kopp kaffe, koppar kaffe, koppar te, kopp te, kopp vatten, flaska vin, skål soppa, burk, ~burköppnare, ~flasköppnare, ~kortlek, ~vattenreningstabletter, ~värktabletter, ~tabletter mot, ~kapsyl, ~tvål, ~lockespän, ~reservpump, ~vattenfilter, ~bensin till bilen, ~spannmål, ~halsduk, ~handtagsväska, ~kniv, ~knivar, ~tält, tarp, ~yxa, ~handduk, ~hängmatta, ~skärbräda, ~kylväska, ~liggunderlag',
+    '~block, ~anteckningsblock, ~blyertspanna, ~pannlampa, ~pannlampor, ~pannkaka, ~pannkakor, ~pannkakssmet, pannkakssmet i flaska, ~pannband, ~kökshandduk, ~sovsäck, ~sovsäckar, ~vintersovsäck, ~ryggsäck, ~packsäck, ~soppåse, ~soppåsar, ~bärpåse, ~fotogenlampa, ~gasollampa, ~gaslampa, ~nalle, ~kissflaska, ~värmeflaska, ~vinflaska, ~ölflaska, ~spolarvätska, ~vindrutetorkare, ~blomkruka, ~kompass, ~salladsskål till hunden, ~hundskål, ~matskål till hunden, ~tvättskål, ~diskbalja, ~diskborste, kopp kaffe, koppar kaffe, koppar te, kopp te, kopp vatten, flaska vin, skål soppa, burk, ~burköppnare, ~flasköppnare, ~kortlek, ~vattenreningstabletter, ~värktabletter, ~tabletter mot, ~kapsyl, ~tvål, ~lockespän, ~reservpump, ~vattenfilter, ~bensin till bilen, ~spannmål, ~halsduk, ~handtagsväska, ~kniv, ~knivar, ~tält, tarp, ~yxa, ~handduk, ~hängmatta, ~skärbräda, ~kylväska, ~liggunderlag',
   tails: 'väska, fodral, påse, reparationssats, borste, diskmedel',
   heads: 'påse till, fodral till, väska för, fodral för',
   asides: 'till, för, i, på, under, av, om, som, vid, framför, bakom, över, från, mot, runt, inuti, per, ur',
@@ -138,6 +138,7 @@ export const sv: Words = {
       'behövs inte, onödig, onödigt, nej tack, överflödig, skippar, hoppar över, används inte, används ej, används inte längre, används aldrig, aldrig använd, aldrig använt, användes inte',
     compared: 'jämfört med, i jämförelse, kontra',
   },
+  carries: 'tar, tog, tagit, har, hade, använder, använde, bär, behöver, packar, packade, består av',
   optional: 'valfri, valfritt, kanske, eventuellt, ev, om det får plats',
 
   gross: 'full, fulla, brutto, ny',

@@ -220,6 +220,8 @@ export interface Words {
   /** roughly, about: before a figure. */
   readonly about: Forms;
   readonly away: Readonly<Record<AwayReason, Forms>>;
+  /** Verbs of who takes things along: I take (a pot), we carried (two), it consists of. */
+  readonly carries?: Forms;
   /** May or may not come: optional, maybe, if there is room. Still in the kit. */
   readonly optional: Forms;
 

@@ -52,20 +52,34 @@ export function isHtml(text: string): boolean {
   );
 }
 
+/** The lines from one that opens a table in HTML to the one that closes it, in a text that is none. */
+export function htmlTable(text: string, lines: readonly SourceLine[], at: number): readonly SourceLine[] {
+  if (!holds(text, lines[at], '<table')) return [];
+  const end = lines.findIndex((line, i) => i >= at && i < at + MOST_LINES && holds(text, line, '</table'));
+  return end < 0 ? [] : lines.slice(at, end + 1);
+}
+
+const MOST_LINES = 400;
+
+function holds(text: string, line: SourceLine | undefined, tag: string): boolean {
+  return line !== undefined && text.slice(line.start, line.end).toLowerCase().includes(tag);
+}
+
 interface Tag {
   readonly name: string;
   readonly closing: boolean;
   readonly end: number;
 }
 
-/** Rows of HTML: a table's rows with their cells, and what stands in any other block. One pass over the text. */
+/** Rows of HTML, in these lines of a text: a table's rows with their cells, and what stands in any other block. One pass over them. */
 export function htmlRows(text: string, lines: readonly SourceLine[], dictionary: Dictionary): Row[] {
   const rows: Row[] = [];
   let columns: readonly (Column | undefined)[] = [];
   let cells: Cell[] | undefined;
   let heads = 0;
   let cellStart = -1;
-  let blockStart = 0;
+  const textEnd = lines.at(-1)?.end ?? 0;
+  let blockStart = lines[0]?.start ?? 0;
   let block = 'p';
   let depth = 0;
   /** The last term of a list of definitions: what is said of it right below belongs to it. */
@@ -104,7 +118,7 @@ export function htmlRows(text: string, lines: readonly SourceLine[], dictionary:
       if (block === 'dt') named = rows.at(-1);
     }
   };
-  for (let at = text.indexOf('<'); at >= 0; at = text.indexOf('<', at)) {
+  for (let at = text.indexOf('<', blockStart); at >= 0 && at < textEnd; at = text.indexOf('<', at)) {
     const tag = tagAt(text, at);
     if (tag === undefined) {
       at++;
@@ -142,7 +156,7 @@ export function htmlRows(text: string, lines: readonly SourceLine[], dictionary:
     }
     at = end;
   }
-  if (cells === undefined) flush(text.length);
+  if (cells === undefined) flush(textEnd);
   return rows;
 }
 

@@ -2,12 +2,15 @@ import type { Steps } from '../../steps.js';
 import type { Dictionary } from '../text/lexicon.js';
 import { countOf, delimited, piped, spaced } from './cells.js';
 import { columnsOf, withItemColumn } from './columns.js';
-import { htmlRows, isHtml } from './html.js';
+import { htmlRows, htmlTable, isHtml } from './html.js';
 import { fusedCells, isFusedHead, unitOfHead } from './fused.js';
+import { recordAt } from './records.js';
 import type { Unit } from '../quantities/units.js';
 import { fieldRow } from './fields.js';
 import { trim } from './lines.js';
+import { unwound } from './beside.js';
 import { unstacked } from './stacked.js';
+import { withForms } from './blocks.js';
 import { plainRow } from './plain.js';
 import type { Cell, Column, Row, SourceLine } from './rows.js';
 
@@ -15,8 +18,9 @@ import type { Cell, Column, Row, SourceLine } from './rows.js';
 const LINES_A_STEP = 128;
 
 /** Parts the lines of a text, as far as they are read, into rows, in the form it is written in. */
-export function* rowsOf(text: string, lines: readonly SourceLine[], dictionary: Dictionary): Steps<readonly Row[]> {
-  if (isHtml(text)) return unstacked(text, htmlRows(text, lines, dictionary), dictionary);
+export function* rowsOf(text: string, read: readonly SourceLine[], dictionary: Dictionary): Steps<readonly Row[]> {
+  if (isHtml(text)) return unstacked(text, htmlRows(text, read, dictionary), dictionary);
+  const lines = unwound(text, read);
   const delimiter = delimiterOf(text, lines);
   const rows: Row[] = [];
   let table: Table | undefined;
@@ -25,6 +29,18 @@ export function* rowsOf(text: string, lines: readonly SourceLine[], dictionary: 
     if (i % LINES_A_STEP === 0) yield;
     const line = lines[i];
     if (line === undefined) continue;
+    const html = htmlTable(text, lines, i);
+    if (html.length > 0) {
+      rows.push(...htmlRows(text, html, dictionary));
+      i += html.length - 1;
+      continue;
+    }
+    const record = recordAt(text, lines, i, dictionary);
+    if (record !== undefined) {
+      rows.push(record);
+      i += (record.lastLine ?? record.line) - record.line;
+      continue;
+    }
     const cut = cellsOf(text, line, lines[i - 1], lines[i + 1], delimiter);
     if (cut === undefined) {
       const aligned = alignedHead(text, line, dictionary);
@@ -87,7 +103,7 @@ export function* rowsOf(text: string, lines: readonly SourceLine[], dictionary: 
       quoted: false,
     });
   }
-  return unstacked(text, withoutNumbering(text, rows), dictionary);
+  return withForms(text, unstacked(text, withoutNumbering(text, rows), dictionary));
 }
 
 interface Table {
@@ -213,11 +229,13 @@ function delimiterOf(text: string, lines: readonly SourceLine[]): ',' | ';' | un
   const full = lines.filter((line) => line.end > line.start).slice(0, 200);
   if (full.length < 3) return undefined;
   for (const mark of [';', ','] as const) {
-    const count = (line: SourceLine) => countOf(text, line.start, line.end, mark);
-    const usual = count(full[0]!);
-    if (usual < 2) continue;
-    const alike = full.filter((line) => Math.abs(count(line) - usual) <= (mark === ';' ? 1 : 0)).length;
-    if (alike * 10 >= full.length * 8) return mark;
+    const counts = full.map((line) => countOf(text, line.start, line.end, mark));
+    // The head may have more columns than the rows fill: "TYPE,CONTENT,PRIORITY,DATE" over "task,Mug,4".
+    for (const usual of new Set(counts.slice(0, 2))) {
+      if (usual < 2) continue;
+      const alike = counts.filter((count) => Math.abs(count - usual) <= (mark === ';' ? 1 : 0)).length;
+      if (alike * 10 >= full.length * 8) return mark;
+    }
   }
   return undefined;
 }

@@ -33,9 +33,12 @@ function row(type: Row['type'], line: SourceLine, start: number, end: number, le
   return { line: line.number, type, cells: [{ start, end }], level, bullet: false, quoted: false };
 }
 
-/** Org files say so at their head. */
+/** Characters of a text that tell whether its stars are headings. */
+const HEAD = 2000;
+
+/** Org files say so at their head, or have stars of several depths; else a star is a bullet. */
 function isOrg(text: string): boolean {
-  return text.startsWith('#+') || text.startsWith('* ');
+  return text.startsWith('#+') || (text.startsWith('* ') && text.slice(0, HEAD).includes('\n** '));
 }
 
 function run(text: string, at: number, end: number, char: string): number {

@@ -39,4 +39,6 @@ export interface Row {
   readonly bullet: boolean;
   /** In a quotation ("> pot"). */
   readonly quoted: boolean;
+  /** What the lines around it make of a line without a bullet: a wrapped paragraph, or a list. */
+  readonly form?: 'prose' | 'list';
 }

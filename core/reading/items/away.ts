@@ -4,6 +4,7 @@ import type { Context } from './context.js';
 import { assumed, type Draft } from './draft.js';
 import { termsOf, type Stretch } from './stretch.js';
 import type { Term } from '../text/terms.js';
+import { isInTag } from './listed.js';
 import { clauseOf, segmentOf, type Clause } from './clauses.js';
 
 export const AWAY: Readonly<Record<AwayReason, string>> = {
@@ -29,7 +30,7 @@ export function readCarried(stretch: Stretch, draft: Draft, context: Context): v
 }
 
 function reason(stretch: Stretch, draft: Draft, context: Context): string | undefined {
-  if (stretch.struck[draft.noun[0]] === true) return phrase`struck through`;
+  if (stretch.struck[draft.noun[0]] === true || isOfStruck(stretch, draft)) return phrase`struck through`;
   if (draft.quantity.grounds === 'stated' && draft.quantity.value === 0) return phrase`its count is nought`;
   if (draft.thing?.denied === true) return phrase`the line says there is none`;
   if (context.away !== undefined) return context.away;
@@ -63,6 +64,16 @@ function reason(stretch: Stretch, draft: Draft, context: Context): string | unde
     );
   if (term === undefined || isOfSome(stretch, draft, term)) return undefined;
   return AWAY[term.value as AwayReason];
+}
+
+/** "~~Zorvik Gnat~~ <sub>gas stove</sub>": the name is struck, and what a tag adds tells of it. */
+function isOfStruck(stretch: Stretch, { noun: [first] }: Draft): boolean {
+  return (
+    first > 0 &&
+    stretch.struck[0] === true &&
+    stretch.struck[first] === false &&
+    isInTag(stretch, first, stretch.struck.lastIndexOf(true, first))
+  );
 }
 
 /** So many on either side of a thing can be said of it; on an endless line the others are of other things. */

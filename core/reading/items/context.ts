@@ -27,6 +27,8 @@ export interface Context {
   readonly bulleted: boolean;
   /** Lines without a bullet are lines of the list too, not prose around it. */
   readonly plainLists: boolean;
+  /** The row is a line of a wrapped paragraph. */
+  readonly prose: boolean;
   /** Anything in the text is about cooking. */
   readonly cooks: boolean;
 }

@@ -18,7 +18,8 @@ export function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], con
     const kind = term.value as ItemKind;
     if (kind === 'fuel' && (has('otherUse') || elsewhere || (about === 'other' && !has('pieces') && !context.cooks)))
       return undefined;
-    if (about === 'car' || about === 'play' || (about === 'food' && isPackage(stretch, term, clause))) return undefined;
+    if (about === 'play' || (about === 'food' && isPackage(stretch, term, clause))) return undefined;
+    if (about === 'car' && !isVesselToCookIn(kind)) return undefined;
     if (kind === 'other-cook' && about === 'other' && isGripper(stretch, term)) return undefined;
     if (kind === 'windscreen' && (about === 'sleep' || about === 'clothes' || isJacket(stretch, term, context)))
       return undefined;
@@ -86,6 +87,11 @@ export function kindOf(stretch: Stretch, term: Term, sorts: readonly Term[], con
     about === 'fuel'
     ? 'fuel'
     : undefined;
+}
+
+/** "Car camping" heads what one cooks with too; cans, bottles and lighters under "Car" and "Repair" are of other things. */
+function isVesselToCookIn(kind: ItemKind): boolean {
+  return kind === 'pot' || kind === 'pan' || kind === 'kettle' || kind === 'stove' || kind === 'mug' || kind === 'bowl';
 }
 
 /** "Jam, one pot" under "Food": what is named first is in it. */

@@ -7,10 +7,16 @@ import type { Thing } from './things.js';
 export function isLabel(stretch: Stretch, thing: Thing, first: boolean, others: readonly Thing[]): boolean {
   const [next] = others;
   const isOf = (other: Thing) => other.kind === thing.kind && inSentence(stretch, thing.term, other.term);
-  const named = stretch.tokens[thing.term.last + 1]?.fold === ':' && next !== undefined && isOf(next);
+  const named = isLabelMark(stretch, thing.term.last + 1) && next !== undefined && isOf(next);
   if (next?.kind === thing.kind && afterSet(stretch, thing.term, next.term) > 0) return true;
   if (named || (opensLabel(stretch, thing.term) && others.some(isOf))) return true;
   return first && next?.kind === thing.kind && !thing.many && !next.many && isParted(stretch, thing.term, next.term);
+}
+
+/** ":", or an arrow: "pot -> two cup pot". */
+function isLabelMark({ tokens }: Stretch, at: number): boolean {
+  const fold = tokens[at]?.fold;
+  return fold === ':' || fold === '→' || ((fold === '-' || fold === '=') && tokens[at + 1]?.fold === '>');
 }
 
 /** "cook set 620 g (pot 310 g, pan 210 g)", "set 620 g: pot 1.5 L, …": where the parts begin of a set that is weighed as a whole; 0 where it is none. */

@@ -21,6 +21,7 @@ export function mergesWith(stretch: Stretch, owner: Thing, term: Term, kind: Ite
     return 'replace';
   if (owner.kind === 'pan' && kind === 'lid' && between === 1 && stretch.tokens[term.first - 1]?.fold === '/')
     return 'drop';
+  if (between === 1 && stretch.tokens[term.first - 1]?.fold === '/' && isEither(owner.kind, kind)) return 'drop';
   if (owner.kind === 'fuel' && kind === 'stove' && !spanBreaks(stretch, owner.term.last + 1, term.first))
     return 'replace';
   if (
@@ -44,6 +45,16 @@ export function mergesWith(stretch: Stretch, owner: Thing, term: Term, kind: Ite
   }
   if (areFlames(stretch, owner, term, kind)) return 'drop';
   return stretch.tokens[term.first - 1]?.fold === 'the' && !owner.many ? 'drop' : false;
+}
+
+/** Kinds of which one thing may be either: "cup/bowl", "water bottle/bladder", "mug/pot". */
+const EITHER: readonly (readonly ItemKind[])[] = [
+  ['mug', 'bowl', 'pot'],
+  ['bottle', 'bladder'],
+];
+
+function isEither(a: ItemKind, b: ItemKind): boolean {
+  return a !== b && EITHER.some((kinds) => kinds.includes(a) && kinds.includes(b));
 }
 
 /** "canister 230 g, half full, isobutane": a gas with no figure of its own. */
@@ -74,7 +85,7 @@ function isFoil(stretch: Stretch, noun: Term): boolean {
 }
 
 /** Whether a noun is of a set as a whole: cook set, storm set. */
-function isSet(stretch: Stretch, noun: Term): boolean {
+export function isSet(stretch: Stretch, noun: Term): boolean {
   return stretch.terms.some((term) => term.role === 'set' && term.first >= noun.first && term.last <= noun.last);
 }
 

@@ -333,6 +333,8 @@ function isAside(stretch: Stretch, term: Term, things: readonly Thing[], context
     if (stretch.tokens[at]?.fold === '=') return true;
     if ((stretch.breaks[at + 1] ?? 0) > 0 || stretch.tokens[at]?.type !== 'word') return false;
     if (termsOf(stretch, 'away').some((away) => away.first <= at && away.last >= at)) return false;
+    // "I take a stove", not "a burner takes a pot".
+    if (things.length === 0 && termsOf(stretch, 'carries').some(({ last }) => last === at)) return false;
     const content = termsOf(stretch, 'notKit').some((other) => other.first < at && other.last === at);
     if (content && term.role === 'fuelTypes') return false;
     const aside = stretch.terms.find(
