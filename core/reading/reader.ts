@@ -11,6 +11,7 @@ import { findTerms } from './text/terms.js';
 import { tokenise, type Token } from './text/tokens.js';
 import { applyFigures, besideOf, besideRow, figuresOf } from './items/columns.js';
 import { alternativeOf, furtherOf } from './items/alternatives.js';
+import { shareTraits } from './items/traits.js';
 import { unnamedPot, unnamedStove } from './items/unnamed.js';
 import type { Context } from './items/context.js';
 import { draftsOf, fill } from './items/index.js';
@@ -268,6 +269,7 @@ export class Reader {
     for (const draft of drafts) fill(stretch, draft, parts, context, this.order);
     shareCount(stretch, drafts);
     sharePerson(stretch, drafts);
+    shareTraits(stretch, drafts);
     if (row.cells.length === 1) shareMass(stretch, drafts);
     for (const draft of [...drafts]) {
       const other = alternativeOf(stretch, draft);

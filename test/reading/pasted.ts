@@ -443,6 +443,97 @@ const CAR_CAMPING: PastedClass = {
   not: [['## Car\n- petrol can 10 L\n- lighter', []]],
 };
 
+const gas = (net: number | string, n = 1) => ({ kind: 'fuel', ...(n === 1 ? {} : { n }), fuel: 'gas', net });
+
+const CANISTERS: PastedClass = {
+  name: 'canisters of several sizes, and half-full ones',
+  cases: [
+    ['- 3 gas canisters: 450 g, 230 g, 110 g', [gas(450), gas(230), gas(110)]],
+    ['- Gas: 3 Kartuschen 450 g, 230 g, 110 g', [gas(450), gas(230), gas(110)]],
+    ['- 2 cartouches de gaz : 230 g, 110 g', [gas(230), gas(110)]],
+    ['- 2 cartuchos de gas: 230 g, 110 g', [gas(230), gas(110)]],
+    ['- gas: 1 x 450 g, 2 x 230 g, one half-full 110 g', [gas(450), gas(230, 2), gas('~55')]],
+    ['- gas canister 230 g, half empty', [gas('~115')]],
+    ['- Gaskartusche 230 g, halb voll', [{ kind: 'fuel', fuel: '~gas', net: '~115' }]],
+    ['- cartouche de gaz 230 g, à moitié vide', [gas('~115')]],
+    ['- cartucho de gas 230 g, medio vacío', [gas('~115')]],
+  ],
+  not: [
+    ['- 3 gas canisters 230 g', [gas(230, 3)]],
+    ['- gas canister 230 g, full 380 g', [{ ...gas(230), g: 380 }]],
+  ],
+};
+
+const FUEL_IN_BOTTLES: PastedClass = {
+  name: 'what a fuel is in is no bottle of water and no more fuel',
+  cases: [
+    ['- petrol 2 L (2 bottles 1 L)', [{ kind: 'fuel', fuel: 'liquid-fuel', liquid: 2000 }]],
+    ['- petrol: 1.5 litres (0.5 L bottle + 1 L bottle)', [{ kind: 'fuel', fuel: 'liquid-fuel', liquid: 1500 }]],
+    ['- Benzin 2 l (2 Flaschen 1 l)', [{ kind: 'fuel', fuel: 'liquid-fuel', liquid: 2000 }]],
+    ['- bensin 2 l (2 flaskor 1 l)', [{ kind: 'fuel', fuel: 'liquid-fuel', liquid: 2000 }]],
+  ],
+  not: [['- water bottle 1 L (bottle, steel)', [{ kind: 'bottle', ml: [1000], material: 'steel' }]]],
+};
+
+const MATERIALS: PastedClass = {
+  name: 'the material of a handle, and the wood of a wood stove, are not the pot’s',
+  cases: [
+    ['- pot 1 L, lid, wooden handle', [{ kind: 'pot', ml: [1000], lid: true, handles: true }]],
+    ['- pot 2 L with lid for the wood stove', [{ kind: 'pot', ml: [2000], lid: true }]],
+  ],
+  not: [['- pot 1 L, steel, folding handles', [{ kind: 'pot', ml: [1000], material: 'steel', handles: true }]]],
+};
+
+const BOTH: PastedClass = {
+  name: 'what is said of both is of each',
+  cases: [
+    [
+      '- 2.5 L pot + 1.8 L pot, both with lids and folding handles',
+      [
+        { kind: 'pot', ml: [2500], lid: true, handles: true },
+        { kind: 'pot', ml: [1800], lid: true, handles: true },
+      ],
+    ],
+    [
+      '- Topf 2,5 l + Topf 1,8 l, beide mit Deckel',
+      [
+        { kind: 'pot', ml: [2500], lid: true },
+        { kind: 'pot', ml: [1800], lid: true },
+      ],
+    ],
+  ],
+  not: [
+    [
+      '- pot 2.5 L, pot 1.8 L with lid',
+      [
+        { kind: 'pot', ml: [2500] },
+        { kind: 'pot', ml: [1800], lid: true },
+      ],
+    ],
+  ],
+};
+
+const NAMES: PastedClass = {
+  name: 'names that the reader did not know',
+  cases: [
+    ['- pressure cooker 6 L, two handles', [{ kind: 'pot', ml: [6000], handles: true }]],
+    ['- 2 plywood boards for the stoves', [{ kind: 'other-cook', n: 2, material: 'wood', role: 'board' }]],
+    ['- water drums 2 × 20 L', [{ kind: 'bottle', n: 2, ml: [20000] }]],
+    ['- dromedary bag\n- hydration pack', [{ kind: 'bladder' }, { kind: 'bladder' }]],
+    [
+      '- Gasrechaud\n- Propanflasche 5 kg',
+      [
+        { kind: 'stove', stove: 'gas' },
+        { kind: 'fuel', fuel: 'gas', mix: 'propane', net: 5000 },
+      ],
+    ],
+    ['- gas stove on its canister', [{ kind: 'stove', stove: 'gas', form: 'upright' }]],
+    ['- autocuiseur 6 l', [{ kind: 'pot', ml: [6000] }]],
+    ['- скороварка 6 л', [{ kind: 'pot', ml: [6000] }]],
+  ],
+  not: [['- water treatment tabs\n- pan scraper', []]],
+};
+
 export const PASTED: readonly PastedClass[] = [
   GAS_SHARES,
   FIRST_LINES,
@@ -459,4 +550,9 @@ export const PASTED: readonly PastedClass[] = [
   WRAPPED,
   SENTENCES,
   CAR_CAMPING,
+  CANISTERS,
+  FUEL_IN_BOTTLES,
+  MATERIALS,
+  BOTH,
+  NAMES,
 ];

@@ -1150,6 +1150,8 @@ const sentences: Readonly<Record<string, string>> = {
   'butane with propane boils about as an isobutane mix does':
     'le butane avec du propane bout à peu près comme un mélange d’isobutane',
   'write the shares of the gases': 'écrire les parts des gaz',
+  'half of the can is taken to be left': 'la moitié de la cartouche est censée rester',
+  'write the grams that are left': 'écrire les grammes qui restent',
   'a set of these sizes is taken for pots': 'un lot de ces tailles est pris pour des popotes',
   'a metal thing of this size is taken for a pot': 'une chose en métal de cette taille est prise pour une popote',
   'a thing of this size with a lid is taken for a pot':

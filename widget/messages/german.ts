@@ -1157,6 +1157,8 @@ const sentences: Readonly<Record<string, string>> = {
     'etwas mit Schlauch oder zum Aufschrauben auf eine Kartusche gilt als Kocher',
   'butane with propane boils about as an isobutane mix does': 'Butan mit Propan siedet etwa wie ein Isobutan-Gemisch',
   'write the shares of the gases': 'die Anteile der Gase angeben',
+  'half of the can is taken to be left': 'die Hälfte der Kartusche gilt als noch voll',
+  'write the grams that are left': 'die Gramm angeben, die noch da sind',
   'a set of these sizes is taken for pots': 'ein Satz in diesen Größen gilt als Töpfe',
   'a metal thing of this size is taken for a pot': 'etwas aus Metall in dieser Größe gilt als Topf',
   'a thing of this size with a lid is taken for a pot': 'etwas in dieser Größe mit Deckel gilt als Topf',

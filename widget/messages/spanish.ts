@@ -1142,6 +1142,8 @@ const sentences: Readonly<Record<string, string>> = {
   'butane with propane boils about as an isobutane mix does':
     'el butano con propano hierve más o menos como una mezcla de isobutano',
   'write the shares of the gases': 'escribir las proporciones de los gases',
+  'half of the can is taken to be left': 'se toma que queda la mitad del cartucho',
+  'write the grams that are left': 'escribir los gramos que quedan',
   'a set of these sizes is taken for pots': 'un juego de estos tamaños se toma por ollas',
   'a metal thing of this size is taken for a pot': 'algo de metal de este tamaño se toma por olla',
   'a thing of this size with a lid is taken for a pot': 'algo de este tamaño con tapa se toma por olla',

@@ -8,7 +8,7 @@ export const da: Words = {
     'af, uden, hvad, noget, nogle, mig, os, efter, hvis, bliver, meget, kun, selv, sammen, hjem, og, med, til, ikke',
 
   kinds: {
-    pot: '~gryde, ~kasserolle, ~kogekar, ~grydesæt, ~kogesæt, ~kogegrej, ~kogekedel, feltgryde, ~bålgryde, ~stormgryde, ~gryden, ~kasserollen, ~kasserollesæt, ~kogekarsæt, ~kogekarret, ~kogesættet, dutch oven | ~gryder, ~kasseroller, ~kogekar, ~grydesæt, ~gryderne',
+    pot: '~trykkoger, ~gryde, ~kasserolle, ~kogekar, ~grydesæt, ~kogesæt, ~kogegrej, ~kogekedel, feltgryde, ~bålgryde, ~stormgryde, ~gryden, ~kasserollen, ~kasserollesæt, ~kogekarsæt, ~kogekarret, ~kogesættet, dutch oven | ~gryder, ~kasseroller, ~kogekar, ~grydesæt, ~gryderne',
     mug: 'kop, ~krus, kåsa, kuksa, ~termokop, ~drikkekop, ~kaffekop, ~metalkop, ~bæger, koppen, ~kruset, ~turkop, ~tekop, ~foldekop, ~plastikkop, ~plastkop, ~campingkop, ~termokrus, ~emaljekop | kopper, ~kaffekopper, ~krus, ~bægre, kopperne, ~turkopper, ~tekopper, ~foldekopper, ~plastikkopper, ~plastkopper, ~drikkekopper, ~metalkopper, ~termokopper, ~campingkopper, kåser, ~emaljekopper',
     kettle:
       '~kedel, ~vandkedel, ~kaffekedel, ~tekedel, ~kaffekande, ~tekande, ~kedlen, ~vandkoger | ~kedler, ~kaffekander, ~tekander, ~vandkedler',
@@ -137,6 +137,8 @@ export const da: Words = {
     compared: 'sammenlignet med, i forhold til, kontra',
   },
   carries: 'tager, tog, har, havde, bruger, brugte, bærer, pakker, pakkede, består af, medbringer',
+  halfFull: 'halvfuld, halvtom, halvfulde',
+  both: 'begge',
   optional: 'valgfri, valgfrit, måske, eventuelt, evt',
 
   gross: 'fuld, fulde, brutto, ny',

@@ -14,14 +14,14 @@ export const de: Words = {
     pan: '~pfanne, ~pfännchen, pfanne/deckel, pfannendeckel, deckelpfanne | ~pfannen',
     lid: '~deckel',
     stove:
-      '~kocher, ~brenner, ~hobo, ~kochsystem, holzvergaser, hobokocher, kochstelle, ~feuerstelle tragbar, ~gasherd, hobo ofen, holzöfchen, ~raketenofen, campingherd, ~gaskocherl, 2 flammherd, ~kochplatte, benziner | ~kochern, ~brennern, ~kochplatten, ~gasherde',
-    fuel: '~kartusche, ~gaskartusche, ~schraubkartusche, ~stechkartusche, ~ventilkartusche, ~gasflasche, gas, ~brennstoff, ~brennstoffflasche, ~spiritusflasche, ~benzinflasche, ~petroleumflasche, ~tankflasche, ~gasdose, brennstoffvorrat, ~kraftstoffflasche, ~holzkohle, ~grillkohle, brennmaterial, ~gasbüchse, ~gasfläschchen, ~gaspatrone | ~kartuschen, ~gaskartuschen, ~gasflaschen, ~brennstoffflaschen, ~benzinflaschen, ~spiritusflaschen, ~gasdosen, ~gasbüchsen, ~gaspatronen, ~brennstoffvorräte',
+      '~gasrechaud, ~rechaud, ~kocher, ~brenner, ~hobo, ~kochsystem, holzvergaser, hobokocher, kochstelle, ~feuerstelle tragbar, ~gasherd, hobo ofen, holzöfchen, ~raketenofen, campingherd, ~gaskocherl, 2 flammherd, ~kochplatte, benziner | ~kochern, ~brennern, ~kochplatten, ~gasherde',
+    fuel: '~propanflasche, ~butanflasche, ~kartusche, ~gaskartusche, ~schraubkartusche, ~stechkartusche, ~ventilkartusche, ~gasflasche, gas, ~brennstoff, ~brennstoffflasche, ~spiritusflasche, ~benzinflasche, ~petroleumflasche, ~tankflasche, ~gasdose, brennstoffvorrat, ~kraftstoffflasche, ~holzkohle, ~grillkohle, brennmaterial, ~gasbüchse, ~gasfläschchen, ~gaspatrone | ~kartuschen, ~gaskartuschen, ~gasflaschen, ~brennstoffflaschen, ~benzinflaschen, ~spiritusflaschen, ~gasdosen, ~gasbüchsen, ~gaspatronen, ~brennstoffvorräte',
     windscreen: '~windschutz, ~windschirm, ~windschild, ~windfang, ~windabweiser, ~windschott',
     bottle:
       '~flasche, ~trinkflasche, ~feldflasche, ~wasserflasche, ~thermosflasche, ~thermoskanne, ~isolierkanne, ~isolierflasche, thermos, ~weithalsflasche, ~wasserkanister, ~petflasche, pet flasche, ~isokanne, ~trinkkanister, ~kanister, ~isokannen, ~wasserkanne | ~flaschen, ~trinkflaschen, ~feldflaschen, ~wasserflaschen, ~thermoskannen, ~thermosflaschen, ~wasserkannen',
     bladder:
       '~wassersack, ~wasserbeutel, ~trinkblase, ~trinksystem, ~faltkanister, ~faltflasche, ~wasserblase, ~trinkbeutel, ~falteimer, ~weichflasche, ~softflasche, ~wassertank | ~wassersäcke, ~wasserbeutel, ~trinkblasen, ~faltflaschen, ~softflaschen',
-    bowl: '~schüssel, ~schale, ~napf, teller tief, tiefer teller, suppenteller, müslischale | ~schüsseln, ~schalen, ~näpfe, tiefe teller, teller (tief)',
+    bowl: '~müslitopf, ~müslischale, ~schüssel, ~schale, ~napf, teller tief, tiefer teller, suppenteller, müslischale | ~schüsseln, ~schalen, ~näpfe, tiefe teller, teller (tief)',
     utensil:
       '~löffel, ~göffel, ~gabel, ~besteck, ~kelle, ~pfannenwender, ~schneebesen, essstäbchen, ~grillzange, spork, ~schöpfer, ~küchenzange, ~schwingbesen | ~löffeln, ~gabeln, ~löffel',
     'other-cook':
@@ -71,7 +71,7 @@ export const de: Words = {
     remote: 'schlauchkocher, mit schlauch, schlauch, bodenkocher, fernkocher, mit leitung',
   },
   fuelTypes: {
-    gas: 'gas, propan, butan, isobutan, campinggas, flüssiggas, schraubgas',
+    gas: 'gas, propanflasche, butanflasche, propan, butan, isobutan, campinggas, flüssiggas, schraubgas',
     alcohol: 'spiritus, brennspiritus, alkohol, bioethanol, ethanol, brennsprit',
     wood: 'brennholz, holzkohle, grillkohle, briketts, pellets',
     'liquid-fuel':
@@ -81,10 +81,10 @@ export const de: Words = {
   },
   tablets: 'tabletten',
   gasMixes: {
-    butane: 'butan',
+    butane: 'butan, butanflasche',
     isobutane: 'isobutan, iso butan',
     winter: 'wintergas, wintermischung, winter gas, winterkartusche, vierjahreszeitengas',
-    propane: 'propan',
+    propane: 'propan, propanflasche',
   },
   roles: {
     gripper:
@@ -162,6 +162,8 @@ export const de: Words = {
   },
   carries:
     'nehme, nehmen, nimmt, nahm, nahmen, trage, tragen, hatte, hatten, habe, haben, hat, brauche, brauchst, braucht, brauchen, benötigt, benutze, benutzen, verwende, verwenden, packe, packen, bringe, bringt, besteht aus, bestehen aus, gehören',
+  halfFull: 'halb voll, halbvoll, halbvolle, halb leer, halbleer, halbleere',
+  both: 'beide, alle mit, jeweils mit',
   optional:
     'optional, vielleicht, evtl, evtl., eventuell, nicht nötig, brauch ich den, brauch ich das, brauche ich den, wenn platz ist, ggf., ggf, reserve',
 

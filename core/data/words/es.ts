@@ -148,6 +148,8 @@ export const es: Words = {
   },
   carries:
     'llevo, llevamos, lleva, llevar, llevaba, llevé, llevábamos, uso, usamos, necesito, necesitas, necesitamos, tengo, teníamos, se compone de, consta de, utilizo, utilizamos',
+  halfFull: 'medio llena, medio vacía, medio lleno, medio vacío',
+  both: 'ambas, ambos, las dos, los dos',
   optional: 'opcional, quizá, quizás, tal vez',
 
   gross: 'llena, lleno, bruto, nueva, nuevo',

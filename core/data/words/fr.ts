@@ -9,7 +9,7 @@ export const fr: Words = {
   headFirst: true,
 
   kinds: {
-    pot: 'popote, casserole, gamelle, marmite, faitout, cocotte, chaudron, poêlon, bouilleur, quart casserole, tasse popote, set de cuisson, batterie de cuisine, kit popote, fait tout, popotte, dutch oven, tasse casserole, set popote, ensemble popote, kit gamelle, caquelon | popotes, casseroles, gamelles, marmites, faitouts, cocottes, popottes, chaudrons, bouilleurs, batteries de cuisine, sets de cuisson, dutch ovens',
+    pot: 'cocotte minute, autocuiseur, popote, casserole, gamelle, marmite, faitout, cocotte, chaudron, poêlon, bouilleur, quart casserole, tasse popote, set de cuisson, batterie de cuisine, kit popote, fait tout, popotte, dutch oven, tasse casserole, set popote, ensemble popote, kit gamelle, caquelon | popotes, casseroles, gamelles, marmites, faitouts, cocottes, popottes, chaudrons, bouilleurs, batteries de cuisine, sets de cuisson, dutch ovens',
     mug: 'mug, tasse, gobelet, quart, timbale, bol tasse, kuksa, chope, verre pliable, verre en plastique, verre plastique, godet, ecocup | mugs, tasses, gobelets, quarts, timbales, chopes, verres pliables, verres en plastique, godets, ecocups, verres',
     kettle: 'bouilloire, cafetière à feu, théière | bouilloires, théières',
     pan: 'poêle, poêle à frire, sauteuse, crêpière, poêle pliante, plancha, galettière | poêles, sauteuses, crêpières, planchas',
@@ -156,6 +156,8 @@ export const fr: Words = {
   },
   carries:
     'prends, prenons, prend, prenez, emporte, emportons, emportez, porte, portons, utilise, utilisons, avons, ai, avais, avions, faut, se compose, se composent, comprend, j’ai, j’emporte, j’utilise',
+  halfFull: 'à moitié pleine, à moitié vide, à moitié plein, moitié pleine, moitié vide',
+  both: 'les deux, tous deux, toutes deux',
   optional: 'optionnel, facultatif, éventuellement, peut être, en option',
 
   gross: 'plein, pleine, brut, neuf, neuve',

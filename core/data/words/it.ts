@@ -148,6 +148,8 @@ export const it: Words = {
   },
   carries:
     'porto, portiamo, porta, portare, portato, uso, usiamo, prendo, prendiamo, serve, servono, abbiamo, avevamo, avevo, utilizzo, utilizziamo, è composto da, si compone di',
+  halfFull: 'mezza piena, mezza vuota, mezzo pieno, mezzo vuoto',
+  both: 'entrambe, entrambi, tutte e due',
   optional: 'opzionale, facoltativo, forse, eventualmente',
 
   gross: 'piena, pieno, lordo, nuova, nuovo',

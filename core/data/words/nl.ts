@@ -8,7 +8,7 @@ export const nl: Words = {
     'de, het, een, en, van, met, voor, is, niet, op, aan, zijn, ook, maar, wij, we, ik, bij, zelf, geen, naar, elke, ieder, zo',
 
   kinds: {
-    pot: '~pan, ~kookpan, ~pannenset, ~hordenpan, ~kookpot, ~steelpan, ~soeppan, ~frituurpan, ~kookset, ~wildketel, ~pannetje, ~gamel, ~braadpan, ~kookpotje, ~kookpotten, ~kookpotjes, dutch oven, ~kookketel, ~pannensetje, ~kooksetje | ~pannen, ~kookpannen, ~pannetjes, ~steelpannen, ~soeppannen, ~braadpannen, ~kookketels, ~hordenpannen',
+    pot: '~snelkookpan, ~hogedrukpan, ~pan, ~kookpan, ~pannenset, ~hordenpan, ~kookpot, ~steelpan, ~soeppan, ~frituurpan, ~kookset, ~wildketel, ~pannetje, ~gamel, ~braadpan, ~kookpotje, ~kookpotten, ~kookpotjes, dutch oven, ~kookketel, ~pannensetje, ~kooksetje | ~pannen, ~kookpannen, ~pannetjes, ~steelpannen, ~soeppannen, ~braadpannen, ~kookketels, ~hordenpannen',
     mug: '~mok, ~beker, ~kop, ~kroes, ~kopje, ~drinkbeker, ~mokje, ~thermosbeker, ~kroesje | ~mokken, ~bekers, ~koppen, ~kroezen, ~kopjes, ~bekertjes, ~drinkbekers, ~mokjes, ~kroesjes, glazen',
     kettle:
       '~ketel, ~fluitketel, ~waterketel, ~theepot, ~theeketel, ~waterkoker, ~theekan, ~koffieketel | ~ketels, ~fluitketels, ~waterketels, ~theepotten, ~theeketels',
@@ -140,6 +140,8 @@ export const nl: Words = {
     compared: 'vergeleken met, in vergelijking',
   },
   carries: 'neem, nemen, neemt, nam, namen, gebruik, gebruiken, heb, hebben, had, hadden, draag, dragen, bestaat uit',
+  halfFull: 'half vol, halfvol, halfvolle, half leeg, halfleeg',
+  both: 'beide, allebei',
   optional: 'optioneel, misschien, eventueel, evt',
 
   gross: 'vol, volle, bruto, nieuw, nieuwe',

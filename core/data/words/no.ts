@@ -8,7 +8,7 @@ export const no: Words = {
     'og, med, det, som, for, er, på, at, av, den, ikke, til, jeg, vi, uten, fra, hver, en, et, men, der, må, også, m',
 
   kinds: {
-    pot: '~kjele, ~gryte, ~kokekar, ~kokesett, ~kjelesett, ~gryter sett, ~kasserolle, ~kjelen, ~gryten, ~gryta, ~kasserollen, ~kokekarsett, ~kasserollesett, ~grytesett, dutch oven, ~støpejernsgryte, ~kokesettet | ~kjeler, ~gryter, ~kokekar, ~kasseroller, ~kjelene, ~grytene, ~kjelar',
+    pot: '~trykkoker, ~kjele, ~gryte, ~kokekar, ~kokesett, ~kjelesett, ~gryter sett, ~kasserolle, ~kjelen, ~gryten, ~gryta, ~kasserollen, ~kokekarsett, ~kasserollesett, ~grytesett, dutch oven, ~støpejernsgryte, ~kokesettet | ~kjeler, ~gryter, ~kokekar, ~kasseroller, ~kjelene, ~grytene, ~kjelar',
     mug: '~kopp, ~krus, ~kåsa, ~kuksa, ~termokopp, ~koppen, ~kruset, ~kåse, ~beger, ~termokrus | ~kopper, ~kåser, ~koppene, ~begre, ~koppar, ~kuksaer, ~krus',
     kettle:
       '~kaffekjele, ~svartkjel, ~vannkjele, ~tekanne, ~kaffekjel, ~kjel, ~kaffekjelen, ~kaffikjel, ~kaffekanne, ~tekjele, ~vannkoker | ~kaffekjeler, ~kaffekanner, ~svartkjeler, ~tekanner, ~vannkjeler',
@@ -139,6 +139,8 @@ export const no: Words = {
     compared: 'sammenlignet med, i forhold til',
   },
   carries: 'tar, tok, har, hadde, bruker, brukte, bærer, trenger, pakker, pakket, består av',
+  halfFull: 'halvfull, halvtom, halvfulle',
+  both: 'begge',
   optional: 'valgfritt, valgfri, kanskje, eventuelt, ev',
 
   gross: 'full, fulle, brutto, ny',

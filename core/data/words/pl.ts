@@ -8,7 +8,7 @@ export const pl: Words = {
   headFirst: true,
 
   kinds: {
-    pot: 'garnek, garnka, garnkiem, garnuszek, menażka, menażki, menażkę, kociołek, kociołka, kociołkiem, rondel, rondelek, kocioł, zestaw garnków, saganek, garneczek, menażką, rondla, zestaw menażek, zestaw kuchenny, kocioł żeliwny, dutch oven, kotlik, gar | garnki, garnków, menażek, kociołki, rondle, garnuszki, garneczki, rondelki, kociołków, kotły, kotliki, gary, zestawy garnków, menażkami, garnkami',
+    pot: 'szybkowar, garnek, garnka, garnkiem, garnuszek, menażka, menażki, menażkę, kociołek, kociołka, kociołkiem, rondel, rondelek, kocioł, zestaw garnków, saganek, garneczek, menażką, rondla, zestaw menażek, zestaw kuchenny, kocioł żeliwny, dutch oven, kotlik, gar | garnki, garnków, menażek, kociołki, rondle, garnuszki, garneczki, rondelki, kociołków, kotły, kotliki, gary, zestawy garnków, menażkami, garnkami',
     mug: 'kubek, kubka, kubkiem, filiżanka, kubeczek, szklanka, kubeczka, kuksa, termokubek, kubek termiczny, filiżankę | kubki, kubków, kubeczki, filiżanki, szklanki, kubeczków, filiżanek, szklanek, kubkami, termokubki, kuksy',
     kettle: 'czajnik, czajniczek, czajnika, imbryk, czajniczka, czajnikiem | czajniki, czajników, imbryki, czajniczki',
     pan: 'patelnia, patelni, patelnię, patelenka, patelnią, patelenkę, grill patelnia, patelnia grillowa | patelnie, patelenki',
@@ -144,6 +144,8 @@ export const pl: Words = {
   },
   carries:
     'bierzemy, biorę, bierze, wzięliśmy, wziąłem, wzięłam, zabieram, zabieramy, zabrałem, zabrałam, zabraliśmy, niosę, mamy, mieliśmy, miałem, miałam, używam, używamy, potrzebny, potrzebujesz, składa się z, pakuję',
+  halfFull: 'w połowie pełny, w połowie pusty, do połowy pełny, w połowie pełna',
+  both: 'oba, obie, obydwa',
   optional: 'opcjonalnie, opcjonalny, może, ewentualnie',
 
   gross: 'pełny, pełna, brutto, nowy, nowa',

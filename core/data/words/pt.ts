@@ -148,6 +148,8 @@ export const pt: Words = {
   },
   carries:
     'levo, levamos, leva, levar, levei, levava, uso, usamos, tenho, tínhamos, preciso, precisa, é composto por, consiste em, utilizo',
+  halfFull: 'meio cheia, meio vazia, meio cheio, meio vazio',
+  both: 'ambas, ambos, as duas',
   optional: 'opcional, talvez',
 
   gross: 'cheia, cheio, bruto, nova, novo',

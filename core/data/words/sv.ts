@@ -8,7 +8,7 @@ export const sv: Words = {
     'och, med, det, som, för, är, på, att, av, den, ett, inte, till, jag, vi, utan, från, var, i, om, till, allt',
 
   kinds: {
-    pot: '~kastrull, ~gryta, ~kokkärl, ~kokkittel, ~snökastrull, ~grytset, ~kastrullset, ~kokset, ~kokgryta, ~kastrullen, ~grytan, ~kokkärlet, ~kastrullsats, ~grytsats, ~kokkärlsset, gjutjärnsgryta, dutch oven, ~kokkärlen | ~kastruller, ~grytor, ~kokkärl, ~kastrullerna, ~grytorna',
+    pot: '~tryckkokare, ~kastrull, ~gryta, ~kokkärl, ~kokkittel, ~snökastrull, ~grytset, ~kastrullset, ~kokset, ~kokgryta, ~kastrullen, ~grytan, ~kokkärlet, ~kastrullsats, ~grytsats, ~kokkärlsset, gjutjärnsgryta, dutch oven, ~kokkärlen | ~kastruller, ~grytor, ~kokkärl, ~kastrullerna, ~grytorna',
     mug: '~mugg, ~kopp, ~kåsa, ~termosmugg, ~bägare, guksi, ~muggen, ~koppen, ~kåsan, ~bägaren, kuksa, ~plåtmuggen, drickmugg | ~muggar, ~koppar, ~kåsor, ~muggarna, ~kopparna, ~kåsorna, kuksor, guksier, ~bägare',
     kettle:
       '~kittel, ~kaffepanna, ~vattenkittel, ~tekanna, ~kaffekittel, ~kitteln, ~kaffepannan, ~vattenkokare, ~kaffehurra, ~tekittel | ~kittlar, ~kaffepannor, ~tekannor',
@@ -139,6 +139,8 @@ export const sv: Words = {
     compared: 'jämfört med, i jämförelse, kontra',
   },
   carries: 'tar, tog, tagit, har, hade, använder, använde, bär, behöver, packar, packade, består av',
+  halfFull: 'halvfull, halvtom, halvfulla',
+  both: 'båda',
   optional: 'valfri, valfritt, kanske, eventuellt, ev, om det får plats',
 
   gross: 'full, fulla, brutto, ny',

@@ -222,6 +222,10 @@ export interface Words {
   readonly away: Readonly<Record<AwayReason, Forms>>;
   /** Verbs of who takes things along: I take (a pot), we carried (two), it consists of. */
   readonly carries?: Forms;
+  /** A can of which half is gone. */
+  readonly halfFull?: Forms;
+  /** Before what several things named before have in common: (two pots), both (with lids). */
+  readonly both?: Forms;
   /** May or may not come: optional, maybe, if there is room. Still in the kit. */
   readonly optional: Forms;
 

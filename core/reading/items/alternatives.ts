@@ -112,13 +112,14 @@ function countedSorts(stretch: Stretch, draft: Draft): Draft[] {
   const gas = draft.kind === 'fuel' && draft.fuelType.grounds !== 'missing' && draft.fuelType.value === 'gas';
   const sizes = sizesOf(stretch, draft, gas);
   if (sizes.length < 2) return [];
+  const listed = gas && isCountOf(stretch, draft, sizes);
   const sorts: Pick<Draft, 'quantity' | 'capacitiesMl' | 'fuelMassG' | 'massG'>[] = [];
   let last = draft.from - 1;
   for (const [i, size] of sizes.entries()) {
-    const count = countBefore(stretch, size.first, last);
+    const count = listed ? undefined : countBefore(stretch, size.first, last);
     const from = last < draft.noun[0] && draft.noun[1] < size.first ? draft.noun[1] + 1 : last + 1;
     const joined = i === 0 || isJoined(stretch, from, count?.at ?? size.first);
-    const added = gas && (i === 0 || stretch.tokens[from]?.fold === '+');
+    const added = gas && (listed || i === 0 || stretch.tokens[from]?.fold === '+');
     if (!joined || (count === undefined && !added)) return [];
     const quantity =
       count === undefined
@@ -127,7 +128,7 @@ function countedSorts(stretch: Stretch, draft: Draft): Draft[] {
     sorts.push({
       quantity,
       capacitiesMl: gas ? [] : [size.given],
-      fuelMassG: gas ? size.given : MISSING,
+      fuelMassG: gas ? leftIn(stretch, size, last) : MISSING,
       massG: MISSING,
     });
     last = size.last;
@@ -135,6 +136,30 @@ function countedSorts(stretch: Stretch, draft: Draft): Draft[] {
   const [own, ...further] = sorts;
   Object.assign(draft, own, { massG: gas ? MISSING : draft.massG });
   return further.map((one) => ({ ...draft, ...one }));
+}
+
+/** "3 gas canisters: 450 g, 230 g, 110 g": as many sizes as are counted. */
+function isCountOf(stretch: Stretch, draft: Draft, sizes: readonly Size[]): boolean {
+  const count = countBefore(stretch, draft.noun[0], draft.from - 1);
+  return count?.value === sizes.length && sizes.every(({ first }) => first > draft.noun[1]);
+}
+
+/** "one half-full 110 g": half of what the can holds. */
+function leftIn(stretch: Stretch, size: Size, after: number): Draft['fuelMassG'] {
+  const half = termsOf(stretch, 'halfFull').some(({ first, last }) => first > after && last < size.first);
+  return half ? halved(size.given) : size.given;
+}
+
+/** What is left of a can of which half is gone. */
+export function halved(given: Draft['fuelMassG']): Draft['fuelMassG'] {
+  if (given.grounds === 'missing') return given;
+  const span = given.grounds === 'worked-out' ? undefined : given.span;
+  return assumed(
+    given.value / 2,
+    phrase`half of the can is taken to be left`,
+    phrase`write the grams that are left`,
+    span,
+  );
 }
 
 /** What tells the sizes of a thing: volumes; of gas the grams in a can, which need no unit. None where one is of a full can. */
@@ -160,6 +185,7 @@ function countBefore(stretch: Stretch, before: number, after: number): { at: num
     const word = termsOf(stretch, 'number').find((term) => term.last === at && Number.isInteger(term.value));
     if (word !== undefined) return { at, value: Number(word.value) };
     if (termsOf(stretch, 'article').some((term) => term.last === at)) return { at, value: 1 };
+    if (termsOf(stretch, 'halfFull').some((term) => term.first <= at && term.last >= at)) continue;
     if (!isAdjective(stretch, at) && !isMark(stretch, at) && stretch.tokens[at]?.fold !== '(') return undefined;
   }
   return undefined;
@@ -184,7 +210,9 @@ function isJoined(stretch: Stretch, from: number, to: number): boolean {
     const token = stretch.tokens[at];
     const sign = token?.type === 'sign' && '),+&/'.includes(token.fold);
     const own = (plus || token?.gap === 0) && isAdjective(stretch, at);
-    if (!sign && !own && !termsOf(stretch, 'and').some((term) => term.first <= at && term.last >= at)) return false;
+    const half = termsOf(stretch, 'halfFull').some((term) => term.first <= at && term.last >= at);
+    if (!sign && !own && !half && !termsOf(stretch, 'and').some((term) => term.first <= at && term.last >= at))
+      return false;
   }
   return from < to;
 }

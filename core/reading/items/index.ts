@@ -13,6 +13,7 @@ import { termsOf, type Stretch } from './stretch.js';
 import type { Role } from '../text/lexicon.js';
 import type { Term } from '../text/terms.js';
 import { clauseOf } from './clauses.js';
+import { halved } from './alternatives.js';
 import { areLooseTablets } from './kinds.js';
 import { fitted, thingsOf, type Thing } from './things.js';
 import { readFuelWords, readRole, readTraits } from './traits.js';
@@ -87,9 +88,20 @@ export function fill(stretch: Stretch, draft: Draft, parts: readonly Thing[], co
   readTraits(stretch, draft, parts);
   readQuantity(stretch, draft, context);
   readBareMass(stretch, draft, context.massUnit);
+  if (draft.kind === 'fuel' && within(stretch, draft, 'halfFull').length > 0 && !isOfSeveral(stretch, draft))
+    draft.fuelMassG = halved(draft.fuelMassG);
   readRole(stretch, draft);
   doubt(stretch, draft);
   readCarried(stretch, draft, context);
+}
+
+/** Of cans of several sizes each is told apart later. */
+function isOfSeveral(stretch: Stretch, draft: Draft): boolean {
+  return (
+    stretch.measures.filter(
+      ({ unit, first, last }) => unit.dimension === 'mass' && first >= draft.from && last < draft.to,
+    ).length > 1
+  );
 }
 
 /** "2 pans 1.5 l": British for a saucepan; a pan to fry in is named by its width. */

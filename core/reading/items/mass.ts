@@ -202,7 +202,13 @@ export function isCalledGross(stretch: Stretch, measure: Measure): boolean {
   let until = measure.first;
   for (const about of termsOf(stretch, 'about'))
     if (about.last < until && until - about.last <= 2) until = Math.min(until, about.first);
-  return termsOf(stretch, 'gross').some((term) => term.last < until && until - term.last <= 2);
+  const half = termsOf(stretch, 'halfFull');
+  return termsOf(stretch, 'gross').some(
+    (term) =>
+      term.last < until &&
+      until - term.last <= 2 &&
+      !half.some(({ first, last }) => first <= term.first && last >= term.last),
+  );
 }
 
 /** The screw-on cylinder of a pound of propane is named by what is in it, to the tenth of an ounce: common practice, no source. */

@@ -131,6 +131,8 @@ function numberAt(stretch: Stretch, at: number, back = false): Count | undefined
       : undefined;
   const whole = digits === undefined ? Number.isInteger(word?.value) : digits.number.whole;
   if (!whole || isDegrees(stretch, at)) return undefined;
+  // "beide mit Deckel": what is said of both counts nothing.
+  if (termsOf(stretch, 'both').some((both) => both.first === at)) return undefined;
   // French "et" is one in Norwegian; between two figures it joins them.
   if (word !== undefined && termsOf(stretch, 'and').some((and) => and.first === word.first)) return undefined;
   return { value: digits?.value ?? Number(word?.value), first: word?.first ?? at, last: word?.last ?? at };

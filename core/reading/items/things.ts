@@ -2,7 +2,7 @@ import type { ItemKind } from '../../model/item.js';
 import type { Measure } from '../quantities/measures.js';
 import { isThing, type Role } from '../text/lexicon.js';
 import type { Term } from '../text/terms.js';
-import { clauseOf, segmentOf, spanBreaks } from './clauses.js';
+import { clauseOf, inParentheses, segmentOf, spanBreaks } from './clauses.js';
 import type { Context } from './context.js';
 import { isDenied } from './denied.js';
 import { labelsOf, type Label } from './gas-shares.js';
@@ -83,6 +83,7 @@ function namedThings(stretch: Stretch, context: Context, head?: Thing): Thing[] 
     if (
       term.role === 'notKit' ||
       isShareOf(labels, term, things) ||
+      isWhereFuelIs(stretch, term, things) ||
       (before !== undefined && burns(stretch, before, term)) ||
       isUnit(stretch, term) ||
       isCounted(stretch, term) ||
@@ -132,6 +133,18 @@ function namedThings(stretch: Stretch, context: Context, head?: Thing): Thing[] 
 /** "canister 230 g (70 % butane, 30 % propane)", "butane/propane 70/30": after the canister, or the first gas, a gas of its label is no further thing. */
 function isShareOf(labels: readonly Label[], { first, last }: Term, things: readonly Thing[]): boolean {
   return things.at(-1)?.kind === 'fuel' && labels.some((label) => label.first <= first && label.last >= last);
+}
+
+/** "petrol 2 L (2 bottles 1 L)": what a bracket after the volume of a fuel names is what the fuel is in. */
+function isWhereFuelIs(stretch: Stretch, term: Term, things: readonly Thing[]): boolean {
+  const owner = things.at(-1);
+  if (owner?.kind !== 'fuel' || !(term.role === 'container' || term.value === 'bottle' || term.value === 'fuel'))
+    return false;
+  if (!inParentheses(stretch, owner.term.last, term.first)) return false;
+  const open = stretch.tokens.findIndex(({ fold }, at) => at > owner.term.last && fold === '(');
+  return stretch.measures.some(
+    ({ unit, first, last }) => unit.dimension === 'volume' && first > owner.term.last && last < open,
+  );
 }
 
 /** Whether more nouns stand right beside a noun and the one after it: "stove pot mug spoon". */

@@ -134,8 +134,33 @@ function readMaterial(stretch: Stretch, draft: Draft): void {
         other.last >= term.last,
     );
     if (burns && (draft.kind === 'stove' || draft.kind === 'fuel')) continue;
+    if (isOfOther(stretch, draft, term)) continue;
     draft.material = stated(term.value as Material, termSpan(stretch, term));
     return;
+  }
+}
+
+/** "wooden handle", "for the wood stove": the material of the noun that it stands right before. */
+function isOfOther(stretch: Stretch, draft: Draft, material: Term): boolean {
+  return (
+    material.first > draft.noun[1] &&
+    stretch.terms.some(
+      ({ role, value, first, last }) =>
+        (first === material.last + 1 || (first === material.first && last > material.last)) &&
+        (role === 'handles' || role === 'bail' || (role === 'kind' && (value === 'stove' || value === 'utensil'))),
+    )
+  );
+}
+
+/** What several vessels of a row have in common: "2.5 L pot + 1.8 L pot, both with lids and folding handles". */
+export function shareTraits(stretch: Stretch, drafts: readonly Draft[]): void {
+  const both = termsOf(stretch, 'both').findLast(({ first }) => first > 0);
+  const last = drafts.findLast(({ kind }) => isVessel(kind));
+  if (both === undefined || last === undefined || both.first < last.noun[1]) return;
+  for (const draft of drafts) {
+    if (!isVessel(draft.kind) || draft === last) continue;
+    for (const trait of ['lid', 'handles', 'bail'] as const) if (isMissing(draft[trait])) draft[trait] = last[trait];
+    if (isMissing(draft.material)) draft.material = last.material;
   }
 }
 

@@ -4,7 +4,7 @@ import { FLUID_OUNCE_ML, IMPERIAL_FLUID_OUNCE_ML, UNITS } from '../quantities/un
 import type { Bare, Measure } from '../quantities/measures.js';
 import { assumed, bareOf, isMissing, measuresOf, near, spanOf, stated, within, type Draft } from './draft.js';
 import type { Role } from '../text/lexicon.js';
-import { segmentOf } from './clauses.js';
+import { inParentheses, segmentOf } from './clauses.js';
 import { termsOf, type Stretch } from './stretch.js';
 import { isVessel } from './things.js';
 
@@ -420,6 +420,7 @@ function isBottled(stretch: Stretch, draft: Draft): boolean {
         measure.unit.dimension === 'volume' &&
         draft.taken.has(measure.first) &&
         bottle.first >= draft.from &&
+        !inParentheses(stretch, draft.noun[1], bottle.first) &&
         (stretch.breaks[measure.first] ?? 0) < 2 &&
         (measure.first === bottle.last + 1 || measure.last === bottle.first - 1),
     ),
