@@ -99,6 +99,7 @@ const tripFields = {
 
 const reading = z.strictObject({
   items: z.array(item),
+  passing: z.array(z.extend(item, { because: z.string() })),
   lines: z.array(
     z.strictObject({
       number: z.int(),
@@ -296,7 +297,7 @@ export const correctionSchema = z.strictObject({
   quote: z.string(),
   occurrence: z.int(),
   item: z.int(),
-  field: z.enum(CORRECTABLE),
+  field: z.enum([...CORRECTABLE, 'passing']),
   vessel: z.exactOptional(z.int()),
   value: z.nullable(z.union([z.string(), z.number(), z.boolean()])),
 });

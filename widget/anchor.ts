@@ -1,4 +1,4 @@
-import type { Correction, CorrectableField, Reading } from '../core/index.js';
+import type { Correction, CorrectableField, Passing, Reading } from '../core/index.js';
 
 /** What a correction is about: a place in the text by its own words, a field, and of a set which vessel. */
 export type Anchor = Pick<Correction, 'quote' | 'occurrence' | 'item'> & {
@@ -23,6 +23,13 @@ export function anchorOf(
 export function newItemAnchor(text: string, reading: Reading, line: number): Anchor {
   const item = itemsOn(reading, line).length;
   return { ...lineAnchor(text, reading, line), item, field: 'kind' };
+}
+
+/** What counts a thing that a line names in passing: which of those that were read there. */
+export function passingAnchor(text: string, asRead: Reading, passing: Passing): Omit<Correction, 'value'> {
+  const there = asRead.passing.filter(({ line }) => line === passing.line);
+  const item = there.findIndex(({ span }) => span[0] === passing.span[0] && span[1] === passing.span[1]);
+  return { ...lineAnchor(text, asRead, passing.line), item, field: 'passing' };
 }
 
 function lineAnchor(text: string, reading: Reading, number: number): Pick<Anchor, 'quote' | 'occurrence'> {
@@ -68,14 +75,14 @@ function onceEach<T, More extends unknown[]>(work: (reading: Reading, ...more: M
 }
 
 /** One string for one anchor. */
-export function keyOf({ quote, occurrence, item, field, vessel }: Anchor): string {
+export function keyOf({ quote, occurrence, item, field, vessel }: Omit<Correction, 'value'>): string {
   return JSON.stringify([quote, occurrence, item, field, vessel ?? 0]);
 }
 
 /** The corrections with this one kept, in place of an earlier one of the same value; without it where the value is undefined. */
 export function withCorrection(
   corrections: readonly Correction[],
-  anchor: Anchor,
+  anchor: Omit<Correction, 'value'>,
   value: Correction['value'] | undefined,
 ): readonly Correction[] {
   const key = keyOf(anchor);

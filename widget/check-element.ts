@@ -1,6 +1,6 @@
 import { html, nothing, type PropertyDeclarations, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
-import type { CorrectableField } from '../core/index.js';
+import type { CorrectableField, Correction } from '../core/index.js';
 import { anchorOf, keyOf, withCorrection, type Anchor } from './anchor.js';
 import type { Judged } from './draft.js';
 import { settingProperties } from './element.js';
@@ -9,7 +9,7 @@ import { BrimwisePot } from './pot-element.js';
 import type { ElementName } from './settings.js';
 import { mast } from './views/mast.js';
 import { noKit } from './views/no-kit.js';
-import { reading } from './views/reading.js';
+import { alsoNamed, reading } from './views/reading.js';
 import { plainBreaks, sheet } from './views/sheet.js';
 import type { NewValue } from './views/value.js';
 
@@ -101,6 +101,14 @@ export class BrimwiseCheck extends BrimwisePot {
     this.change({ corrections: withCorrection(this.draft.corrections, anchor, value) });
   };
 
+  /** Counts what is named in passing; the focus goes to the next such thing, else to the reading. */
+  #count = (anchors: readonly Omit<Correction, 'value'>[]): void => {
+    const left = (this.judged?.report.reading.passing.length ?? 0) - anchors.length;
+    this.focusNext = left > 0 ? '.also button' : '.reading button';
+    const { corrections } = this.draft;
+    this.change({ corrections: anchors.reduce((kept, anchor) => withCorrection(kept, anchor, true), corrections) });
+  };
+
   protected override answer(item: number | undefined, field: CorrectableField, value: NewValue): void {
     if (item === undefined) {
       super.answer(item, field, value);
@@ -175,15 +183,17 @@ export class BrimwiseCheck extends BrimwisePot {
   /** Left as it is while a stroke of the list waits for its check, for nothing in it has changed; so are the findings. */
   #reading(judged: Judged): unknown {
     const { editing, readingFolded: folded, readingWhole: whole, settled } = this;
-    return guard([judged, editing, folded, whole, settled], () =>
-      reading({ ...judged, editing, folded, whole, level: settled.level }, this.words, {
+    return guard([judged, editing, folded, whole, settled], () => {
+      const model = { ...judged, editing, folded, whole, level: settled.level };
+      const understood = reading(model, this.words, {
         onEdit: this.#edit,
         onCorrect: this.#correct,
         onForget: (at) => this.change({ corrections: this.draft.corrections.filter((_, i) => i !== at) }),
         onFold: (next) => (this.readingFolded = next),
         onWhole: () => (this.readingWhole = true),
-      }),
-    );
+      });
+      return html`${understood}${alsoNamed(model, this.words, this.#count)}`;
+    });
   }
 
   #findings(judged: Judged): unknown {

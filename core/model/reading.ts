@@ -16,9 +16,17 @@ export interface Line {
   readonly because?: string;
 }
 
+/** A thing that a sentence names where it is not plain whether it goes along. It counts for nothing until a correction (field `passing`) counts it. */
+export interface Passing extends Item {
+  /** Why it is not counted, as a clause. */
+  readonly because: string;
+}
+
 /** What was understood from a text. */
 export interface Reading {
   readonly items: readonly Item[];
+  /** Things named in passing, in the order of the text: of each kind, size and material one, and none that the items hold already. */
+  readonly passing: readonly Passing[];
   readonly lines: readonly Line[];
   readonly trip: TripHints;
   /** The languages its words were found in, the commonest first ("en"). */
@@ -37,7 +45,8 @@ export interface Correction {
   readonly occurrence: number;
   /** Which item of that line, from 0; one past the last adds an item (field `kind`). */
   readonly item: number;
-  readonly field: CorrectableField;
+  /** `passing` counts a thing that the line names in passing, with the value true; `item` is then which of those that were read there, from 0. */
+  readonly field: CorrectableField | 'passing';
   /** For `capacityMl`: which vessel of the set, from 0. */
   readonly vessel?: number;
   /** A measure as typed ("1.1 l"), a word ("titanium"), yes or no; null for unknown. */

@@ -11,7 +11,7 @@ import {
   type Item,
 } from '../model/item.js';
 import { phrase } from '../model/phrase.js';
-import type { Correction, Line, Reading } from '../model/reading.js';
+import type { Correction, Line, Passing, Reading } from '../model/reading.js';
 import type { InputProblem } from '../model/report.js';
 import { parseMeasure } from './quantities/index.js';
 
@@ -49,23 +49,33 @@ const RULES: Readonly<Record<Field, Rule>> = {
 /** Puts right what a person corrected. Each correction finds its line by the line's own words, so edits elsewhere do not disturb it. */
 export function applyCorrections(text: string, reading: Reading, corrections: readonly Correction[]): Corrected {
   const items = [...reading.items];
+  const counted = new Set<Passing>();
   const problems: InputProblem[] = [];
   for (const [i, correction] of corrections.entries()) {
-    const message = apply(text, reading, items, correction);
+    const message = apply(text, reading, items, counted, correction);
     if (message !== undefined) problems.push({ field: `correction.${i}`, value: String(correction.value), message });
   }
   const added = new Set(items.map((item) => item.line));
   const lines = reading.lines.map((line): Line =>
     added.has(line.number) && line.use !== 'used' ? { number: line.number, span: line.span, use: 'used' } : line,
   );
-  return { reading: { ...reading, items, lines }, problems };
+  const passing = reading.passing.filter((thing) => !counted.has(thing));
+  return { reading: { ...reading, items, passing, lines }, problems };
 }
 
 /** Changes the items in place; gives what is wrong with a correction that cannot be used. */
-function apply(text: string, reading: Reading, items: Item[], correction: Correction): string | undefined {
+function apply(
+  text: string,
+  reading: Reading,
+  items: Item[],
+  counted: Set<Passing>,
+  correction: Correction,
+): string | undefined {
   const line = reading.lines.filter(({ span }) => text.slice(...span) === correction.quote)[correction.occurrence];
   if (line === undefined) return phrase`The line it belongs to is not in the text any more.`;
-  if (!CORRECTABLE.includes(correction.field)) return phrase`"${correction.field}" is nothing that can be corrected.`;
+  const { field } = correction;
+  if (field === 'passing') return count(reading, items, counted, line.number, correction);
+  if (!CORRECTABLE.includes(field)) return phrase`"${correction.field}" is nothing that can be corrected.`;
   const own = items.flatMap((item, at) => (item.line === line.number ? [at] : []));
   const at = own[correction.item];
   if (at === undefined) {
@@ -79,13 +89,35 @@ function apply(text: string, reading: Reading, items: Item[], correction: Correc
   }
   const item = items[at];
   if (item === undefined) return phrase`The line holds no such item.`;
-  const changed = change(item, correction);
+  const changed = change(item, { ...correction, field });
   if (typeof changed === 'string') return changed;
   items[at] = changed;
   return undefined;
 }
 
-function change(item: Item, { field, value, vessel = 0 }: Correction): Item | string {
+/** Counts a thing that the line names in passing: it stands behind the items of its line. */
+function count(
+  { passing }: Reading,
+  items: Item[],
+  counted: Set<Passing>,
+  line: number,
+  { item, value }: Correction,
+): string | undefined {
+  const thing = passing.filter((one) => one.line === line)[item];
+  if (thing === undefined) return phrase`The line names no such thing in passing.`;
+  if (value !== true) return phrase`Yes or no.`;
+  if (counted.has(thing)) return undefined;
+  counted.add(thing);
+  const own: Item & { because?: string } = { ...thing };
+  delete own.because;
+  items.splice(items.findLastIndex((one) => one.line <= line) + 1, 0, own);
+  return undefined;
+}
+
+function change(
+  item: Item,
+  { field, value, vessel = 0 }: Correction & { readonly field: CorrectableField },
+): Item | string {
   if (field === 'kind') {
     const kind = ITEM_KINDS.find((known) => known === value);
     if (kind === undefined) return notAmong(ITEM_KINDS);

@@ -1,5 +1,5 @@
 import { phrase } from '../model/phrase.js';
-import type { Line, Reading } from '../model/reading.js';
+import type { Reading } from '../model/reading.js';
 import { finish, type Steps } from '../steps.js';
 import { rowsOf } from './formats/index.js';
 import { LONGEST_LINE, readable, splitLines } from './formats/lines.js';
@@ -13,6 +13,7 @@ import { dictionaryOf } from './text/lexicon.js';
 import { Beginning } from './text/beginning.js';
 
 import { Reader } from './reader.js';
+import { passingOf } from './passing.js';
 import { Tale } from './story.js';
 
 export interface ReadOptions {
@@ -68,22 +69,17 @@ export function* readInSteps(text: string, options: ReadOptions = {}): Steps<Rea
   const found = reader.items.map(itemOf);
   const story = tale.isStory(found);
   const items = story ? [] : found;
+  const passing = passingOf(items, [...(story ? found : []), ...reader.named.map(itemOf)]);
   yield;
   return {
     items,
-    lines: story ? reader.lines(items).map(told) : reader.lines(items),
+    passing,
+    lines: reader.lines(items, passing),
     trip: story ? {} : reader.trip.hints,
     languages: languages.spoken,
     units: system.system,
     notes: notesOf(lines, reader),
   };
-}
-
-/** A line of a story: what is named in it is nobody's kit. */
-function told(line: Line): Line {
-  return line.use === 'blank'
-    ? line
-    : { ...line, use: 'not-cook-kit', because: phrase`it tells a story and lists nothing` };
 }
 
 /** Where few lines have a bullet or cells, the lines without are the list. */

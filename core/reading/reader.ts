@@ -3,10 +3,10 @@ import { AWAY } from './items/away.js';
 import { valueOf } from '../model/given.js';
 import type { Item, ItemKind } from '../model/item.js';
 import { phrase } from '../model/phrase.js';
-import type { Line, LineUse } from '../model/reading.js';
+import type { Line, LineUse, Passing } from '../model/reading.js';
 import { LONGEST_LINE } from './formats/lines.js';
 import type { Row, SourceLine } from './formats/rows.js';
-import { draftOf, isMissing, spanOf, stated, type Draft } from './items/draft.js';
+import { draftOf, isMissing, measuresOf, spanOf, stated, type Draft } from './items/draft.js';
 import { findTerms } from './text/terms.js';
 import { tokenise, type Token } from './text/tokens.js';
 import { applyFigures, besideOf, besideRow, figuresOf } from './items/columns.js';
@@ -130,6 +130,8 @@ const SORTS: ReadonlySet<string> = new Set(['category', 'item']);
 const SETS: ReadonlySet<Role> = new Set(['set']);
 /** Words of a heading that names a thing, and does not only speak of it. */
 const LONGEST_HEADING_OF_A_THING = 4;
+/** More than this that prose names is no kit. */
+const MOST_NAMED = 40;
 
 const PASSING: ReadonlySet<ItemKind> = new Set(['pot', 'stove', 'fuel', 'lid', 'windscreen', 'kettle', 'pan']);
 
@@ -159,6 +161,9 @@ export class Reader {
   /** The line of the row at hand, and of the one before it that is not blank. */
   private line = 0;
   private lineBefore = 0;
+  /** What prose names and does not list. */
+  readonly named: Draft[] = [];
+  private readonly sayings = new Set<string>();
   /** Of each kind, the first thing that the text names in passing. */
   private readonly passing = new Map<ItemKind, { draft: Draft; stretch: Stretch; context: Context }>();
 
@@ -250,15 +255,27 @@ export class Reader {
       if (!this.passing.has(draft.kind)) this.passing.set(draft.kind, { draft, stretch, context });
   }
 
+  /** Keeps the first of each kind and size that prose names: a book names a pot on every page. */
+  private name(draft: Draft, stretch: Stretch, context: Context): void {
+    const sizes = measuresOf(stretch, draft).flatMap(({ unit, values }) => (unit.dimension === 'volume' ? values : []));
+    const key = `${draft.kind} ${sizes.join(' ')}`;
+    if (this.sayings.has(key) || this.sayings.size >= MOST_NAMED) return;
+    fill(stretch, draft, [], context, this.order);
+    if (!draft.carried) return;
+    this.sayings.add(key);
+    this.named.push(draft);
+  }
+
   private readThings(stretch: Stretch): void {
     const { row } = stretch;
     const context = this.contextOf(stretch);
-    const { drafts, parts, passing } = draftsOf(stretch, context);
+    const { drafts, parts, passing, named } = draftsOf(stretch, context);
     this.pass(
       passing.filter(({ kind }) => PASSING.has(kind)),
       stretch,
       context,
     );
+    for (const draft of named) this.name(draft, stretch, context);
     const found = drafts.length === 0 ? this.sorted(stretch) : undefined;
     const unnamed =
       found ??
@@ -537,8 +554,9 @@ export class Reader {
       if (this.uses.get(line)?.use !== 'used') this.uses.set(line, because === undefined ? { use } : { use, because });
   }
 
-  lines(items: readonly Item[]): Line[] {
+  lines(items: readonly Item[], passing: readonly Passing[]): Line[] {
     const used = new Set(items.map((item) => item.line));
+    const named = new Set(passing.map((item) => item.line));
     return this.source.map(({ number, start, end }) => {
       const span = [start, end] as const;
       if (isBlank(this.text, start, end)) return { number, span, use: 'blank' };
@@ -549,7 +567,14 @@ export class Reader {
           use: 'not-understood',
           because: phrase`only its first ${LONGEST_LINE.toLocaleString('en').replace(',', ' ')} characters were read`,
         };
-      const known = used.has(number) ? ({ use: 'used' } as const) : this.uses.get(number);
+      const told = this.uses.get(number);
+      const known = used.has(number)
+        ? ({ use: 'used' } as const)
+        : named.has(number)
+          ? ({ use: 'not-cook-kit', because: phrase`cook kit is named in passing` } as const)
+          : told?.use === 'used' && items.length === 0 && passing.length > 0
+            ? ({ use: 'not-cook-kit', because: phrase`cook kit is only mentioned` } as const)
+            : told;
       return { number, span, ...(known ?? { use: 'not-cook-kit', because: phrase`nothing here names cook kit` }) };
     });
   }

@@ -1164,7 +1164,9 @@ const sentences: Readonly<Record<string, string>> = {
   'write the unit: {0} ml': 'écrire l’unité : {0} mL',
   'a bare number beside a vessel is taken as litres': 'un nombre seul près d’un récipient est pris pour des litres',
   'write the unit: {0} l': 'écrire l’unité : {0} L',
-  'it tells a story and lists nothing': 'c’est un récit, pas une liste',
+  'a sentence names it, and does not say whether it goes along': 'une phrase le nomme sans dire s’il est du voyage',
+  'cook kit is named in passing': 'du matériel de cuisine y est nommé en passant',
+  'The line names no such thing in passing.': 'La ligne ne nomme rien de tel en passant.',
   'The list came as one line; its things were told apart by their figures.':
     'La liste est venue en une ligne ; les choses ont été séparées d’après leurs chiffres.',
   'A line is longer than any list; only its beginning was read.':
@@ -1308,6 +1310,10 @@ export const french: Words = typeset<Words>({
   notThere: 'absent du matériel',
   notCarried: (because) => `ne compte pas : ${because}`,
   itCounts: 'Compter',
+  alsoNamed: 'Également nommé',
+  alsoNamedWhy: 'En passant ; non compté. Est-ce du voyage ?',
+  countIt: (thing, line) => `Compter : ${thing}, ligne ${line}`,
+  countAll: (n) => `Compter les ${n}`,
   notCookKit: (n) => `${several(n, 'ligne')} hors cuisine`,
   notUnderstood: 'non compris.',
   sayWhat: 'Dire ce que c’est',

@@ -1169,7 +1169,9 @@ const sentences: Readonly<Record<string, string>> = {
   'write the unit: {0} ml': 'die Einheit angeben: {0} ml',
   'a bare number beside a vessel is taken as litres': 'eine bloße Zahl neben einem Gefäß gilt als Liter',
   'write the unit: {0} l': 'die Einheit angeben: {0} l',
-  'it tells a story and lists nothing': 'das ist eine Erzählung und keine Liste',
+  'a sentence names it, and does not say whether it goes along': 'ein Satz nennt es und sagt nicht, ob es mitkommt',
+  'cook kit is named in passing': 'Kochsachen werden nebenbei genannt',
+  'The line names no such thing in passing.': 'Die Zeile nennt nebenbei nichts dergleichen.',
   'The list came as one line; its things were told apart by their figures.':
     'Die Liste kam als eine Zeile; die Dinge wurden an ihren Zahlen unterschieden.',
   'A line is longer than any list; only its beginning was read.':
@@ -1304,6 +1306,10 @@ export const german: Words = {
   notThere: 'nicht in der Ausrüstung',
   notCarried: (because) => `zählt nicht: ${because}`,
   itCounts: 'Es zählt',
+  alsoNamed: 'Auch genannt',
+  alsoNamedWhy: 'Nebenbei; nicht gezählt. Kommt es mit?',
+  countIt: (thing, line) => `Mitzählen: ${thing}, Zeile ${line}`,
+  countAll: (n) => `Alle ${n} zählen`,
   notCookKit: (n) => `${n} ${lines(n)} ohne Kochzeug`,
   notUnderstood: 'nicht verstanden.',
   sayWhat: 'Sagen, was es ist',

@@ -1155,7 +1155,9 @@ const sentences: Readonly<Record<string, string>> = {
   'write the unit: {0} ml': 'escribir la unidad: {0} ml',
   'a bare number beside a vessel is taken as litres': 'un número solo junto a un recipiente se toma como litros',
   'write the unit: {0} l': 'escribir la unidad: {0} l',
-  'it tells a story and lists nothing': 'cuenta una historia y no enumera nada',
+  'a sentence names it, and does not say whether it goes along': 'una frase lo nombra y no dice si va en el viaje',
+  'cook kit is named in passing': 'se nombra de paso material de cocina',
+  'The line names no such thing in passing.': 'La línea no nombra de paso nada así.',
   'The list came as one line; its things were told apart by their figures.':
     'La lista ha llegado en una sola línea; las cosas se han separado por sus cifras.',
   'A line is longer than any list; only its beginning was read.':
@@ -1284,6 +1286,10 @@ export const spanish: Words = {
   notThere: 'no está en el equipo',
   notCarried: (because) => `no cuenta: ${because}`,
   itCounts: 'Sí cuenta',
+  alsoNamed: 'También se nombra',
+  alsoNamedWhy: 'De paso; no se cuenta. ¿Va en el viaje?',
+  countIt: (thing, line) => `Contar: ${thing}, línea ${line}`,
+  countAll: (n) => `Contar los ${n}`,
   notCookKit: (n) => `${lines(n)} ${n === 1 ? 'ajena' : 'ajenas'} a la cocina`,
   notUnderstood: 'sin entender.',
   sayWhat: 'Decir qué es',

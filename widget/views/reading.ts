@@ -1,7 +1,16 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { valueOf } from '../../core/figures.js';
-import type { CorrectableField, Given, InputProblem, Item, Line, Reading, Report } from '../../core/index.js';
-import { anchorOf, itemsOn, keyOf, newItemAnchor, type Anchor } from '../anchor.js';
+import type {
+  CorrectableField,
+  Correction,
+  Given,
+  InputProblem,
+  Item,
+  Line,
+  Reading,
+  Report,
+} from '../../core/index.js';
+import { anchorOf, itemsOn, keyOf, newItemAnchor, passingAnchor, type Anchor } from '../anchor.js';
 import type { Judged } from '../draft.js';
 import type { Words } from '../messages/en.js';
 import { heading } from './heading.js';
@@ -84,6 +93,60 @@ export function reading(model: ReadingModel, words: Words, actions: ReadingActio
       ${unused(model, words, actions)}
     </div>
   </section>`;
+}
+
+/** What sentences name in passing, below the reading: one press counts one, one more all of them. */
+export function alsoNamed(
+  { draft, report, asRead, level }: ReadingModel,
+  words: Words,
+  onCount: (anchors: readonly Omit<Correction, 'value'>[]) => void,
+): TemplateResult | typeof nothing {
+  const { passing } = report.reading;
+  if (passing.length === 0) return nothing;
+  const anchors = passing.map((thing) => passingAnchor(draft.text, asRead, thing));
+  return html`<section class="row also" part="also-named" aria-label=${words.alsoNamed}>
+    <div class="m">
+      ${heading(level, 't', words.alsoNamed)}
+      <p class="n">${words.alsoNamedWhy}</p>
+    </div>
+    <div class="w">
+      <ul class="read">
+        ${passing.map((thing, at) => {
+          const name = inWords(thing, report, words);
+          return html`<li>
+            <span class="ln">${thing.line}</span>
+            <span
+              ><span title=${thing.because}>${name}</span>
+              <button
+                type="button"
+                class="act in"
+                aria-label=${words.countIt(name, thing.line)}
+                @click=${() => onCount(anchors.slice(at, at + 1))}
+              >
+                ${words.itCounts}
+              </button></span
+            >
+          </li>`;
+        })}
+      </ul>
+      ${
+        passing.length === 1
+          ? nothing
+          : html`<button type="button" class="act" @click=${() => onCount(anchors)}>
+              ${words.countAll(passing.length)}
+            </button>`
+      }
+    </div>
+  </section>`;
+}
+
+/** "pot 900 mL titanium": a thing with what is known of it. */
+function inWords(item: Item, report: Report, words: Words): string {
+  const said = [
+    ...item.capacitiesMl.map((given) => ['capacityMl', given] as const),
+    ...FIELDS.map((field) => [field, item[field]] as const),
+  ].filter(([, { grounds }]) => grounds === 'stated');
+  return [nameOf(item, words), ...said.map(([field, given]) => wordRange(field, given, report, words))].join(' ');
 }
 
 function rows(lines: readonly Line[], model: ReadingModel, words: Words, actions: ReadingActions): TemplateResult {

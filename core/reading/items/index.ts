@@ -15,7 +15,7 @@ import type { Term } from '../text/terms.js';
 import { clauseOf } from './clauses.js';
 import { halved } from './alternatives.js';
 import { areLooseTablets } from './kinds.js';
-import { fitted, thingsOf, type Thing } from './things.js';
+import { asidesOf, fitted, thingsOf, type Thing } from './things.js';
 import { readFuelWords, readRole, readTraits } from './traits.js';
 import { readVolume } from './volume.js';
 
@@ -24,6 +24,8 @@ export interface Drafts {
   readonly drafts: Draft[];
   readonly parts: Thing[];
   readonly passing: Draft[];
+  /** All that prose names and does not list. */
+  readonly named: Draft[];
 }
 
 /** Words without which a row names no thing. */
@@ -31,7 +33,7 @@ const NAMING: ReadonlySet<Role> = new Set(['kind', 'container', 'fuelTypes']);
 
 /** The things of a row as drafts, with nothing read of them yet but what they are and which tokens tell of them. */
 export function draftsOf(stretch: Stretch, context: Context): Drafts {
-  if (context.kind === undefined && !stretch.tells(NAMING)) return { drafts: [], parts: [], passing: [] };
+  if (context.kind === undefined && !stretch.tells(NAMING)) return { drafts: [], parts: [], passing: [], named: [] };
   const things = thingsOf(stretch, context);
   const parts = things.filter((thing) => thing.partOf !== undefined);
   const mains = withoutLabels(
@@ -57,23 +59,34 @@ export function draftsOf(stretch: Stretch, context: Context): Drafts {
       draft.kindBecause = phrase`tablets that do not say of what are taken for fuel`;
     drafts.push(draft);
   }
-  return { drafts, parts, passing: passingOf(stretch, things, mains, context) };
+  return { drafts, parts, ...passingOf(stretch, things, mains, context) };
 }
 
-/** Things that running prose names without a figure, one a sentence. */
-function passingOf(stretch: Stretch, things: readonly Thing[], mains: readonly Thing[], context: Context): Draft[] {
-  if (isListed(stretch, context) || stretch.row.type === 'heading' || stretch.tokens.at(-1)?.fold === '?') return [];
+/** Things that running prose names without listing them; those may count that have no figure, and stand first in their sentence. */
+function passingOf(
+  stretch: Stretch,
+  things: readonly Thing[],
+  mains: readonly Thing[],
+  context: Context,
+): Pick<Drafts, 'passing' | 'named'> {
   const passing: Draft[] = [];
-  for (const thing of things) {
-    const { from, to } = clauseOf(stretch, thing.term);
-    const alone = !things.some(
-      (other) => other !== thing && other.term.first >= from && other.term.first < thing.term.first,
-    );
-    if (mains.includes(thing) || thing.partOf !== undefined || thing.denied || thing.many || !alone) continue;
-    const span = spanOf(stretch, thing.term.first, thing.term.last);
-    passing.push(draftOf(thing.kind, stretch.row.line, span, thing, from, to, [thing.term.first, thing.term.last]));
+  const named: Draft[] = [];
+  if (isListed(stretch, context) || stretch.row.type === 'heading' || stretch.tokens.at(-1)?.fold === '?')
+    return { passing, named };
+  const all = [...things, ...asidesOf(stretch, things, context)].sort((a, b) => a.term.first - b.term.first);
+  for (const [i, thing] of all.entries()) {
+    if (mains.includes(thing) || thing.partOf !== undefined || thing.denied) continue;
+    const { first, last } = thing.term;
+    const clause = clauseOf(stretch, thing.term);
+    const before = all.slice(0, i).filter(({ term }) => term.first >= clause.from);
+    const draft = (from: number, to: number) =>
+      draftOf(thing.kind, stretch.row.line, spanOf(stretch, first, last), thing, from, to, [first, last]);
+    if (things.includes(thing) && !thing.many && !before.some((other) => things.includes(other)))
+      passing.push(draft(clause.from, clause.to));
+    const after = all[i + 1]?.term.first ?? clause.to;
+    named.push(draft((before.at(-1)?.term.last ?? clause.from - 1) + 1, Math.min(after, clause.to)));
   }
-  return passing;
+  return { passing, named };
 }
 
 /** Reads everything that the tokens of a draft tell. The order matters: what one reader takes, the next does not see. */

@@ -337,6 +337,22 @@ function isSecondAside(stretch: Stretch, term: Term, things: readonly Thing[], c
   return definite && first !== undefined && isAside(stretch, first, things, context);
 }
 
+/** What prose names beside the things of a row, in whatever place: "we sat around a gas stove". */
+export function asidesOf(stretch: Stretch, things: readonly Thing[], context: Context): Thing[] {
+  const covered = (at: number) => things.some(({ term, sorts }) => (sorts[0] ?? term).first <= at && term.last >= at);
+  return termsOf(stretch, 'kind').flatMap((term): Thing[] => {
+    if (covered(term.first) || isUnit(stretch, term) || hasTail(stretch, term)) return [];
+    const led = (['heads', 'fits'] as const).some((role) =>
+      termsOf(stretch, role).some(({ last }) => last < term.first && term.first - last <= REACH_OF_HEAD),
+    );
+    const kind = led || isDenied(stretch, term) ? undefined : kindOf(stretch, term, [], context);
+    return kind === undefined ? [] : [{ term, kind, many: term.many ?? false, denied: false, sorts: [] }];
+  });
+}
+
+/** Tokens from "bag for" to what it is for: "bag for the old stove". */
+const REACH_OF_HEAD = 3;
+
 /** After "for", "in", "on": only mentioned. Not at the head of its row, and not with figures of its own before it. */
 function isAside(stretch: Stretch, term: Term, things: readonly Thing[], context: Context): boolean {
   if (things.length > 0 && (isForSoMany(stretch, term) || isPer(stretch, term))) return true;

@@ -41,6 +41,7 @@ export function item(kind: Item['kind'], given: Partial<Item> = {}): Item {
 export function readingOf(...items: Item[]): Reading {
   return {
     items,
+    passing: [],
     lines: [{ number: 1, span: [0, 3], use: 'used' }],
     trip: {},
     languages: ['en'],
