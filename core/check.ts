@@ -1,7 +1,7 @@
 import { CHECKS } from './checks/index.js';
 import { stoveFit, suitedWidths } from './checks/stove-fit.js';
 import type { Check, Facts, Need, Verdict } from './model/check.js';
-import type { Finding } from './model/finding.js';
+import type { Caution, Finding } from './model/finding.js';
 import { valueOf } from './model/given.js';
 import type { Kit } from './model/kit.js';
 import type { Reading } from './model/reading.js';
@@ -41,12 +41,13 @@ export function* conduct({ reading, trip, kit, problems, wording }: Case): Steps
   const plan = planDay({ kit, trip, hints: reading.trip });
   const facts: Facts = { ...kit, trip, hints: reading.trip, plan };
   const faults: InputProblem[] = [];
-  const found: Finding[] = [];
+  const found: (Finding | Caution)[] = [];
   for (const check of kitIsEmpty(kit) ? [] : CHECKS) {
     yield;
     found.push(...judged(check, facts, wording, faults));
   }
-  const findings = orderFindings(found);
+  const findings = orderFindings(found.filter(isGraded));
+  const cautions = found.filter((one) => !isGraded(one));
   const days = trip.days.grounds === 'stated' ? trip.days.value : null;
   const pots = drawnVessels(kit, plan);
   const stoves = stovesInOrder(kit, plan);
@@ -57,13 +58,14 @@ export function* conduct({ reading, trip, kit, problems, wording }: Case): Steps
     trip: inLanguage(trip, wording),
     reading: tellNotes(inLanguage(reading, wording), wording),
     findings,
+    cautions,
     summary: {
       headline: headline(findings, { people: valueOf(trip.people) ?? 1, days }, wording),
       counts: countGrades(findings),
       lines: countLines(reading.lines, wording),
     },
-    assumptions: gatherAssumptions(findings),
-    sources: gatherSources(findings, day, wording),
+    assumptions: gatherAssumptions([...findings, ...cautions]),
+    sources: gatherSources([...findings, ...cautions], day, wording),
     problems: [...problems, ...faults].map((problem) => ({ ...problem, message: tell(problem.message, wording) })),
     day,
     pots: pots.map((pot) => potFigures(pot, stoves[0], plan, findings)),
@@ -72,6 +74,10 @@ export function* conduct({ reading, trip, kit, problems, wording }: Case): Steps
     places,
     units: wording.units,
   };
+}
+
+function isGraded(found: Finding | Caution): found is Finding {
+  return 'grade' in found;
 }
 
 function tellNotes(reading: Reading, wording: Wording): Reading {
@@ -91,7 +97,7 @@ function kitIsEmpty(kit: Kit): boolean {
 }
 
 /** A fault in one check becomes that check's own "Can't tell"; the rest go on. */
-function judged(check: Check, facts: Facts, wording: Wording, faults: InputProblem[]): Finding[] {
+function judged(check: Check, facts: Facts, wording: Wording, faults: InputProblem[]): (Finding | Caution)[] {
   try {
     return check.judge(asked(check.needs, facts), check.options).map((verdict) => wordVerdict(check, verdict, wording));
   } catch (fault) {

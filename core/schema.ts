@@ -116,6 +116,8 @@ const reading = z.strictObject({
     peoplePerPot: z.optional(num),
     firesAllowed: z.optional(flag),
     youthGroup: z.optional(flag),
+    cooksInside: z.optional(flag),
+    canisterTurned: z.optional(flag),
   }),
   languages: z.array(z.string()),
   units: z.enum(UNIT_SYSTEMS),
@@ -137,9 +139,8 @@ const sum = z.array(
 const assumption = z.strictObject({ what: z.string(), because: z.string(), replaceWith: z.string() });
 const nullable = z.nullable(z.number());
 
-const finding = z.strictObject({
+const caution = {
   check: z.string(),
-  grade: z.enum(GRADES),
   key: z.string(),
   title: z.string(),
   message: z.string(),
@@ -156,6 +157,15 @@ const finding = z.strictObject({
       }),
     )
     .check(z.minLength(1)),
+  cites: ids,
+  assumptions: z.array(assumption),
+  cautions: z.array(z.string()),
+  item: z.nullable(z.int()),
+};
+
+const finding = z.strictObject({
+  ...caution,
+  grade: z.enum(GRADES),
   fix: z.nullable(z.string()),
   question: z.nullable(
     z.strictObject({
@@ -166,10 +176,6 @@ const finding = z.strictObject({
       text: z.string(),
     }),
   ),
-  cites: ids,
-  assumptions: z.array(assumption),
-  cautions: z.array(z.string()),
-  item: z.nullable(z.int()),
 });
 
 const source = z.strictObject({
@@ -188,6 +194,7 @@ export const reportSchema = z.strictObject({
   trip: z.strictObject(tripFields),
   reading,
   findings: z.array(finding),
+  cautions: z.array(z.strictObject(caution)),
   summary: z.strictObject({
     headline: z.string(),
     counts: z.strictObject(Object.fromEntries(GRADES.map((grade) => [grade, z.int()]))),

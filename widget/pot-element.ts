@@ -16,6 +16,7 @@ import { day } from './views/day.js';
 import { foldedFinding, openFinding } from './views/finding.js';
 import { heading } from './views/heading.js';
 import { headline } from './views/headline.js';
+import { cautionRows } from './views/cautions.js';
 import { holdsUp } from './views/holds-up.js';
 import { IN_SIGHT, potForm } from './views/pot-form.js';
 import { problems } from './views/problems.js';
@@ -401,7 +402,8 @@ export class BrimwisePot extends BrimwiseElement {
           onAddLine: this.addLine,
         }),
     })}
-    ${holdsUp(of('holds-up'), level, this.words)} ${this.shows('day') ? day(report, level, this.words) : nothing}
+    ${cautionRows(report.cautions, level, report.sources, this.words)} ${holdsUp(of('holds-up'), level, this.words)}
+    ${this.shows('day') ? day(report, level, this.words) : nothing}
     ${problems(report.problems.filter(elsewhere), this.words)}
     ${this.shows('sources') ? sources(report, this.words) : nothing}`;
   }

@@ -78,6 +78,7 @@ export const PARTS = {
   form: 'The pot’s and the stove’s fields.',
   headline: 'The verdict in a sentence.',
   finding: 'Each finding.',
+  caution: 'A danger that no kit can rule out.',
   drawing: 'The drawing.',
   chart: 'What to look for: the shapes that suit.',
   day: 'A day with this kit.',

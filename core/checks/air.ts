@@ -6,78 +6,93 @@ import { phrase } from '../model/phrase.js';
 import type { GroundedTrip } from '../model/trip.js';
 import { assumed } from '../plan/assumed.js';
 
-/** Does the weather tempt them to cook in the tent? */
+/** Do they mean to cook inside, or does the weather drive them in? */
 export const air = defineCheck({
   id: 'air',
   title: 'Air to cook in',
-  asks: 'Does cold or snow tempt them to cook in the tent, and how wide a pan stands over the flame?',
+  asks: 'Do they mean to cook inside, does the weather drive them in, and how wide a pan stands over the flame?',
   costs: 'A stove in a tent fills it with carbon monoxide, which nobody smells.',
-  needs: ['onePot', 'vessels', 'stoves', 'trip'],
-  cites: ['thomassen-2004', 'wem-pan-diameter', 'leigh-smith-2004'],
-  limits: 'It cannot know where they cook. It speaks of winter, snow and hard frost, when tents are shut.',
+  needs: ['onePot', 'vessels', 'stoves', 'trip', 'hints'],
+  cites: ['betten-2013', 'keyes-2001', 'thurman-2023', 'leigh-smith-2004', 'who-air'],
+  limits: 'It cannot know where they cook. No kit rules this danger out, so it never holds up.',
   options: {
     /** A pan of 220 mm gave more carbon monoxide than one of 165 mm (`wem-pan-diameter`). */
     pan: { wideMm: 220, narrowMm: 165 },
-    /** As cold as this people cook in the tent, °C (common practice, no source). */
-    coldC: -5,
-    /** Of the blood bound by carbon monoxide after a stove burned in a small tent (`thomassen-2004`). */
-    tent: { share: 21.5, minutes: 120 },
+    /** So cold, with or without rain, people cook in the tent, °C (common practice, no source). */
+    coldC: 5,
+    /** Carbon monoxide beside a stove at work, ppm: from a snow cave (`keyes-2001`) to a shut tent (`betten-2013`). */
+    inside: { low: 17, likely: 103, high: 211 },
+    /** 100 mg/m³ for a quarter of an hour is the guideline (`who-air`): 87 ppm at 1.145 mg/m³ each. */
+    guideline: { ppm: 87, minutes: 15 },
   },
   messages: {
-    outside: 'Cook outside the tent; a stove in it fills it with carbon monoxide.',
-    wide: 'Over a base of {base} a stove makes more carbon monoxide: in a test {wide} gave more than {narrow}.',
-    margin: '{share} after {minutes}',
+    inside: 'The list speaks of cooking inside: a stove fills a tent, a porch, a hut or a van with carbon monoxide.',
+    outside: 'Cook outside: a stove in a tent, a porch, a hut or a van fills it with carbon monoxide.',
+    wide: 'A pan {base} wide makes a stove give off more carbon monoxide: in a test {wide} gave more than {narrow}.',
+    margin: '{inside#} of {guideline}, carbon monoxide',
     'margin-wide': '{base#} of {wide}',
-    fix: 'A pot or pan less than {wide} across the base.',
-    tent: 'A stove in a small tent bound {share} of the blood of those in it within {minutes}. Cook outside, with air on all sides.',
-    signs: 'Headache, dullness or sickness: out into the air at once, stove off.',
+    'fix-inside': 'Cook outside, under a tarp that is open on all sides where it rains.',
+    'fix-pan': 'A pot or pan less than {wide} across the base.',
+    measured:
+      'Stoves in tents and snow caves gave {inside} of carbon monoxide in tests; a guideline for {minutes} is {guideline}. It has no smell, and a flap or a door that is open does not rule it out.',
+    signs:
+      'If anyone has a headache or feels dull or sick: everybody out into the air at once, stove off, and get help.',
   },
-  judge({ onePot, vessels, stoves, trip }, { pan, coldC, tent }): Verdict[] {
+  judge({ onePot, vessels, stoves, trip, hints }, { pan, coldC, inside, guideline }): Verdict[] {
     const [stove] = stoves;
-    const causes = tempting(trip, coldC);
-    if (onePot || stove === undefined || causes.length === 0) return [];
+    const { cooksInside } = hints;
+    const said = cooksInside !== undefined && valueOf(cooksInside) === true;
+    const causes = driving(trip, coldC);
+    if (onePot || stove === undefined || !(said || causes.length > 0)) return [];
     const figures: Figures = {
-      share: figure(tent.share, '%', 1),
-      minutes: figure(tent.minutes, 'min'),
+      inside: figure(inside, 'ppm', 0),
+      guideline: figure(guideline.ppm, 'ppm'),
+      minutes: figure(guideline.minutes, 'min'),
       wide: figure(pan.wideMm, 'mm'),
       narrow: figure(pan.narrowMm, 'mm'),
     };
+    const cautions = ['measured', 'signs'];
     const about = {
-      cautions: ['tent', 'signs'],
       // One cause that is known is enough; the others then decide nothing.
-      assumptions: causes.some(([, given]) => given.grounds !== 'assumed') ? [] : assumed(causes),
+      assumptions: said || causes.some(([, given]) => given.grounds !== 'assumed') ? [] : assumed(causes),
+      evidence: [stove.evidence],
+      margin: 'margin',
+      figures,
+      cautions,
     };
     const widest = vessels.reduce<Vessel | undefined>(
       (most, vessel) => (baseMm(vessel) > baseMm(most) ? vessel : most),
       undefined,
     );
-    if (baseMm(widest) < pan.wideMm) {
-      return [
-        { ...about, grade: 'holds-up', message: 'outside', margin: 'margin', figures, evidence: [stove.evidence] },
-      ];
-    }
+    const wide: Verdict = {
+      ...about,
+      grade: 'costs-you',
+      message: 'wide',
+      margin: 'margin-wide',
+      figures: { ...figures, base: figure(baseMm(widest), 'mm', 0) },
+      evidence: [...(widest ? [widest.evidence] : []), stove.evidence],
+      fix: 'fix-pan',
+      cites: ['wem-pan-diameter'],
+      item: widest?.item ?? null,
+    };
     return [
-      {
-        ...about,
-        grade: 'costs-you',
-        message: 'wide',
-        margin: 'margin-wide',
-        figures: { ...figures, base: figure(baseMm(widest), 'mm', 0) },
-        evidence: [widest!.evidence, stove.evidence],
-        fix: 'fix',
-        item: widest!.item,
-      },
+      said
+        ? { ...about, grade: 'can-hurt', message: 'inside', fix: 'fix-inside' }
+        : { ...about, grade: null, message: 'outside' },
+      ...(baseMm(widest) < pan.wideMm ? [] : [{ ...wide, cautions: [] }]),
     ];
   },
 });
 
-/** What of the trip makes people cook in the tent. */
-function tempting(trip: GroundedTrip, coldC: number): readonly (readonly [string, Given<unknown>])[] {
+/** What of the trip drives people inside to cook. */
+function driving(trip: GroundedTrip, coldC: number): readonly (readonly [string, Given<unknown>])[] {
   const { season, waterFrom, lowC } = trip;
+  const cold = (valueOf(lowC) ?? Infinity) <= coldC;
   return [
-    ...(valueOf(season) === 'winter' ? [[phrase`the season`, season] as const] : []),
+    ...(['winter', 'autumn', 'spring'].includes(valueOf(season) ?? '') ? [[phrase`the season`, season] as const] : []),
     ...(valueOf(waterFrom) === 'liquid' ? [] : [[phrase`where the water comes from`, waterFrom] as const]),
-    ...((valueOf(lowC) ?? Infinity) <= coldC ? [[phrase`the lowest temperature`, lowC] as const] : []),
+    // A night assumed from the season is no cause of its own.
+    ...(cold && lowC.grounds !== 'assumed' ? [[phrase`the lowest temperature`, lowC] as const] : []),
   ];
 }
 

@@ -3,7 +3,8 @@ import { defineCheck, figure, type Verdict } from '../model/check.js';
 import type { Figures, SumLine } from '../model/finding.js';
 import { valueOf } from '../model/given.js';
 import type { Stove, Thing, Vessel } from '../model/kit.js';
-import { vapourPressurePa } from '../physics/fuel.js';
+import { gasSharesOf } from '../plan/gas.js';
+import { mixturePressurePa } from '../physics/fuel.js';
 
 /** What reaches far over the burner and throws its heat down. */
 const GRIDDLE = /(?<!\p{L})(?:griddles?|planchas?|hot ?plates?|foil pans?)(?!\p{L})/iu;
@@ -14,37 +15,40 @@ export const canisterHeat = defineCheck({
   title: 'Heat on the canister',
   asks: 'Does a windscreen, a griddle or a wide pan send heat back to a canister under the burner?',
   costs: 'A canister that overheats can burst.',
-  needs: ['stoves', 'windscreens', 'vessels'],
-  cites: ['cp-windscreen', 'cp-upright-base', 'vdi-heat-atlas'],
+  needs: ['stoves', 'windscreens', 'vessels', 'fuels'],
+  cites: ['cp-windscreen', 'cp-upright-base', 'en-417', 'vdi-heat-atlas'],
   limits:
     'Rare, and severe. It knows what is carried and not how it is set up. Where several stoves are carried, the screen may be another’s.',
   options: {
     /** A pan over this sends heat back, mm (`cp-upright-base`). */
     wideMm: 200,
-    /** Butane between these shows how pressure climbs, °C: a mild day, and a canister too warm for the hand. */
+    /** The gas between these shows how pressure climbs, °C: a mild day, and what a canister is made to stand (`en-417`). */
     coolC: 20,
-    warmC: 40,
+    warmC: 50,
   },
   messages: {
-    windscreen: 'A windscreen round an upright canister keeps the heat in: the canister can burst.',
-    pan: 'A griddle or pan this wide over an upright canister sends heat back: the canister can burst.',
-    'form-missing': 'A windscreen and a gas stove: round a canister under the burner it keeps the heat in.',
+    windscreen: 'If the windscreen closes round the canister, it traps heat and the canister can burst.',
+    pan: 'A griddle or pan this wide sends heat down onto an upright canister, which can burst.',
+    'form-missing': 'A windscreen that closes round a canister under the burner traps heat.',
     margin: '× {ratio#} pressure, {cool#} to {warm}',
-    'fix-windscreen': 'Leave the half away from the wind open, a hand off the canister. Or a stove on a hose.',
+    'fix-windscreen':
+      'A stove on a hose, with the screen between burner and canister. On this one no screen, unless its maker’s instructions allow it.',
     'fix-pan': 'A pan of {wide} or less. Or a stove on a hose.',
-    caution: 'If the canister is too warm to keep a hand on, turn it off and let it cool.',
+    caution:
+      'If the canister feels warm, turn the stove off and let it cool. Canisters are made for the pressure at {warm}, and for no more.',
     question: 'Does the stove screw onto the canister, or stand beside it on a hose?',
-    warmLine: 'pressure of butane at {warm}',
-    coolLine: 'pressure of butane at {cool}',
+    warmLine: 'pressure of the gas carried at {warm}',
+    coolLine: 'the same at {cool}',
     ratioLine: 'times the pressure',
   },
-  judge({ stoves, windscreens, vessels }, { wideMm, coolC, warmC }): Verdict[] {
+  judge({ stoves, windscreens, vessels, fuels }, { wideMm, coolC, warmC }): Verdict[] {
     const gas = stoves.filter(({ type }) => valueOf(type) === 'gas' || valueOf(type) === 'integrated');
     const upright = gas.find(({ form }) => valueOf(form) === 'upright');
     const unknown = gas.find(({ form }) => form.grounds === 'missing');
     const [screen] = windscreens;
-    const warm = vapourPressurePa('butane', warmC + ZERO_CELSIUS_K) / 1000;
-    const cool = vapourPressurePa('butane', coolC + ZERO_CELSIUS_K) / 1000;
+    const shares = gasSharesOf(fuels.find(({ type }) => (valueOf(type) ?? 'gas') === 'gas'));
+    const warm = mixturePressurePa(shares, warmC + ZERO_CELSIUS_K) / 1000;
+    const cool = mixturePressurePa(shares, coolC + ZERO_CELSIUS_K) / 1000;
     const ratio = figure(warm / cool, '', 1);
     const figures: Figures = {
       ratio,

@@ -26,7 +26,8 @@ export interface WordedEvidence {
 
 /** What a check found of one pot, or of the kit. */
 export interface Verdict {
-  readonly grade: Grade;
+  /** Null for a danger that no kit can rule out: it is told as a caution of the report, and never as something that holds up. */
+  readonly grade: Grade | null;
   /** Key of the sentence. */
   readonly message: string;
   /** Key of the margin: "{have} of {need}". */

@@ -11,6 +11,7 @@ export type FigureUnit =
   | ''
   | 'mL'
   | 'L'
+  | 'ppm'
   | 'mm'
   | 'cm²'
   | 'm'
@@ -121,6 +122,9 @@ export interface Finding {
   /** Which pot it is about, as an index in `reading.items`; null for the kit. */
   readonly item: number | null;
 }
+
+/** A danger that the trip gives cause to name and that no kit can rule out: it has no grade, since nothing on a list makes it right or wrong. */
+export type Caution = Omit<Finding, 'grade' | 'fix' | 'question'>;
 
 export interface WordedSumLine {
   readonly sign: SumLine['sign'];

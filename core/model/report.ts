@@ -1,4 +1,4 @@
-import type { Assumption, Finding, Grade, WordedSumLine } from './finding.js';
+import type { Assumption, Caution, Finding, Grade, WordedSumLine } from './finding.js';
 import type { Range } from './finding.js';
 import type { UnitSystem } from './measure.js';
 import type { Reading } from './reading.js';
@@ -150,6 +150,8 @@ export interface Report {
   readonly reading: Reading;
   /** Worst first, then by place in the text. */
   readonly findings: readonly Finding[];
+  /** Dangers that no kit can rule out, in the order of the checks. */
+  readonly cautions: readonly Caution[];
   readonly summary: {
     /** 90 characters or fewer, worst first. */
     readonly headline: string;

@@ -50,4 +50,8 @@ export type TripHints = { readonly [K in keyof Trip]?: Given<Trip[K]> } & {
   readonly firesAllowed?: Given<boolean>;
   /** The list is for a group of young people. */
   readonly youthGroup?: Given<boolean>;
+  /** The gas canister is turned over, so that it gives liquid. */
+  readonly canisterTurned?: Given<boolean>;
+  /** They mean to cook in a tent, a porch, a vestibule, a hut or a van. */
+  readonly cooksInside?: Given<boolean>;
 };

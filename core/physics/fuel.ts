@@ -77,17 +77,33 @@ export function mixturePressurePa(shares: GasShares, tK: number): number {
 }
 
 /**
- * Pressure in a canister used right way up, Pa: full, and nearly empty, when the more volatile gas has gone and the least
- * volatile is left. @param tK of the canister, 170 to 360 K.
+ * What a canister that is used right way up still holds, by mass, when a share of its mass is left: the more volatile gas boils off first.
+ * Rayleigh's law of open distillation at one temperature, each gas leaving in step with its vapour pressure: n = n₀ exp(−p τ).
+ * @param shares of the full canister, by mass, adding up to 1. @param left share of the mass that is left, 0.001 to 1. @param tK 170 to 360 K.
  */
-export function canisterPressurePa(
-  shares: GasShares,
-  tK: number,
-): { readonly full: number; readonly nearlyEmpty: number } {
-  return {
-    full: mixturePressurePa(shares, tK),
-    nearlyEmpty: Math.min(...parts(shares).map(([gas]) => vapourPressurePa(gas, tK))),
-  };
+export function sharesLeft(shares: GasShares, left: number, tK: number): GasShares {
+  assertWithin('The share that is left', left, 0.001, 1);
+  const gases = parts(shares).map(([gas, share]) => ({ gas, share, pressure: vapourPressurePa(gas, tK) }));
+  const slowest = Math.min(...gases.map(({ pressure }) => pressure));
+  const massAt = (tau: number) =>
+    gases.map(({ gas, share, pressure }) => [gas, share * Math.exp((-pressure / slowest) * tau)] as const);
+  const total = (tau: number) => massAt(tau).reduce((sum, [, mass]) => sum + mass, 0);
+  // The slowest gas alone would take ln(1/left); the mix is never slower.
+  const tau = left === 1 ? 0 : solveRising((time) => -total(time), -left, 0, -Math.log(left));
+  const sum = total(tau);
+  return Object.fromEntries(massAt(tau).map(([gas, mass]) => [gas, mass / sum]));
+}
+
+/** Pressure in a canister used right way up, Pa, when a share of its mass is left: see `sharesLeft`. */
+export function canisterPressurePa(shares: GasShares, tK: number, left: number): number {
+  return mixturePressurePa(sharesLeft(shares, left, tK), tK);
+}
+
+/** Share of the mass that a canister used right way up gives before its pressure falls to this, 0 to 1. @param pa of the canister. @param tK 170 to 360 K. */
+export function shareBeforePa(shares: GasShares, tK: number, pa: number): number {
+  if (canisterPressurePa(shares, tK, 1) <= pa) return 0;
+  if (canisterPressurePa(shares, tK, 0.001) >= pa) return 1;
+  return 1 - solveRising((left) => canisterPressurePa(shares, tK, left), pa, 0.001, 1);
 }
 
 /** °C at which a full canister no longer beats the air: its mix stays liquid below. @param airPa 10 000 to 120 000. */

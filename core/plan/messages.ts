@@ -35,7 +35,9 @@ export const PLAN_MESSAGES: Messages = {
   'all-eat-done': 'All {people#} eat {eaten} after lighting; all is done after {done}.',
   'all-eat-only': 'All {people#} eat {eaten} after lighting.',
   'done-only': 'All is done {done} after lighting.',
-  'per-day': 'A day takes {litres} of water, {minutes} and {grams} of fuel.',
-  'per-trip': '{days#} {days:day|days} take {grams} of fuel.',
-  'per-trip-carried': '{days#} {days:day|days} take {grams} of fuel; {carried} are carried.',
+  'per-day': 'A day heats {litres} of water, with {minutes} at the flame and {grams} of fuel.',
+  'per-day-wood': 'A day heats {litres} of water, with {minutes} at the fire and {kg} of dry wood, gathered.',
+  'per-trip': '{days#} {days:day takes|days take} {grams} of fuel.',
+  'per-trip-wood': '{days#} {days:day takes|days take} {kg} of dry wood.',
+  'per-trip-carried': '{days#} {days:day takes|days take} {grams} of fuel; {carried} are carried.',
 };

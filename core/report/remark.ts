@@ -1,4 +1,4 @@
-import type { Finding } from '../model/finding.js';
+import type { Caution, Finding } from '../model/finding.js';
 import type { Report } from '../model/report.js';
 import type { Source } from '../model/source.js';
 import { fillTemplate, told } from './format.js';
@@ -37,7 +37,7 @@ function sayIn(language: Language): Say {
 
 /**
  * The findings as a neutral remark, ready to send to whoever wrote the list: plain text or Markdown, with the lines quoted from `text`.
- * What holds up is named in one line. `language` is that of the report.
+ * What holds up is named in one line; the cautions of all findings, and those that no kit can rule out, are always there. `language` is that of the report.
  */
 export function remark(
   report: Report,
@@ -49,14 +49,22 @@ export function remark(
   const say = sayIn(language);
   const { colon, semicolon } = language;
   const told = report.findings.filter((finding) => finding.grade !== 'holds-up');
-  const holds = report.findings
-    .filter((finding) => finding.grade === 'holds-up')
-    .map((finding) => language.inside(finding.title));
+  const good = report.findings.filter((finding) => finding.grade === 'holds-up');
+  const holds = good.map((finding) => language.inside(finding.title));
   const parts = [
     set.heading(report.summary.headline),
     ...told.map((finding) => wordFinding(finding, report, text, set, language)),
+    ...report.cautions.map((caution) => wordCaution(caution, report, set, language)),
   ];
-  if (holds.length > 0) parts.push(`${language.grades['holds-up']}${colon}${[...new Set(holds)].join(', ')}.`);
+  if (holds.length > 0) {
+    const cautions = new Set(good.flatMap((finding) => finding.cautions));
+    parts.push(
+      [
+        `${language.grades['holds-up']}${colon}${[...new Set(holds)].join(', ')}.`,
+        ...[...cautions].map((words) => set.point(say('caution', { words }))),
+      ].join('\n'),
+    );
+  }
   if (report.day)
     parts.push(
       `${set.heading(say('day'))}\n${[report.day.perDay, ...(report.day.perTrip ? [report.day.perTrip] : [])].map(set.point).join('\n')}`,
@@ -80,10 +88,6 @@ function wordFinding(finding: Finding, report: Report, text: string, set: Settin
         `${evidence.line}${language.colon}${(line ? text.slice(...line.span) : evidence.quote).trim().slice(0, 200)}`,
       );
     });
-  // An open question rests on no publication yet.
-  const published = (finding.grade === 'cant-tell' ? [] : finding.cites)
-    .map((id) => report.sources.find((source) => source.id === id))
-    .filter((source) => source?.grade === 'published');
   return [
     set.heading(`${language.grades[finding.grade]} (${finding.margin})`),
     finding.message,
@@ -91,14 +95,28 @@ function wordFinding(finding: Finding, report: Report, text: string, set: Settin
     ...(finding.question ? [set.point(finding.question.text)] : []),
     ...(finding.fix ? [set.point(finding.fix)] : []),
     ...finding.cautions.map((caution) => set.point(say('caution', { words: caution }))),
-    ...(published.length > 0
-      ? [
-          set.point(
-            say('published', { sources: published.map((source) => wordSource(source!)).join(language.semicolon) }),
-          ),
-        ]
-      : []),
+    // An open question rests on no publication yet.
+    ...(finding.grade === 'cant-tell' ? [] : wordPublished(finding, report, set, language)),
   ].join('\n');
+}
+
+function wordCaution(caution: Caution, report: Report, set: Setting, language: Language): string {
+  return [
+    set.heading(sayIn(language)('caution', { words: caution.title })),
+    caution.message,
+    ...caution.cautions.map(set.point),
+    ...wordPublished(caution, report, set, language),
+  ].join('\n');
+}
+
+/** The publications that it rests on, in one line. */
+function wordPublished({ cites }: Caution, report: Report, set: Setting, language: Language): string[] {
+  const published = cites
+    .map((id) => report.sources.find((source) => source.id === id))
+    .filter((source) => source?.grade === 'published');
+  if (published.length === 0) return [];
+  const sources = published.map((source) => wordSource(source!)).join(language.semicolon);
+  return [set.point(sayIn(language)('published', { sources }))];
 }
 
 /** Title, year and place of a source. */

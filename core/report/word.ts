@@ -3,6 +3,7 @@ import type { Check, Verdict } from '../model/check.js';
 import {
   GRADES,
   type Assumption,
+  type Caution,
   type Figure,
   type Figures,
   type Finding,
@@ -24,14 +25,13 @@ import { REPORT_MESSAGES } from './messages.js';
 
 type AnyCheck = Pick<Check, 'id' | 'title' | 'messages' | 'cites'>;
 
-/** Puts a verdict into words. A missing message is a programming error: TypeError. */
-export function wordVerdict(check: AnyCheck, verdict: Verdict, wording: Wording): Finding {
+/** Puts a verdict into words: a finding, or a caution where it has no grade. A missing message is a programming error: TypeError. */
+export function wordVerdict(check: AnyCheck, verdict: Verdict, wording: Wording): Finding | Caution {
   const messages = told(check.messages, wording);
   const say = (key: string) => fillTemplate(messageOf(messages, key), verdict.figures, messages, wording);
   const { question } = verdict;
-  return {
+  const worded: Caution = {
     check: check.id,
-    grade: verdict.grade,
     key: verdict.message,
     title: tell(check.title, wording),
     message: say(verdict.message),
@@ -39,12 +39,17 @@ export function wordVerdict(check: AnyCheck, verdict: Verdict, wording: Wording)
     figures: verdict.figures,
     sum: wordSum(verdict.sum ?? [], messages, wording, say),
     evidence: verdict.evidence.map((one) => ('message' in one ? { quote: say(one.message), found: one.found } : one)),
-    fix: verdict.fix === undefined ? null : say(verdict.fix),
-    question: question === undefined ? null : { ...question, text: say(question.message) },
     cites: verdict.cites ?? check.cites,
     assumptions: inLanguage(verdict.assumptions ?? [], wording),
     cautions: (verdict.cautions ?? []).map(say),
     item: verdict.item ?? null,
+  };
+  if (verdict.grade === null) return worded;
+  return {
+    ...worded,
+    grade: verdict.grade,
+    fix: verdict.fix === undefined ? null : say(verdict.fix),
+    question: question === undefined ? null : { ...question, text: say(question.message) },
   };
 }
 
@@ -111,7 +116,7 @@ function phraseOf(key: keyof typeof REPORT_MESSAGES, wording: Wording, figures: 
 }
 
 /** Every assumption once, in the order met. */
-export function gatherAssumptions(findings: readonly Finding[]): Assumption[] {
+export function gatherAssumptions(findings: readonly Caution[]): Assumption[] {
   const seen = new Map<string, Assumption>();
   for (const assumption of findings.flatMap((finding) => finding.assumptions)) {
     const key = `${assumption.what}\n${assumption.because}`;
@@ -121,7 +126,7 @@ export function gatherAssumptions(findings: readonly Finding[]): Assumption[] {
 }
 
 /** The bibliography of what the findings and the day cite, in order of first use. */
-export function gatherSources(findings: readonly Finding[], day: WordedDay | null, wording: Wording): Source[] {
+export function gatherSources(findings: readonly Caution[], day: WordedDay | null, wording: Wording): Source[] {
   const sums = [...findings.map((finding) => finding.sum), ...(day?.tasks ?? []).map((task) => task.sum)].flat();
   const ids = [...findings.flatMap((finding) => finding.cites), ...sums.flatMap((line) => line.cites)];
   return [...new Set(ids)].map(sourceById).map((source) => ({
@@ -143,6 +148,8 @@ export function wordDay(
   const messages = told(english, wording);
   const say = (key: string, figures: Figures) => fillTemplate(messageOf(messages, key), figures, messages, wording);
   const words = (value: Range, unit: 'L' | 'rounds' | 'loads' | 'min' | 'g') => formatFigure({ value, unit }, wording);
+  // Wood is gathered on the way, by the armful.
+  const wood = plan.burns === 'wood';
   const { eatenMin } = plan;
   const { minutes } = plan.perDay;
   const [eats, done] = [eatenMin?.likely ?? 0, minutes.likely];
@@ -179,17 +186,19 @@ export function wordDay(
       },
       sum: wordSum(task.sum, messages, wording),
     })),
-    perDay: say('per-day', {
+    perDay: say(wood ? 'per-day-wood' : 'per-day', {
       litres: { value: plan.perDay.litres, unit: 'L' },
       minutes: { value: minutes, unit: 'min' },
       grams: { value: plan.perDay.grams, unit: 'g' },
+      kg: inKg(plan.perDay.grams),
     }),
     perTrip:
       plan.tripGrams === null || days === null
         ? null
-        : say(plan.carriedGrams === null ? 'per-trip' : 'per-trip-carried', {
+        : say(wood ? 'per-trip-wood' : plan.carriedGrams === null ? 'per-trip' : 'per-trip-carried', {
             days: { value: days, unit: 'days' },
             grams: { value: plan.tripGrams, unit: 'g' },
+            kg: inKg(plan.tripGrams),
             ...(plan.carriedGrams === null ? {} : { carried: { value: plan.carriedGrams, unit: 'g' } as const }),
           }),
   };
@@ -262,4 +271,8 @@ export function wordPlaces(
 function divided(litres: Range, turns: Range): Range {
   const each = [litres.low / turns.low, litres.likely / turns.likely, litres.high / turns.high];
   return { low: Math.min(...each), likely: each[1]!, high: Math.max(...each) };
+}
+
+function inKg({ low, likely, high }: Range): Figure {
+  return { value: { low: low / 1000, likely: likely / 1000, high: high / 1000 }, unit: 'kg', places: 1 };
 }

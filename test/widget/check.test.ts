@@ -290,13 +290,21 @@ describe('<brimwise-check>', () => {
   });
 
   describe('the findings', () => {
+    it('never hide a caution: of what holds up and of what no kit rules out, they stand open', async () => {
+      const element = await check(list({ text: `Winter, two people, 2 days, camp at 2000 m\n${LIST}` }));
+      const cautions = inside(element, '[part=caution]');
+      expect(cautions.map(({ dataset }) => dataset['check'])).to.include('air');
+      for (const caution of inside(element, '.caution'))
+        expect(caution.getBoundingClientRect().height).to.be.greaterThan(0);
+    });
+
     it('stand worst first, at most three open', async () => {
       const element = await check(list());
       const order = ['can-hurt', 'falls-short', 'costs-you', 'cant-tell', 'holds-up'];
-      const grades = inside(element, '.finding').map((finding) => order.indexOf(finding.dataset['grade']!));
+      const grades = inside(element, '.finding[data-grade]').map((finding) => order.indexOf(finding.dataset['grade']!));
       expect(grades).to.deep.equal([...grades].sort());
       expect(grades.length).to.be.greaterThan(4);
-      const open = inside(element, 'article.finding[data-check], details.finding[open]');
+      const open = inside(element, 'article.finding[data-grade][data-check], details.finding[open]');
       expect(open.length).to.equal(3);
     });
 

@@ -103,8 +103,8 @@ const sentences: Readonly<Record<string, string>> = {
   'The base barely spans the gap between the arms: it can drop or slide.':
     'Le fond couvre à peine l’écart entre les bras : il peut passer au travers ou glisser.',
   'The base reaches far over the arms: it stands loosely.': 'Le fond déborde loin des bras : la popote tient mal.',
-  'A base this wide over an upright canister sends heat back to the canister.':
-    'Un fond si large au-dessus d’une cartouche lui renvoie la chaleur.',
+  'A base this wide sends heat down onto an upright canister, which can burst.':
+    'Un fond si large renvoie la chaleur vers la cartouche dessous, qui peut éclater.',
   'No burner width is given: this pot suits a burner of {burners}.':
     'Largeur du brûleur non donnée : à cette popote convient un brûleur de {burners}.',
   'Without its width, nobody can tell whether the pot suits the burner.':
@@ -121,8 +121,8 @@ const sentences: Readonly<Record<string, string>> = {
     'Une popote large de {atMost} ou moins, ou un réchaud aux bras plus larges.',
   'A pot {atMost} across or less, or a stove on a hose.':
     'Une popote large de {atMost} ou moins, ou un réchaud à tuyau.',
-  'A canister too warm to keep a hand on can burst. Turn the stove off and let it cool.':
-    'Une cartouche trop chaude pour y laisser la main peut éclater. Éteindre le réchaud et laisser refroidir.',
+  'If the canister feels warm, turn the stove off and let it cool.':
+    'Si la cartouche semble chaude, éteindre le réchaud et laisser refroidir.',
   'Boiling water burns in a second. Keep feet and hands clear of a pot that stands badly.':
     'L’eau bouillante brûle en une seconde. Pieds et mains à l’écart d’une popote qui tient mal.',
   'How wide is the burner or its fire-pot?': 'Quelle est la largeur du brûleur ou de son foyer ?',
@@ -237,27 +237,35 @@ const sentences: Readonly<Record<string, string>> = {
 
   // Lifting
   Lifting: 'Soulever la popote',
-  'Something to lift it with: {grips}.': 'De quoi la soulever : {grips}.',
+  'It is lifted by {grips}.': 'On le soulève avec : {grips}.',
   'Nothing on it or beside it lifts the full pot.': 'Rien sur elle ni à côté ne soulève la popote pleine.',
-  'Full it is {filled} on one handle.': 'Pleine, elle pèse {filled} sur une seule poignée.',
+  'Full it is {filled}, too much for {grips}.': 'Plein, il pèse {filled}, trop pour : {grips}.',
+  'Full it is {filled} on a bail: two people lift it, on a stick.':
+    'Plein, il pèse {filled} sur une anse : on le soulève à deux, avec un bâton.',
+  'Full it is {filled}: too heavy for anyone to lift while it boils.':
+    'Plein, il pèse {filled} : trop lourd pour qu’on le soulève bouillant.',
   'Nothing says how it is lifted when full.': 'Rien ne dit comment la soulever pleine.',
-  '{have} of {need} grips': '{have} sur {need} {need:prise|prises}',
+  '{filled#} of {limit}, lifted full': '{filled#} sur {limit}, soulevé plein',
+  '{holds#} of {limitL}, lifted full': '{holds#} sur {limitL}, soulevé plein',
+  'no grip': 'aucune prise',
   'no handle named': 'aucune poignée nommée',
-  'Add a pot gripper, or a pot with a bail or handles.': 'Ajouter une pince, ou une popote à anse ou à poignées.',
-  'Add a gripper for the other hand, or fill it to {least} at most.':
-    'Ajouter une pince pour l’autre main, ou la remplir de {least} au plus.',
+  'A gripper, or a pot with a bail or handles.': 'Une pince, ou une popote avec une anse ou des poignées.',
+  'A pot with a handle on either side. Or fill it to {least} at most.':
+    'Une popote avec une poignée de chaque côté. Ou la remplir à {least} au plus.',
+  'A pot with a handle on either side.': 'Une popote avec une poignée de chaque côté.',
+  'Ladle it out where it stands. Or fill it to {least} at most.':
+    'La vider à la louche là où elle est. Ou la remplir à {least} au plus.',
+  'Ladle it out where it stands.': 'La vider à la louche là où elle est.',
   '“{name}”: has it a handle, a bail or a gripper?': '« {name} » : une poignée, une anse ou une pince ?',
   'Boiling water burns in a second. Set cups on the ground to pour, and keep feet clear.':
     'L’eau bouillante brûle en une seconde. Poser les tasses au sol pour verser, pieds à l’écart.',
   'a bail': 'une anse',
-  handles: 'des poignées',
+  'two handles': 'deux poignées',
+  'one handle': 'une poignée',
   'a gripper': 'une pince',
-  'a bail, handles': 'une anse, des poignées',
-  'a bail, a gripper': 'une anse, une pince',
-  'handles, a gripper': 'des poignées, une pince',
-  'a bail, handles, a gripper': 'une anse, des poignées, une pince',
-  'pot and water to the brim': 'popote et eau, à ras bord',
-  'above this, or above 5 kg, two handles': 'au-delà, ou au-delà de 5 kg, deux poignées',
+  'water to the brim, and the pot': 'l’eau à ras bord, et la popote',
+  'the most that {grips} may lift': 'le plus que soulève : {grips}',
+  'the most that {grips} may hold': 'le plus que tient : {grips}',
 
   // At the fire
   'At the fire': 'Au feu de bois',
@@ -349,6 +357,15 @@ const sentences: Readonly<Record<string, string>> = {
   'The stove burns {burns}; the list carries {carried}.':
     'Combustible du réchaud : {burns} ; sur la liste : {carried}.',
   'There is a stove, and nothing on the list for it to burn.': 'Il y a un réchaud, mais rien à y brûler sur la liste.',
+  'Fuel is carried ({carried}), and no stove on the list burns it.':
+    'Du combustible est emporté ({carried}), et aucun réchaud de la liste ne le brûle.',
+  'Nothing on the list burns in the stove on {burns}.': 'Rien sur la liste ne brûle dans ce réchaud ({burns}).',
+  'No stove on the list burns the {carried}.': 'Aucun réchaud de la liste ne brûle cela ({carried}).',
+  'no stove': 'pas de réchaud',
+  'A stove for {carried}. Or add the line of the stove, if it is carried.':
+    'Un réchaud pour {carried}. Ou ajouter la ligne du réchaud, s’il est emporté.',
+  'Carry {burns} for it, or leave it at home.': 'Emporter de quoi l’alimenter ({burns}), ou le laisser à la maison.',
+  'A stove for it, or leave it at home.': 'Un réchaud pour cela, ou le laisser à la maison.',
   '{burns}': '{burns}',
   '{carried} for a stove on {burns}': '{carried}, et non {burns}',
   'no fuel named': 'aucun combustible nommé',
@@ -389,18 +406,23 @@ const sentences: Readonly<Record<string, string>> = {
 
   // Gas in the cold
   'Gas in the cold': 'Le gaz au froid',
-  'The gas still leaves the canister at {low}.': 'Le gaz sort encore de la cartouche à {low}.',
-  'At {low} the gas barely leaves the canister, and less as it empties.':
-    'À {low}, le gaz sort à peine de la cartouche, et moins à mesure qu’elle se vide.',
+  'At {low} the gas leaves the canister until it is nearly empty.':
+    'À {low}, le gaz sort de la cartouche jusqu’à ce qu’elle soit presque vide.',
+  'At {low} the canister gives liquid gas, turned over as the list says.':
+    'À {low}, la cartouche donne du gaz liquide, retournée comme le dit la liste.',
+  'At {low} the gas leaves the canister at first; it fades when {used} is used.':
+    'À {low}, le gaz sort d’abord de la cartouche ; il faiblit quand {used} sont consommés.',
+  'At {low} one canister still gives gas and another, {gas}, gives none or fades sooner.':
+    'À {low}, une cartouche donne encore du gaz ; une autre ({gas}) n’en donne pas ou faiblit plus tôt.',
+  'At {low} the gas barely leaves the canister.': 'À {low}, le gaz sort à peine de la cartouche.',
   '{gas} stays liquid below {liquid} at {altitude}; at {canister} none comes out.':
     '{gas} reste liquide sous {liquid} à {altitude} ; à {canister}, rien ne sort.',
-  'At {low} no gas comes out of any canister sold: it stays liquid.':
-    'À {low}, aucune cartouche du commerce ne donne de gaz : il reste liquide.',
-  'At {low} it needs the canister turned over, on a stove made for that.':
-    'À {low}, il faut la cartouche retournée, sur un réchaud fait pour cela.',
-  'At {low} it hangs on the mix: butane stays liquid, a winter mix burns.':
+  'At {low} no canister gas vaporises.': 'À {low}, aucun gaz en cartouche ne s’évapore.',
+  'At {low} the canister has to be turned upside down, on a stove made for that.':
+    'À {low}, la cartouche doit être retournée, sur un réchaud fait pour cela.',
+  'At {low} it depends on the mix: butane stays liquid, a winter mix burns.':
     'À {low}, tout dépend du mélange : le butane reste liquide, un mélange d’hiver brûle.',
-  '{vapour#} of {air}, to leave the canister': '{vapour#} sur {air} pour sortir de la cartouche',
+  '{pressure#} of {wanted}, from nearly empty to full': '{pressure#} sur {wanted}, de presque vide à pleine',
   'A canister of isobutane and propane: {better} at {low}. Or keep it warm.':
     'Une cartouche d’isobutane et propane : {better} à {low}. Ou la garder au chaud.',
   'A stove on a hose that takes liquid gas, or a petrol stove.':
@@ -413,10 +435,23 @@ const sentences: Readonly<Record<string, string>> = {
   Propane: 'Le propane',
   'What does the canister hold: butane, isobutane mix, winter mix?':
     'Que contient la cartouche : butane, mélange à l’isobutane, mélange d’hiver ?',
-  'pressure of the gas at {canister}, the canister colder than the air as it runs':
-    'pression du gaz à {canister} ; en marche, la cartouche est plus froide que l’air',
+  'pressure in the canister at {canister}, from nearly empty to full; in use it is colder than the air':
+    'pression dans la cartouche à {canister}, de presque vide à pleine ; en marche elle est plus froide que l’air',
   'the air at this altitude': 'l’air à cette altitude',
-  'over the air': 'au-dessus de l’air',
+  'over the air, to run well': 'au-dessus de l’air, pour bien marcher',
+  'This mix': 'Ce mélange',
+  'what the pot weighs': 'ce que pèse la popote',
+  'its mass is not given, and pots like it weigh about so much':
+    'son poids n’est pas donné, et de telles popotes pèsent à peu près autant',
+  'give its mass': 'donner son poids',
+  'Guideline 9.1.3 of ANZCOR says 20 minutes at least.': 'La recommandation 9.1.3 d’ANZCOR dit 20 minutes au moins.',
+  'A gripper lifts about 2 L or 2.5 kg; more takes a handle on either side, or two people and a stick through the bail; what weighs 10 kg full is ladled out where it stands':
+    'Une pince soulève environ 2 L ou 2,5 kg ; au-delà il faut une poignée de chaque côté, ou deux personnes et un bâton dans l’anse ; ce qui pèse 10 kg plein se vide à la louche sur place',
+  'Pots weigh 0.12–0.18 g for each mL in titanium, 0.15–0.3 in aluminium, 0.25–0.6 in steel, 1 g and more in iron':
+    'Les popotes pèsent par ml 0,12–0,18 g en titane, 0,15–0,3 en aluminium, 0,25–0,6 en acier, 1 g et plus en fonte',
+  'The law as textbooks of distillation give it; the paper itself was not seen.':
+    'La loi telle que la donnent les manuels de distillation ; l’article lui-même n’a pas été vu.',
+  'The abstract was read, not the paper.': 'Le résumé a été lu, non l’article.',
 
   // Alcohol in the cold
   'Alcohol in the cold': 'L’alcool au froid',
@@ -468,11 +503,13 @@ const sentences: Readonly<Record<string, string>> = {
 
   // Boiling drinking water
   'Boiling drinking water': 'Faire bouillir l’eau à boire',
-  'Water boils at {boil} here: a rolling boil of {minutes} before it is drunk.':
-    'L’eau bout ici à {boil} : {minutes} à gros bouillons avant de la boire.',
+  'Water boils at {boil} here. Keep it at a rolling boil for {minutes} before anyone drinks it.':
+    'L’eau bout ici à {boil}. La garder à gros bouillons {minutes} avant d’en boire.',
   '{minutes} at a rolling boil': '{minutes} à gros bouillons',
-  'The longer of two published rules is used; by the other, reaching a rolling boil is enough at any altitude.':
-    'De deux règles publiées, la plus longue est suivie ; selon l’autre, atteindre les gros bouillons suffit à toute altitude.',
+  'Of three published rules the longest is used: {high} above {above}. Others say {high} above {elsewhere}, or that reaching a rolling boil is enough at any altitude.':
+    'De trois règles publiées, la plus longue est suivie : {high} au-dessus de {above}. D’autres disent {high} au-dessus de {elsewhere}, ou qu’atteindre les gros bouillons suffit à toute altitude.',
+  'Boiling kills germs. It takes out no poison, fuel or salt: leave water that may hold those.':
+    'Bouillir tue les germes. Cela n’enlève ni poison, ni combustible, ni sel : laisser l’eau qui peut en contenir.',
   'where they cook': 'là où l’on cuisine',
   'boiling point there': 'point d’ébullition en ce lieu',
 
@@ -524,17 +561,21 @@ const sentences: Readonly<Record<string, string>> = {
 
   // Air to cook in
   'Air to cook in': 'L’air où l’on cuisine',
-  'Cook outside the tent; a stove in it fills it with carbon monoxide.':
-    'Cuisiner hors de la tente ; un réchaud dedans la remplit de monoxyde de carbone.',
-  'Over a base of {base} a stove makes more carbon monoxide: in a test {wide} gave more than {narrow}.':
-    'Sous un fond de {base}, un réchaud fait plus de monoxyde de carbone : lors d’un essai, {wide} en ont donné plus que {narrow}.',
-  '{share} after {minutes}': '{share} après {minutes}',
+  'Cook outside: a stove in a tent, a porch, a hut or a van fills it with carbon monoxide.':
+    'Cuisiner dehors : un réchaud dans une tente, une abside, une cabane ou un fourgon les remplit de monoxyde de carbone.',
+  'The list speaks of cooking inside: a stove fills a tent, a porch, a hut or a van with carbon monoxide.':
+    'La liste parle de cuisiner à l’intérieur : un réchaud remplit une tente, une abside, une cabane ou un fourgon de monoxyde de carbone.',
+  'A pan {base} wide makes a stove give off more carbon monoxide: in a test {wide} gave more than {narrow}.':
+    'Sous une poêle de {base}, un réchaud dégage plus de monoxyde de carbone : dans un essai, {wide} en donnaient plus que {narrow}.',
+  '{inside#} of {guideline}, carbon monoxide': '{inside#} sur {guideline} de monoxyde de carbone',
   '{base#} of {wide}': '{base#} sur {wide}',
   'A pot or pan less than {wide} across the base.': 'Une popote ou une poêle au fond de moins de {wide}.',
-  'A stove in a small tent bound {share} of the blood of those in it within {minutes}. Cook outside, with air on all sides.':
-    'Dans une petite tente, un réchaud a bloqué {share} du sang des occupants en {minutes}. Cuisiner dehors, l’air libre de tous côtés.',
-  'Headache, dullness or sickness: out into the air at once, stove off.':
-    'Mal de tête, torpeur ou nausée : sortir aussitôt à l’air, réchaud éteint.',
+  'Cook outside, under a tarp that is open on all sides where it rains.':
+    'Cuisiner dehors ; sous la pluie, sous un tarp ouvert de tous les côtés.',
+  'Stoves in tents and snow caves gave {inside} of carbon monoxide in tests; a guideline for {minutes} is {guideline}. It has no smell, and a flap or a door that is open does not rule it out.':
+    'Des réchauds dans des tentes et des grottes de neige ont donné {inside} de monoxyde de carbone dans des essais ; une valeur guide pour {minutes} est {guideline}. Il n’a pas d’odeur, et un pan ou une porte ouverts ne l’excluent pas.',
+  'If anyone has a headache or feels dull or sick: everybody out into the air at once, stove off, and get help.':
+    'Si quelqu’un a mal à la tête, se sent engourdi ou nauséeux : tout le monde dehors aussitôt, réchaud éteint, et chercher de l’aide.',
 
   // Filling the burner
   'Filling the burner': 'Remplir le brûleur',
@@ -556,22 +597,22 @@ const sentences: Readonly<Record<string, string>> = {
 
   // Heat on the canister
   'Heat on the canister': 'Chaleur sur la cartouche',
-  'A windscreen round an upright canister keeps the heat in: the canister can burst.':
-    'Un pare-vent autour d’une cartouche sous le brûleur retient la chaleur : elle peut éclater.',
-  'A griddle or pan this wide over an upright canister sends heat back: the canister can burst.':
-    'Une plancha ou une poêle si large au-dessus d’une cartouche lui renvoie la chaleur : elle peut éclater.',
-  'A windscreen and a gas stove: round a canister under the burner it keeps the heat in.':
-    'Un pare-vent et un réchaud à gaz : autour d’une cartouche sous le brûleur, il retient la chaleur.',
+  'If the windscreen closes round the canister, it traps heat and the canister can burst.':
+    'Si le pare-vent se ferme autour de la cartouche, il retient la chaleur et elle peut éclater.',
+  'A griddle or pan this wide sends heat down onto an upright canister, which can burst.':
+    'Une plancha ou une poêle si large renvoie la chaleur vers la cartouche dessous, qui peut éclater.',
+  'A windscreen that closes round a canister under the burner traps heat.':
+    'Un pare-vent fermé autour d’une cartouche sous le brûleur retient la chaleur.',
   '× {ratio#} pressure, {cool#} to {warm}': '× {ratio#} de pression, {cool#} à {warm}',
-  'Leave the half away from the wind open, a hand off the canister. Or a stove on a hose.':
-    'Laisser ouverte la moitié sous le vent, à une main de la cartouche. Ou un réchaud à tuyau.',
+  'A stove on a hose, with the screen between burner and canister. On this one no screen, unless its maker’s instructions allow it.':
+    'Un réchaud à tuyau, le pare-vent entre brûleur et cartouche. Sur celui-ci aucun, sauf si la notice du fabricant le permet.',
   'A pan of {wide} or less. Or a stove on a hose.': 'Une poêle de {wide} ou moins. Ou un réchaud à tuyau.',
-  'If the canister is too warm to keep a hand on, turn it off and let it cool.':
-    'Cartouche trop chaude pour y laisser la main : éteindre et laisser refroidir.',
+  'If the canister feels warm, turn the stove off and let it cool. Canisters are made for the pressure at {warm}, and for no more.':
+    'Si la cartouche semble chaude, éteindre le réchaud et laisser refroidir. Les cartouches sont faites pour la pression à {warm}, pas plus.',
   'Does the stove screw onto the canister, or stand beside it on a hose?':
     'Le réchaud se visse-t-il sur la cartouche, ou est-il à côté, au bout d’un tuyau ?',
-  'pressure of butane at {warm}': 'pression du butane à {warm}',
-  'pressure of butane at {cool}': 'pression du butane à {cool}',
+  'pressure of the gas carried at {warm}': 'pression du gaz emporté à {warm}',
+  'the same at {cool}': 'la même à {cool}',
   'times the pressure': 'fois la pression',
 
   // Under the stove
@@ -628,11 +669,15 @@ const sentences: Readonly<Record<string, string>> = {
   round: 'fois',
   rounds: 'fois',
   loads: 'charges',
-  'A day takes {litres} of water, {minutes} and {grams} of fuel.':
-    'Un jour demande {litres} d’eau, {minutes} et {grams} de combustible.',
-  '{days#} {days:day|days} take {grams} of fuel.':
+  'A day heats {litres} of water, with {minutes} at the flame and {grams} of fuel.':
+    'Une journée chauffe {litres} d’eau, avec {minutes} à la flamme et {grams} de combustible.',
+  'A day heats {litres} of water, with {minutes} at the fire and {kg} of dry wood, gathered.':
+    'Une journée chauffe {litres} d’eau, avec {minutes} au feu et {kg} de bois sec, ramassé.',
+  '{days#} {days:day takes|days take} {grams} of fuel.':
     '{days#} {days:jour demande|jours demandent} {grams} de combustible.',
-  '{days#} {days:day|days} take {grams} of fuel; {carried} are carried.':
+  '{days#} {days:day takes|days take} {kg} of dry wood.':
+    '{days#} {days:jour demande|jours demandent} {kg} de bois sec.',
+  '{days#} {days:day takes|days take} {grams} of fuel; {carried} are carried.':
     '{days#} {days:jour demande|jours demandent} {grams} de combustible ; {carried} sont emportés.',
 
   // The headline
@@ -883,10 +928,10 @@ const sentences: Readonly<Record<string, string>> = {
   'On an upright canister stove a base over 200 mm, a griddle or a windscreen sends heat back to the canister':
     'Sur un réchaud vissé à la cartouche, un fond de plus de 200 mm, une plancha ou un pare-vent lui renvoie la chaleur',
   'Rare, and severe.': 'Rare, et grave.',
-  'No windscreen is closed round an upright canister; open on the lee side and a hand away it may stand':
-    'Aucun pare-vent ne se referme autour d’une cartouche sous le brûleur ; ouvert sous le vent et à une main, il peut rester',
-  'Practitioners disagree: never, or open and 100–130 mm off with a hand on the canister.':
-    'Les praticiens divergent : jamais, ou ouvert et à 100–130 mm, la main sur la cartouche.',
+  'No windscreen is closed round an upright canister':
+    'Aucun pare-vent ne se ferme autour d’une cartouche sous le brûleur',
+  'Practitioners disagree whether one that is open on the lee side may stand near it; the instructions of the stove’s maker come first.':
+    'Les pratiquants ne s’accordent pas sur un pare-vent ouvert sous le vent et proche ; la notice du fabricant passe d’abord.',
   'Upright canisters with isobutane mixes fade at about −7 °C':
     'Sous le brûleur, les cartouches à l’isobutane faiblissent vers −7 °C',
   'Practitioners give −7 to −8 °C; plain butane fades at some 10 °C; liquid feed gains about 11 °C.':

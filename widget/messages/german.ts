@@ -107,8 +107,8 @@ const sentences: Readonly<Record<string, string>> = {
   'The base barely spans the gap between the arms: it can drop or slide.':
     'Der Boden reicht kaum über die Lücke zwischen den Armen: Er kann durchfallen oder rutschen.',
   'The base reaches far over the arms: it stands loosely.': 'Der Boden ragt weit über die Arme: Er steht lose.',
-  'A base this wide over an upright canister sends heat back to the canister.':
-    'Ein so breiter Boden über einer Kartusche wirft Wärme auf die Kartusche zurück.',
+  'A base this wide sends heat down onto an upright canister, which can burst.':
+    'Ein so breiter Boden wirft Hitze auf eine Kartusche darunter; sie kann bersten.',
   'No burner width is given: this pot suits a burner of {burners}.':
     'Die Brennerbreite fehlt: Zu diesem Topf passt ein Brenner von {burners}.',
   'Without its width, nobody can tell whether the pot suits the burner.':
@@ -124,8 +124,8 @@ const sentences: Readonly<Record<string, string>> = {
   'A pot {atMost} across or less, or a stove with wider arms.':
     'Ein Topf bis {atMost} Breite oder ein Kocher mit weiteren Armen.',
   'A pot {atMost} across or less, or a stove on a hose.': 'Ein Topf bis {atMost} Breite oder ein Kocher mit Schlauch.',
-  'A canister too warm to keep a hand on can burst. Turn the stove off and let it cool.':
-    'Eine Kartusche, auf der man keine Hand lassen kann, kann bersten. Kocher aus und abkühlen lassen.',
+  'If the canister feels warm, turn the stove off and let it cool.':
+    'Fühlt sich die Kartusche warm an: Kocher aus und abkühlen lassen.',
   'Boiling water burns in a second. Keep feet and hands clear of a pot that stands badly.':
     'Kochendes Wasser verbrüht in einer Sekunde. Füße und Hände von einem Topf fernhalten, der schlecht steht.',
   'How wide is the burner or its fire-pot?': 'Wie breit ist der Brenner oder sein Feuertopf?',
@@ -239,28 +239,35 @@ const sentences: Readonly<Record<string, string>> = {
 
   // Lifting
   Lifting: 'Anheben',
-  'Something to lift it with: {grips}.': 'Etwas zum Anheben ist da: {grips}.',
+  'It is lifted by {grips}.': 'Angehoben wird er mit: {grips}.',
   'Nothing on it or beside it lifts the full pot.': 'Nichts am Topf und nichts daneben hebt ihn voll an.',
-  'Full it is {filled} on one handle.': 'Voll hängen {filled} an einem Griff.',
+  'Full it is {filled}, too much for {grips}.': 'Voll sind es {filled}, zu viel für: {grips}.',
+  'Full it is {filled} on a bail: two people lift it, on a stick.':
+    'Voll sind es {filled} an einem Bügel: Zwei heben ihn, mit einem Stock darunter.',
+  'Full it is {filled}: too heavy for anyone to lift while it boils.':
+    'Voll sind es {filled}: kochend zu schwer zum Heben.',
   'Nothing says how it is lifted when full.': 'Nirgends steht, womit er voll angehoben wird.',
-  '{have} of {need} grips': '{have} von {need} Griffen',
+  '{filled#} of {limit}, lifted full': '{filled#} von {limit}, voll gehoben',
+  '{holds#} of {limitL}, lifted full': '{holds#} von {limitL}, voll gehoben',
+  'no grip': 'kein Griff',
   'no handle named': 'kein Griff genannt',
-  'Add a pot gripper, or a pot with a bail or handles.':
-    'Eine Topfzange mitnehmen oder einen Topf mit Bügel oder Griffen.',
-  'Add a gripper for the other hand, or fill it to {least} at most.':
-    'Eine Topfzange für die andere Hand mitnehmen oder höchstens {least} einfüllen.',
+  'A gripper, or a pot with a bail or handles.': 'Eine Topfzange, oder ein Topf mit Bügel oder Griffen.',
+  'A pot with a handle on either side. Or fill it to {least} at most.':
+    'Ein Topf mit einem Griff an jeder Seite. Oder höchstens {least} einfüllen.',
+  'A pot with a handle on either side.': 'Ein Topf mit einem Griff an jeder Seite.',
+  'Ladle it out where it stands. Or fill it to {least} at most.':
+    'Dort ausschöpfen, wo er steht. Oder höchstens {least} einfüllen.',
+  'Ladle it out where it stands.': 'Dort ausschöpfen, wo er steht.',
   '“{name}”: has it a handle, a bail or a gripper?': '„{name}“: Gibt es einen Griff, einen Bügel oder eine Topfzange?',
   'Boiling water burns in a second. Set cups on the ground to pour, and keep feet clear.':
     'Kochendes Wasser verbrüht in einer Sekunde. Becher zum Eingießen auf den Boden stellen, Füße fernhalten.',
   'a bail': 'ein Bügel',
-  handles: 'Griffe',
+  'two handles': 'zwei Griffe',
+  'one handle': 'ein Griff',
   'a gripper': 'eine Topfzange',
-  'a bail, handles': 'ein Bügel, Griffe',
-  'a bail, a gripper': 'ein Bügel, eine Topfzange',
-  'handles, a gripper': 'Griffe, eine Topfzange',
-  'a bail, handles, a gripper': 'ein Bügel, Griffe, eine Topfzange',
-  'pot and water to the brim': 'Topf und Wasser, randvoll',
-  'above this, or above 5 kg, two handles': 'darüber, oder über 5 kg, zwei Griffe',
+  'water to the brim, and the pot': 'Wasser, randvoll, und der Topf',
+  'the most that {grips} may lift': 'so viel hebt höchstens: {grips}',
+  'the most that {grips} may hold': 'so viel fasst höchstens: {grips}',
 
   // At the fire
   'At the fire': 'Am Feuer',
@@ -355,6 +362,15 @@ const sentences: Readonly<Record<string, string>> = {
   'The stove burns {burns}; the list carries {carried}.':
     'Der Kocher verbrennt {burns}; auf der Liste steht {carried}.',
   'There is a stove, and nothing on the list for it to burn.': 'Ein Kocher ist dabei, aber nichts, was er verbrennt.',
+  'Fuel is carried ({carried}), and no stove on the list burns it.':
+    'Brennstoff ist dabei ({carried}), und kein Kocher der Liste verbrennt ihn.',
+  'Nothing on the list burns in the stove on {burns}.': 'Nichts auf der Liste brennt in diesem Kocher ({burns}).',
+  'No stove on the list burns the {carried}.': 'Kein Kocher der Liste verbrennt das ({carried}).',
+  'no stove': 'kein Kocher',
+  'A stove for {carried}. Or add the line of the stove, if it is carried.':
+    'Ein Kocher für {carried}. Oder die Zeile des Kochers ergänzen, wenn er dabei ist.',
+  'Carry {burns} for it, or leave it at home.': '{burns} dafür mitnehmen, oder ihn daheim lassen.',
+  'A stove for it, or leave it at home.': 'Ein Kocher dafür, oder daheim lassen.',
   '{burns}': '{burns}',
   '{carried} for a stove on {burns}': '{carried} für einen Kocher mit {burns}',
   'no fuel named': 'kein Brennstoff genannt',
@@ -395,18 +411,23 @@ const sentences: Readonly<Record<string, string>> = {
 
   // Gas in the cold
   'Gas in the cold': 'Gas in der Kälte',
-  'The gas still leaves the canister at {low}.': 'Das Gas kommt auch bei {low} noch aus der Kartusche.',
-  'At {low} the gas barely leaves the canister, and less as it empties.':
-    'Bei {low} kommt kaum Gas aus der Kartusche, und weniger, je leerer sie wird.',
+  'At {low} the gas leaves the canister until it is nearly empty.':
+    'Bei {low} kommt Gas aus der Kartusche, bis sie fast leer ist.',
+  'At {low} the canister gives liquid gas, turned over as the list says.':
+    'Bei {low} gibt die Kartusche flüssiges Gas, umgedreht, wie die Liste sagt.',
+  'At {low} the gas leaves the canister at first; it fades when {used} is used.':
+    'Bei {low} kommt zuerst Gas aus der Kartusche; es lässt nach, wenn {used} verbraucht sind.',
+  'At {low} one canister still gives gas and another, {gas}, gives none or fades sooner.':
+    'Bei {low} gibt eine Kartusche noch Gas; eine andere ({gas}) gibt keines oder lässt eher nach.',
+  'At {low} the gas barely leaves the canister.': 'Bei {low} kommt kaum Gas aus der Kartusche.',
   '{gas} stays liquid below {liquid} at {altitude}; at {canister} none comes out.':
     '{gas} bleibt unter {liquid} auf {altitude} flüssig; bei {canister} kommt nichts heraus.',
-  'At {low} no gas comes out of any canister sold: it stays liquid.':
-    'Bei {low} kommt aus keiner Kartusche im Handel Gas: Es bleibt flüssig.',
-  'At {low} it needs the canister turned over, on a stove made for that.':
-    'Bei {low} muss die Kartusche auf den Kopf, an einem Kocher, der dafür gemacht ist.',
-  'At {low} it hangs on the mix: butane stays liquid, a winter mix burns.':
-    'Bei {low} hängt es vom Gemisch ab: Butan bleibt flüssig, ein Wintergemisch brennt.',
-  '{vapour#} of {air}, to leave the canister': '{vapour#} von {air}, um aus der Kartusche zu kommen',
+  'At {low} no canister gas vaporises.': 'Bei {low} verdampft kein Kartuschengas.',
+  'At {low} the canister has to be turned upside down, on a stove made for that.':
+    'Bei {low} muss die Kartusche auf den Kopf gestellt werden, an einem Kocher, der dafür gemacht ist.',
+  'At {low} it depends on the mix: butane stays liquid, a winter mix burns.':
+    'Bei {low} kommt es auf die Mischung an: Butan bleibt flüssig, eine Wintermischung brennt.',
+  '{pressure#} of {wanted}, from nearly empty to full': '{pressure#} von {wanted}, von fast leer bis voll',
   'A canister of isobutane and propane: {better} at {low}. Or keep it warm.':
     'Eine Kartusche mit Isobutan und Propan: {better} bei {low}. Oder warm halten.',
   'A stove on a hose that takes liquid gas, or a petrol stove.':
@@ -419,10 +440,23 @@ const sentences: Readonly<Record<string, string>> = {
   Propane: 'Propan',
   'What does the canister hold: butane, isobutane mix, winter mix?':
     'Was ist in der Kartusche: Butan, Isobutangemisch, Wintergemisch?',
-  'pressure of the gas at {canister}, the canister colder than the air as it runs':
-    'Druck des Gases bei {canister}; im Betrieb ist die Kartusche kälter als die Luft',
+  'pressure in the canister at {canister}, from nearly empty to full; in use it is colder than the air':
+    'Druck in der Kartusche bei {canister}, von fast leer bis voll; im Betrieb ist sie kälter als die Luft',
   'the air at this altitude': 'die Luft in dieser Höhe',
-  'over the air': 'über dem Luftdruck',
+  'over the air, to run well': 'über der Luft, um gut zu brennen',
+  'This mix': 'Diese Mischung',
+  'what the pot weighs': 'was der Topf wiegt',
+  'its mass is not given, and pots like it weigh about so much':
+    'sein Gewicht fehlt, und solche Töpfe wiegen etwa so viel',
+  'give its mass': 'das Gewicht angeben',
+  'Guideline 9.1.3 of ANZCOR says 20 minutes at least.': 'Die Leitlinie 9.1.3 von ANZCOR nennt mindestens 20 Minuten.',
+  'A gripper lifts about 2 L or 2.5 kg; more takes a handle on either side, or two people and a stick through the bail; what weighs 10 kg full is ladled out where it stands':
+    'Eine Topfzange hebt etwa 2 L oder 2,5 kg; mehr braucht einen Griff an jeder Seite, oder zwei Leute und einen Stock im Bügel; was voll 10 kg wiegt, wird ausgeschöpft, wo es steht',
+  'Pots weigh 0.12–0.18 g for each mL in titanium, 0.15–0.3 in aluminium, 0.25–0.6 in steel, 1 g and more in iron':
+    'Töpfe wiegen je ml 0,12–0,18 g in Titan, 0,15–0,3 in Aluminium, 0,25–0,6 in Stahl, 1 g und mehr in Eisen',
+  'The law as textbooks of distillation give it; the paper itself was not seen.':
+    'Das Gesetz, wie Lehrbücher der Destillation es angeben; die Arbeit selbst wurde nicht gesehen.',
+  'The abstract was read, not the paper.': 'Gelesen wurde die Zusammenfassung, nicht die Arbeit.',
 
   // Alcohol in the cold
   'Alcohol in the cold': 'Spiritus in der Kälte',
@@ -475,11 +509,13 @@ const sentences: Readonly<Record<string, string>> = {
 
   // Boiling drinking water
   'Boiling drinking water': 'Trinkwasser abkochen',
-  'Water boils at {boil} here: a rolling boil of {minutes} before it is drunk.':
-    'Wasser kocht hier bei {boil}: {minutes} sprudelnd kochen, bevor es getrunken wird.',
+  'Water boils at {boil} here. Keep it at a rolling boil for {minutes} before anyone drinks it.':
+    'Wasser kocht hier bei {boil}. Erst {minutes} sprudelnd kochen lassen, dann trinken.',
   '{minutes} at a rolling boil': '{minutes} sprudelnd kochend',
-  'The longer of two published rules is used; by the other, reaching a rolling boil is enough at any altitude.':
-    'Von zwei veröffentlichten Regeln gilt hier die längere; nach der anderen genügt in jeder Höhe, dass es sprudelnd kocht.',
+  'Of three published rules the longest is used: {high} above {above}. Others say {high} above {elsewhere}, or that reaching a rolling boil is enough at any altitude.':
+    'Von drei veröffentlichten Regeln gilt hier die längste: {high} über {above}. Andere sagen {high} über {elsewhere}, oder dass sprudelndes Kochen in jeder Höhe genügt.',
+  'Boiling kills germs. It takes out no poison, fuel or salt: leave water that may hold those.':
+    'Kochen tötet Keime. Gift, Brennstoff und Salz nimmt es nicht heraus: Wasser, das so etwas enthalten kann, stehen lassen.',
   'where they cook': 'wo gekocht wird',
   'boiling point there': 'Siedepunkt dort',
 
@@ -530,17 +566,21 @@ const sentences: Readonly<Record<string, string>> = {
 
   // Air to cook in
   'Air to cook in': 'Luft beim Kochen',
-  'Cook outside the tent; a stove in it fills it with carbon monoxide.':
-    'Draußen vor dem Zelt kochen; ein Kocher im Zelt füllt es mit Kohlenmonoxid.',
-  'Over a base of {base} a stove makes more carbon monoxide: in a test {wide} gave more than {narrow}.':
-    'Unter einem Boden von {base} macht ein Kocher mehr Kohlenmonoxid: In einem Versuch gaben {wide} mehr als {narrow}.',
-  '{share} after {minutes}': '{share} nach {minutes}',
+  'Cook outside: a stove in a tent, a porch, a hut or a van fills it with carbon monoxide.':
+    'Draußen kochen: Ein Kocher in Zelt, Vorzelt, Hütte oder Bus füllt sie mit Kohlenmonoxid.',
+  'The list speaks of cooking inside: a stove fills a tent, a porch, a hut or a van with carbon monoxide.':
+    'Die Liste spricht vom Kochen drinnen: Ein Kocher füllt Zelt, Vorzelt, Hütte oder Bus mit Kohlenmonoxid.',
+  'A pan {base} wide makes a stove give off more carbon monoxide: in a test {wide} gave more than {narrow}.':
+    'Unter einer Pfanne von {base} gibt ein Kocher mehr Kohlenmonoxid ab: In einem Versuch gaben {wide} mehr als {narrow}.',
+  '{inside#} of {guideline}, carbon monoxide': '{inside#} von {guideline} Kohlenmonoxid',
   '{base#} of {wide}': '{base#} von {wide}',
   'A pot or pan less than {wide} across the base.': 'Ein Topf oder eine Pfanne mit weniger als {wide} Bodenbreite.',
-  'A stove in a small tent bound {share} of the blood of those in it within {minutes}. Cook outside, with air on all sides.':
-    'Ein Kocher im kleinen Zelt band {share} des Bluts der Leute darin in {minutes}. Draußen kochen, mit Luft von allen Seiten.',
-  'Headache, dullness or sickness: out into the air at once, stove off.':
-    'Kopfschmerz, Benommenheit oder Übelkeit: sofort an die Luft, Kocher aus.',
+  'Cook outside, under a tarp that is open on all sides where it rains.':
+    'Draußen kochen; bei Regen unter einem Tarp, das nach allen Seiten offen ist.',
+  'Stoves in tents and snow caves gave {inside} of carbon monoxide in tests; a guideline for {minutes} is {guideline}. It has no smell, and a flap or a door that is open does not rule it out.':
+    'Kocher in Zelten und Schneehöhlen gaben in Versuchen {inside} Kohlenmonoxid; ein Richtwert für {minutes} ist {guideline}. Es riecht nicht, und eine offene Klappe oder Tür schließt es nicht aus.',
+  'If anyone has a headache or feels dull or sick: everybody out into the air at once, stove off, and get help.':
+    'Hat jemand Kopfschmerz oder ist benommen oder übel: alle sofort an die Luft, Kocher aus, und Hilfe holen.',
 
   // Filling the burner
   'Filling the burner': 'Brenner füllen',
@@ -562,22 +602,22 @@ const sentences: Readonly<Record<string, string>> = {
 
   // Heat on the canister
   'Heat on the canister': 'Hitze an der Kartusche',
-  'A windscreen round an upright canister keeps the heat in: the canister can burst.':
-    'Ein Windschutz um eine Kartusche unter dem Brenner staut die Hitze: Die Kartusche kann bersten.',
-  'A griddle or pan this wide over an upright canister sends heat back: the canister can burst.':
-    'Eine Platte oder so breite Pfanne über einer Kartusche wirft Hitze zurück: Die Kartusche kann bersten.',
-  'A windscreen and a gas stove: round a canister under the burner it keeps the heat in.':
-    'Ein Windschutz und ein Gaskocher: Um eine Kartusche unter dem Brenner staut er die Hitze.',
+  'If the windscreen closes round the canister, it traps heat and the canister can burst.':
+    'Schließt der Windschutz die Kartusche ein, staut er Hitze, und die Kartusche kann bersten.',
+  'A griddle or pan this wide sends heat down onto an upright canister, which can burst.':
+    'Eine so breite Platte oder Pfanne wirft Hitze auf eine Kartusche darunter; sie kann bersten.',
+  'A windscreen that closes round a canister under the burner traps heat.':
+    'Ein Windschutz, der eine Kartusche unter dem Brenner einschließt, staut Hitze.',
   '× {ratio#} pressure, {cool#} to {warm}': '× {ratio#} Druck, {cool#} bis {warm}',
-  'Leave the half away from the wind open, a hand off the canister. Or a stove on a hose.':
-    'Die windabgewandte Hälfte offen lassen, eine Handbreit Abstand zur Kartusche. Oder ein Kocher mit Schlauch.',
+  'A stove on a hose, with the screen between burner and canister. On this one no screen, unless its maker’s instructions allow it.':
+    'Ein Kocher am Schlauch, der Windschutz zwischen Brenner und Kartusche. An diesem keiner, außer die Anleitung des Herstellers erlaubt ihn.',
   'A pan of {wide} or less. Or a stove on a hose.': 'Eine Pfanne bis {wide}. Oder ein Kocher mit Schlauch.',
-  'If the canister is too warm to keep a hand on, turn it off and let it cool.':
-    'Ist die Kartusche so warm, dass man keine Hand darauf lassen kann: abdrehen und abkühlen lassen.',
+  'If the canister feels warm, turn the stove off and let it cool. Canisters are made for the pressure at {warm}, and for no more.':
+    'Fühlt sich die Kartusche warm an: Kocher aus und abkühlen lassen. Kartuschen sind für den Druck bei {warm} gemacht, und für keinen höheren.',
   'Does the stove screw onto the canister, or stand beside it on a hose?':
     'Wird der Kocher auf die Kartusche geschraubt, oder steht er daneben an einem Schlauch?',
-  'pressure of butane at {warm}': 'Druck von Butan bei {warm}',
-  'pressure of butane at {cool}': 'Druck von Butan bei {cool}',
+  'pressure of the gas carried at {warm}': 'Druck des mitgeführten Gases bei {warm}',
+  'the same at {cool}': 'derselbe bei {cool}',
   'times the pressure': 'so viel mal der Druck',
 
   // Under the stove
@@ -634,10 +674,14 @@ const sentences: Readonly<Record<string, string>> = {
   round: 'Durchgang',
   rounds: 'Durchgänge',
   loads: 'Ladungen',
-  'A day takes {litres} of water, {minutes} and {grams} of fuel.':
-    'Ein Tag braucht {litres} Wasser, {minutes} und {grams} Brennstoff.',
-  '{days#} {days:day|days} take {grams} of fuel.': '{days#} {days:Tag braucht|Tage brauchen} {grams} Brennstoff.',
-  '{days#} {days:day|days} take {grams} of fuel; {carried} are carried.':
+  'A day heats {litres} of water, with {minutes} at the flame and {grams} of fuel.':
+    'Ein Tag erhitzt {litres} Wasser, mit {minutes} an der Flamme und {grams} Brennstoff.',
+  'A day heats {litres} of water, with {minutes} at the fire and {kg} of dry wood, gathered.':
+    'Ein Tag erhitzt {litres} Wasser, mit {minutes} am Feuer und {kg} trockenem, gesammeltem Holz.',
+  '{days#} {days:day takes|days take} {grams} of fuel.': '{days#} {days:Tag braucht|Tage brauchen} {grams} Brennstoff.',
+  '{days#} {days:day takes|days take} {kg} of dry wood.':
+    '{days#} {days:Tag braucht|Tage brauchen} {kg} trockenes Holz.',
+  '{days#} {days:day takes|days take} {grams} of fuel; {carried} are carried.':
     '{days#} {days:Tag braucht|Tage brauchen} {grams} Brennstoff; {carried} sind dabei.',
 
   // The headline
@@ -891,10 +935,9 @@ const sentences: Readonly<Record<string, string>> = {
   'On an upright canister stove a base over 200 mm, a griddle or a windscreen sends heat back to the canister':
     'Auf einem Kocher über der Kartusche wirft ein Boden über 200 mm, eine Platte oder ein Windschutz Wärme auf die Kartusche zurück',
   'Rare, and severe.': 'Selten und schwer.',
-  'No windscreen is closed round an upright canister; open on the lee side and a hand away it may stand':
-    'Kein Windschutz schließt sich um eine Kartusche unter dem Brenner; offen auf der Leeseite und eine Handbreit entfernt darf er stehen',
-  'Practitioners disagree: never, or open and 100–130 mm off with a hand on the canister.':
-    'Praktiker sind uneins: nie, oder offen und 100–130 mm entfernt, mit der Hand an der Kartusche.',
+  'No windscreen is closed round an upright canister': 'Kein Windschutz schließt eine Kartusche unter dem Brenner ein',
+  'Practitioners disagree whether one that is open on the lee side may stand near it; the instructions of the stove’s maker come first.':
+    'Die Praxis ist uneins, ob ein nach Lee offener nahe dabei stehen darf; die Anleitung des Herstellers geht vor.',
   'Upright canisters with isobutane mixes fade at about −7 °C':
     'Kartuschen unter dem Brenner mit Isobutangemisch lassen bei etwa −7 °C nach',
   'Practitioners give −7 to −8 °C; plain butane fades at some 10 °C; liquid feed gains about 11 °C.':

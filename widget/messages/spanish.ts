@@ -100,8 +100,8 @@ const sentences: Readonly<Record<string, string>> = {
   'The base barely spans the gap between the arms: it can drop or slide.':
     'El fondo apenas cubre el hueco entre los brazos: puede caerse o resbalar.',
   'The base reaches far over the arms: it stands loosely.': 'El fondo sobresale mucho de los brazos: queda floja.',
-  'A base this wide over an upright canister sends heat back to the canister.':
-    'Un fondo tan ancho sobre el cartucho le devuelve el calor.',
+  'A base this wide sends heat down onto an upright canister, which can burst.':
+    'Un fondo tan ancho manda calor al cartucho de debajo, que puede reventar.',
   'No burner width is given: this pot suits a burner of {burners}.':
     'Falta el ancho del quemador: a esta olla le va uno de {burners}.',
   'Without its width, nobody can tell whether the pot suits the burner.':
@@ -118,8 +118,8 @@ const sentences: Readonly<Record<string, string>> = {
     'Una olla de {atMost} de ancho o menos, o un hornillo de brazos más anchos.',
   'A pot {atMost} across or less, or a stove on a hose.':
     'Una olla de {atMost} de ancho o menos, o un hornillo con manguera.',
-  'A canister too warm to keep a hand on can burst. Turn the stove off and let it cool.':
-    'Un cartucho tan caliente que la mano no lo aguanta puede reventar. Apagar el hornillo y dejarlo enfriar.',
+  'If the canister feels warm, turn the stove off and let it cool.':
+    'Si el cartucho se nota caliente, apagar el hornillo y dejarlo enfriar.',
   'Boiling water burns in a second. Keep feet and hands clear of a pot that stands badly.':
     'El agua hirviendo quema en un segundo. Apartar pies y manos de una olla mal asentada.',
   'How wide is the burner or its fire-pot?': '¿Cuánto mide de ancho el quemador o su cámara de fuego?',
@@ -235,28 +235,35 @@ const sentences: Readonly<Record<string, string>> = {
 
   // Lifting
   Lifting: 'Agarre',
-  'Something to lift it with: {grips}.': 'Hay con qué levantarla: {grips}.',
+  'It is lifted by {grips}.': 'Se levanta con: {grips}.',
   'Nothing on it or beside it lifts the full pot.': 'Nada en ella ni junto a ella levanta la olla llena.',
-  'Full it is {filled} on one handle.': 'Llena, cuelgan {filled} de una sola asa.',
+  'Full it is {filled}, too much for {grips}.': 'Lleno pesa {filled}, demasiado para: {grips}.',
+  'Full it is {filled} on a bail: two people lift it, on a stick.':
+    'Lleno pesa {filled} de un asa de alambre: lo levantan dos personas, con un palo.',
+  'Full it is {filled}: too heavy for anyone to lift while it boils.':
+    'Lleno pesa {filled}: demasiado para levantarlo hirviendo.',
   'Nothing says how it is lifted when full.': 'Nada dice cómo se levanta llena.',
-  '{have} of {need} grips': '{have} de {need} agarres',
+  '{filled#} of {limit}, lifted full': '{filled#} de {limit}, levantado lleno',
+  '{holds#} of {limitL}, lifted full': '{holds#} de {limitL}, levantado lleno',
+  'no grip': 'sin agarre',
   'no handle named': 'ningún asa nombrada',
-  'Add a pot gripper, or a pot with a bail or handles.':
-    'Añadir una pinza para olla, o una olla con asa de alambre o asas.',
-  'Add a gripper for the other hand, or fill it to {least} at most.':
-    'Añadir una pinza para la otra mano, o llenarla hasta {least} como mucho.',
+  'A gripper, or a pot with a bail or handles.': 'Una pinza, o una olla con asa de alambre o asas.',
+  'A pot with a handle on either side. Or fill it to {least} at most.':
+    'Una olla con un asa a cada lado. O llenarla hasta {least} como máximo.',
+  'A pot with a handle on either side.': 'Una olla con un asa a cada lado.',
+  'Ladle it out where it stands. Or fill it to {least} at most.':
+    'Vaciarla con un cazo donde está. O llenarla hasta {least} como máximo.',
+  'Ladle it out where it stands.': 'Vaciarla con un cazo donde está.',
   '“{name}”: has it a handle, a bail or a gripper?': '«{name}»: ¿tiene mango, asa de alambre o pinza?',
   'Boiling water burns in a second. Set cups on the ground to pour, and keep feet clear.':
     'El agua hirviendo quema en un segundo. Para servir, dejar las tazas en el suelo y apartar los pies.',
   'a bail': 'un asa de alambre',
-  handles: 'asas',
+  'two handles': 'dos asas',
+  'one handle': 'un asa',
   'a gripper': 'una pinza',
-  'a bail, handles': 'un asa de alambre, asas',
-  'a bail, a gripper': 'un asa de alambre, una pinza',
-  'handles, a gripper': 'asas, una pinza',
-  'a bail, handles, a gripper': 'un asa de alambre, asas, una pinza',
-  'pot and water to the brim': 'olla y agua hasta el borde',
-  'above this, or above 5 kg, two handles': 'por encima de esto, o de 5 kg, dos asas',
+  'water to the brim, and the pot': 'el agua hasta el borde, y la olla',
+  'the most that {grips} may lift': 'lo máximo que levanta: {grips}',
+  'the most that {grips} may hold': 'lo máximo que sostiene: {grips}',
 
   // At the fire
   'At the fire': 'En la hoguera',
@@ -349,6 +356,15 @@ const sentences: Readonly<Record<string, string>> = {
   'The stove burns what is carried: {burns}.': 'El hornillo quema lo que se lleva: {burns}.',
   'The stove burns {burns}; the list carries {carried}.': 'El hornillo quema {burns}; la lista lleva {carried}.',
   'There is a stove, and nothing on the list for it to burn.': 'Hay hornillo, y en la lista nada que queme.',
+  'Fuel is carried ({carried}), and no stove on the list burns it.':
+    'Se lleva combustible ({carried}) y ningún hornillo de la lista lo quema.',
+  'Nothing on the list burns in the stove on {burns}.': 'Nada de la lista arde en este hornillo ({burns}).',
+  'No stove on the list burns the {carried}.': 'Ningún hornillo de la lista quema esto ({carried}).',
+  'no stove': 'sin hornillo',
+  'A stove for {carried}. Or add the line of the stove, if it is carried.':
+    'Un hornillo para {carried}. O añadir la línea del hornillo, si se lleva.',
+  'Carry {burns} for it, or leave it at home.': 'Llevar {burns} para él, o dejarlo en casa.',
+  'A stove for it, or leave it at home.': 'Un hornillo para ello, o dejarlo en casa.',
   '{burns}': '{burns}',
   '{carried} for a stove on {burns}': '{carried} para un hornillo de {burns}',
   'no fuel named': 'ningún combustible nombrado',
@@ -389,18 +405,23 @@ const sentences: Readonly<Record<string, string>> = {
 
   // Gas in the cold
   'Gas in the cold': 'Gas con frío',
-  'The gas still leaves the canister at {low}.': 'El gas aún sale del cartucho a {low}.',
-  'At {low} the gas barely leaves the canister, and less as it empties.':
-    'A {low} el gas apenas sale del cartucho, y menos según se vacía.',
+  'At {low} the gas leaves the canister until it is nearly empty.':
+    'A {low} el gas sale del cartucho hasta que está casi vacío.',
+  'At {low} the canister gives liquid gas, turned over as the list says.':
+    'A {low} el cartucho da gas líquido, boca abajo como dice la lista.',
+  'At {low} the gas leaves the canister at first; it fades when {used} is used.':
+    'A {low} el gas sale al principio del cartucho; flojea cuando se ha gastado el {used}.',
+  'At {low} one canister still gives gas and another, {gas}, gives none or fades sooner.':
+    'A {low} un cartucho aún da gas; otro ({gas}) no da o flojea antes.',
+  'At {low} the gas barely leaves the canister.': 'A {low} el gas apenas sale del cartucho.',
   '{gas} stays liquid below {liquid} at {altitude}; at {canister} none comes out.':
     '{gas} no se evapora por debajo de {liquid} a {altitude}; a {canister} no sale nada.',
-  'At {low} no gas comes out of any canister sold: it stays liquid.':
-    'A {low} no sale gas de ningún cartucho que se venda: sigue líquido.',
-  'At {low} it needs the canister turned over, on a stove made for that.':
-    'A {low} hay que invertir el cartucho, en un hornillo hecho para ello.',
-  'At {low} it hangs on the mix: butane stays liquid, a winter mix burns.':
-    'A {low} depende de la mezcla: el butano sigue líquido, una mezcla de invierno arde.',
-  '{vapour#} of {air}, to leave the canister': '{vapour#} de {air} para salir del cartucho',
+  'At {low} no canister gas vaporises.': 'A {low} no se evapora ningún gas de cartucho.',
+  'At {low} the canister has to be turned upside down, on a stove made for that.':
+    'A {low} hay que poner el cartucho boca abajo, en un hornillo hecho para ello.',
+  'At {low} it depends on the mix: butane stays liquid, a winter mix burns.':
+    'A {low} depende de la mezcla: el butano queda líquido, una mezcla de invierno arde.',
+  '{pressure#} of {wanted}, from nearly empty to full': '{pressure#} de {wanted}, de casi vacío a lleno',
   'A canister of isobutane and propane: {better} at {low}. Or keep it warm.':
     'Un cartucho de isobutano y propano: {better} a {low}. O mantenerlo templado.',
   'A stove on a hose that takes liquid gas, or a petrol stove.':
@@ -413,10 +434,22 @@ const sentences: Readonly<Record<string, string>> = {
   Propane: 'El propano',
   'What does the canister hold: butane, isobutane mix, winter mix?':
     '¿Qué contiene el cartucho: butano, mezcla de isobutano, mezcla de invierno?',
-  'pressure of the gas at {canister}, the canister colder than the air as it runs':
-    'presión del gas a {canister}; en marcha, el cartucho está más frío que el aire',
+  'pressure in the canister at {canister}, from nearly empty to full; in use it is colder than the air':
+    'presión en el cartucho a {canister}, de casi vacío a lleno; en uso está más frío que el aire',
   'the air at this altitude': 'el aire a esta altitud',
-  'over the air': 'sobre la del aire',
+  'over the air, to run well': 'por encima del aire, para ir bien',
+  'This mix': 'Esta mezcla',
+  'what the pot weighs': 'lo que pesa la olla',
+  'its mass is not given, and pots like it weigh about so much': 'no se da su peso, y ollas así pesan más o menos eso',
+  'give its mass': 'dar su peso',
+  'Guideline 9.1.3 of ANZCOR says 20 minutes at least.': 'La guía 9.1.3 de ANZCOR dice 20 minutos como mínimo.',
+  'A gripper lifts about 2 L or 2.5 kg; more takes a handle on either side, or two people and a stick through the bail; what weighs 10 kg full is ladled out where it stands':
+    'Una pinza levanta unos 2 L o 2,5 kg; para más hace falta un asa a cada lado, o dos personas y un palo por el asa de alambre; lo que lleno pesa 10 kg se vacía con un cazo donde está',
+  'Pots weigh 0.12–0.18 g for each mL in titanium, 0.15–0.3 in aluminium, 0.25–0.6 in steel, 1 g and more in iron':
+    'Las ollas pesan por ml 0,12–0,18 g en titanio, 0,15–0,3 en aluminio, 0,25–0,6 en acero, 1 g o más en hierro',
+  'The law as textbooks of distillation give it; the paper itself was not seen.':
+    'La ley tal como la dan los manuales de destilación; el artículo mismo no se ha visto.',
+  'The abstract was read, not the paper.': 'Se ha leído el resumen, no el artículo.',
 
   // Alcohol in the cold
   'Alcohol in the cold': 'Alcohol con frío',
@@ -468,11 +501,13 @@ const sentences: Readonly<Record<string, string>> = {
 
   // Boiling drinking water
   'Boiling drinking water': 'Hervir el agua de beber',
-  'Water boils at {boil} here: a rolling boil of {minutes} before it is drunk.':
-    'Aquí el agua hierve a {boil}: a borbotones {minutes} antes de beberla.',
+  'Water boils at {boil} here. Keep it at a rolling boil for {minutes} before anyone drinks it.':
+    'El agua hierve aquí a {boil}. Mantenerla a borbotones {minutes} antes de beberla.',
   '{minutes} at a rolling boil': '{minutes} a borbotones',
-  'The longer of two published rules is used; by the other, reaching a rolling boil is enough at any altitude.':
-    'De dos reglas publicadas se usa la más larga; según la otra, a cualquier altitud basta con que hierva a borbotones.',
+  'Of three published rules the longest is used: {high} above {above}. Others say {high} above {elsewhere}, or that reaching a rolling boil is enough at any altitude.':
+    'De tres reglas publicadas se sigue la más larga: {high} por encima de {above}. Otras dicen {high} por encima de {elsewhere}, o que basta con que hierva a borbotones a cualquier altitud.',
+  'Boiling kills germs. It takes out no poison, fuel or salt: leave water that may hold those.':
+    'Hervir mata los gérmenes. No quita venenos, combustible ni sal: dejar el agua que pueda contenerlos.',
   'where they cook': 'donde se cocina',
   'boiling point there': 'punto de ebullición allí',
 
@@ -524,17 +559,21 @@ const sentences: Readonly<Record<string, string>> = {
 
   // Air to cook in
   'Air to cook in': 'Aire al cocinar',
-  'Cook outside the tent; a stove in it fills it with carbon monoxide.':
-    'Cocinar fuera de la tienda; dentro, un hornillo la llena de monóxido de carbono.',
-  'Over a base of {base} a stove makes more carbon monoxide: in a test {wide} gave more than {narrow}.':
-    'Bajo un fondo de {base} un hornillo da más monóxido de carbono: en un ensayo, {wide} dieron más que {narrow}.',
-  '{share} after {minutes}': '{share} tras {minutes}',
+  'Cook outside: a stove in a tent, a porch, a hut or a van fills it with carbon monoxide.':
+    'Cocinar fuera: un hornillo en una tienda, un ábside, un refugio o una furgoneta los llena de monóxido de carbono.',
+  'The list speaks of cooking inside: a stove fills a tent, a porch, a hut or a van with carbon monoxide.':
+    'La lista habla de cocinar dentro: un hornillo llena de monóxido de carbono una tienda, un ábside, un refugio o una furgoneta.',
+  'A pan {base} wide makes a stove give off more carbon monoxide: in a test {wide} gave more than {narrow}.':
+    'Bajo una sartén de {base} un hornillo suelta más monóxido de carbono: en un ensayo {wide} dieron más que {narrow}.',
+  '{inside#} of {guideline}, carbon monoxide': '{inside#} de {guideline} de monóxido de carbono',
   '{base#} of {wide}': '{base#} de {wide}',
   'A pot or pan less than {wide} across the base.': 'Una olla o sartén de menos de {wide} de fondo.',
-  'A stove in a small tent bound {share} of the blood of those in it within {minutes}. Cook outside, with air on all sides.':
-    'Un hornillo en una tienda pequeña bloqueó el {share} de la sangre de sus ocupantes en {minutes}. Cocinar fuera, con aire por todos lados.',
-  'Headache, dullness or sickness: out into the air at once, stove off.':
-    'Dolor de cabeza, aturdimiento o náuseas: salir al aire enseguida, apagar el hornillo.',
+  'Cook outside, under a tarp that is open on all sides where it rains.':
+    'Cocinar fuera; si llueve, bajo un toldo abierto por todos los lados.',
+  'Stoves in tents and snow caves gave {inside} of carbon monoxide in tests; a guideline for {minutes} is {guideline}. It has no smell, and a flap or a door that is open does not rule it out.':
+    'En ensayos, hornillos en tiendas y cuevas de nieve dieron {inside} de monóxido de carbono; un valor guía para {minutes} es {guideline}. No huele, y una solapa o una puerta abierta no lo descarta.',
+  'If anyone has a headache or feels dull or sick: everybody out into the air at once, stove off, and get help.':
+    'Si alguien tiene dolor de cabeza o se siente aturdido o mareado: todos fuera al aire enseguida, apagar el hornillo y pedir ayuda.',
 
   // Filling the burner
   'Filling the burner': 'Llenar el quemador',
@@ -556,22 +595,22 @@ const sentences: Readonly<Record<string, string>> = {
 
   // Heat on the canister
   'Heat on the canister': 'Calor en el cartucho',
-  'A windscreen round an upright canister keeps the heat in: the canister can burst.':
-    'Un paraviento alrededor de un cartucho bajo el quemador encierra el calor: el cartucho puede reventar.',
-  'A griddle or pan this wide over an upright canister sends heat back: the canister can burst.':
-    'Una plancha o sartén tan ancha sobre el cartucho devuelve el calor: el cartucho puede reventar.',
-  'A windscreen and a gas stove: round a canister under the burner it keeps the heat in.':
-    'Paraviento y hornillo de gas: alrededor de un cartucho bajo el quemador encierra el calor.',
+  'If the windscreen closes round the canister, it traps heat and the canister can burst.':
+    'Si el paraviento se cierra alrededor del cartucho, encierra el calor y el cartucho puede reventar.',
+  'A griddle or pan this wide sends heat down onto an upright canister, which can burst.':
+    'Una plancha o sartén tan ancha manda calor al cartucho de debajo, que puede reventar.',
+  'A windscreen that closes round a canister under the burner traps heat.':
+    'Un paraviento cerrado alrededor de un cartucho bajo el quemador encierra el calor.',
   '× {ratio#} pressure, {cool#} to {warm}': '× {ratio#} presión, de {cool#} a {warm}',
-  'Leave the half away from the wind open, a hand off the canister. Or a stove on a hose.':
-    'Dejar abierta la mitad a sotavento, a un palmo del cartucho. O un hornillo con manguera.',
+  'A stove on a hose, with the screen between burner and canister. On this one no screen, unless its maker’s instructions allow it.':
+    'Un hornillo con manguera, el paraviento entre quemador y cartucho. En este ninguno, salvo que lo permita el manual del fabricante.',
   'A pan of {wide} or less. Or a stove on a hose.': 'Una sartén de {wide} o menos. O un hornillo con manguera.',
-  'If the canister is too warm to keep a hand on, turn it off and let it cool.':
-    'Si el cartucho está tan caliente que la mano no lo aguanta, apagar y dejarlo enfriar.',
+  'If the canister feels warm, turn the stove off and let it cool. Canisters are made for the pressure at {warm}, and for no more.':
+    'Si el cartucho se nota caliente, apagar el hornillo y dejarlo enfriar. Los cartuchos están hechos para la presión a {warm}, y no más.',
   'Does the stove screw onto the canister, or stand beside it on a hose?':
     '¿El hornillo se enrosca en el cartucho, o está al lado con una manguera?',
-  'pressure of butane at {warm}': 'presión del butano a {warm}',
-  'pressure of butane at {cool}': 'presión del butano a {cool}',
+  'pressure of the gas carried at {warm}': 'presión del gas que se lleva a {warm}',
+  'the same at {cool}': 'la misma a {cool}',
   'times the pressure': 'veces la presión',
 
   // Under the stove
@@ -628,10 +667,13 @@ const sentences: Readonly<Record<string, string>> = {
   round: 'tanda',
   rounds: 'tandas',
   loads: 'cargas',
-  'A day takes {litres} of water, {minutes} and {grams} of fuel.':
-    'Un día pide {litres} de agua, {minutes} y {grams} de combustible.',
-  '{days#} {days:day|days} take {grams} of fuel.': '{days#} {days:día pide|días piden} {grams} de combustible.',
-  '{days#} {days:day|days} take {grams} of fuel; {carried} are carried.':
+  'A day heats {litres} of water, with {minutes} at the flame and {grams} of fuel.':
+    'Un día calienta {litres} de agua, con {minutes} a la llama y {grams} de combustible.',
+  'A day heats {litres} of water, with {minutes} at the fire and {kg} of dry wood, gathered.':
+    'Un día calienta {litres} de agua, con {minutes} al fuego y {kg} de leña seca, recogida.',
+  '{days#} {days:day takes|days take} {grams} of fuel.': '{days#} {days:día pide|días piden} {grams} de combustible.',
+  '{days#} {days:day takes|days take} {kg} of dry wood.': '{days#} {days:día pide|días piden} {kg} de leña seca.',
+  '{days#} {days:day takes|days take} {grams} of fuel; {carried} are carried.':
     '{days#} {days:día pide|días piden} {grams} de combustible; se llevan {carried}.',
 
   // The headline
@@ -880,10 +922,10 @@ const sentences: Readonly<Record<string, string>> = {
   'On an upright canister stove a base over 200 mm, a griddle or a windscreen sends heat back to the canister':
     'En un hornillo sobre el cartucho, un fondo de más de 200 mm, una plancha o un paraviento le devuelve calor al cartucho',
   'Rare, and severe.': 'Raro, y grave.',
-  'No windscreen is closed round an upright canister; open on the lee side and a hand away it may stand':
-    'Ningún paraviento se cierra alrededor de un cartucho bajo el quemador; abierto a sotavento y a un palmo puede quedarse',
-  'Practitioners disagree: never, or open and 100–130 mm off with a hand on the canister.':
-    'En la práctica no hay acuerdo: nunca, o abierto y a 100–130 mm con la mano en el cartucho.',
+  'No windscreen is closed round an upright canister':
+    'Ningún paraviento se cierra alrededor de un cartucho bajo el quemador',
+  'Practitioners disagree whether one that is open on the lee side may stand near it; the instructions of the stove’s maker come first.':
+    'Los practicantes no coinciden en si uno abierto a sotavento puede estar cerca; el manual del fabricante va primero.',
   'Upright canisters with isobutane mixes fade at about −7 °C':
     'Los cartuchos bajo el quemador con mezcla de isobutano flaquean a unos −7 °C',
   'Practitioners give −7 to −8 °C; plain butane fades at some 10 °C; liquid feed gains about 11 °C.':

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Finding } from '../../core/index.js';
 import type { Words } from '../messages/en.js';
-import { evidence } from './finding.js';
+import { cautions, evidence } from './finding.js';
 import { heading } from './heading.js';
 
 export interface CantTellContext {
@@ -58,6 +58,7 @@ function ask({ question, findings }: Group, { words, answer }: CantTellContext):
         ({ check, message, margin }) => html`<li data-check=${check}>${message} <span class="fg">${margin}</span></li>`,
       )}
     </ul>
+    ${findings.map((finding) => cautions(finding, words))}
   </fieldset>`;
 }
 
@@ -65,7 +66,7 @@ function open(finding: Finding, { words, onLine }: CantTellContext): TemplateRes
   return html`<div class="ask" data-check=${finding.check}>
     <p class="q">${finding.message}</p>
     <p class="settles">${finding.title}: ${finding.margin}</p>
-    ${finding.fix ? html`<p class="fix"><span>${finding.fix}</span></p>` : nothing}
+    ${cautions(finding, words)} ${finding.fix ? html`<p class="fix"><span>${finding.fix}</span></p>` : nothing}
     ${evidence(finding.evidence, words, onLine)}
   </div>`;
 }

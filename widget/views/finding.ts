@@ -36,14 +36,14 @@ export function findingRow(finding: Finding, level: number, words: Words): Templ
   </div>`;
 }
 
-/** A finding that keeps grade, figure and sentence until it is opened. */
+/** A finding that keeps grade, figure, sentence and cautions until it is opened: a caution is never folded away. */
 export function foldedFinding(finding: Finding, context: FindingContext): TemplateResult {
   return html`<details class="finding" part="finding" data-check=${finding.check} data-grade=${finding.grade}>
     <summary>
       ${marginOf(finding, context.words)}
-      <div class="w">${heading(context.level, 'say', finding.message)}</div>
+      <div class="w">${heading(context.level, 'say', finding.message)}${cautions(finding, context.words)}</div>
     </summary>
-    <div class="w">${body(finding, context)}</div>
+    <div class="w">${body({ ...finding, cautions: [] }, context)}</div>
   </details>`;
 }
 
@@ -86,7 +86,7 @@ function body(finding: Finding, { words, sources, whyOpen, onLine }: FindingCont
   }`;
 }
 
-function cautions(finding: Finding, words: Words): readonly TemplateResult[] {
+export function cautions(finding: Finding, words: Words): readonly TemplateResult[] {
   return finding.cautions.map((caution) => html`<p class="caution"><b>${words.caution}</b> ${caution}</p>`);
 }
 

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Finding } from '../../core/index.js';
 import type { Words } from '../messages/en.js';
+import { cautions } from './finding.js';
 import { heading } from './heading.js';
 
 /** What holds up, folded: the names; open, one line a check. */
@@ -14,7 +15,9 @@ export function holdsUp(findings: readonly Finding[], level: number, words: Word
         <p class="grade">${words.language.grades['holds-up']}</p>
         <p class="fig">${words.checks(findings.length)}</p>
       </div>
-      <div class="w">${heading(level, 'say', `${names}.`)}</div>
+      <div class="w">
+        ${heading(level, 'say', `${names}.`)}${unique(findings).map((finding) => cautions(finding, words))}
+      </div>
     </summary>
     <div class="w">
       <ul class="good">
@@ -27,6 +30,15 @@ export function holdsUp(findings: readonly Finding[], level: number, words: Word
       </ul>
     </div>
   </details>`;
+}
+
+/** Each caution once, whichever check says it. */
+function unique(findings: readonly Finding[]): readonly Finding[] {
+  const seen = new Set<string>();
+  return findings.map((finding) => ({
+    ...finding,
+    cautions: finding.cautions.filter((words) => !seen.has(words) && seen.add(words)),
+  }));
 }
 
 function lines(evidence: Finding['evidence'], words: Words): string {

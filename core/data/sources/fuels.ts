@@ -3,6 +3,14 @@ import type { Source } from '../../model/source.js';
 /** What burns, how much heat it gives and how it becomes gas. */
 export const FUEL_SOURCES: readonly Source[] = [
   {
+    id: 'rayleigh-1902',
+    grade: 'published',
+    title: 'On the distillation of binary mixtures',
+    by: 'Lord Rayleigh, Philosophical Magazine 4, 521–537',
+    year: 1902,
+    note: 'The law as textbooks of distillation give it; the paper itself was not seen.',
+  },
+  {
     id: 'vdi-heat-atlas',
     grade: 'published',
     title: 'VDI Heat Atlas',

@@ -89,8 +89,8 @@ export const PRACTICE_SOURCES: readonly Source[] = [
   {
     id: 'cp-windscreen',
     grade: 'common-practice',
-    title: 'No windscreen is closed round an upright canister; open on the lee side and a hand away it may stand',
-    note: 'Practitioners disagree: never, or open and 100–130 mm off with a hand on the canister.',
+    title: 'No windscreen is closed round an upright canister',
+    note: 'Practitioners disagree whether one that is open on the lee side may stand near it; the instructions of the stove’s maker come first.',
   },
   {
     id: 'cp-upright-cold',
@@ -195,6 +195,18 @@ export const PRACTICE_SOURCES: readonly Source[] = [
     title: 'A full pot is lifted by a handle, a bail or a gripper',
   },
   {
+    id: 'cp-gripper',
+    grade: 'common-practice',
+    title:
+      'A gripper lifts about 2 L or 2.5 kg; more takes a handle on either side, or two people and a stick through the bail; what weighs 10 kg full is ladled out where it stands',
+  },
+  {
+    id: 'cp-pot-mass',
+    grade: 'common-practice',
+    title:
+      'Pots weigh 0.12–0.18 g for each mL in titanium, 0.15–0.3 in aluminium, 0.25–0.6 in steel, 1 g and more in iron',
+  },
+  {
     id: 'cp-hang-spill',
     grade: 'common-practice',
     title: 'A hung pot that spills at under 6° slops when touched; from 12° it can be handled',
@@ -240,5 +252,6 @@ export const PRACTICE_SOURCES: readonly Source[] = [
     id: 'cp-first-aid-burn',
     grade: 'common-practice',
     title: 'A burn is cooled with running water, wet clothing taken off, then covered',
+    note: 'Guideline 9.1.3 of ANZCOR says 20 minutes at least.',
   },
 ];

@@ -289,6 +289,9 @@ export const da: Words = {
     fireAllowed: 'bål tilladt, bål er tilladt',
     fireForbidden: 'bålforbud, afbrændingsforbud, bål forbudt, bål er forbudt',
     cookOnFire: 'over bål, over bålet, på bålet, på bål',
+    cookInside:
+      'lave mad i teltet, madlavning i teltet, madlavning i forteltet, lave mad i forteltet, lave mad i hytten, brænder i teltet',
+    turnedOver: 'gasdåse på hovedet, på hovedet, omvendt gasdåse',
     wind: {
       calm: 'vindstille, ingen vind',
       breeze: 'brise, let brise, let vind, svag vind',

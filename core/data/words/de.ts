@@ -339,6 +339,10 @@ export const de: Words = {
     fireForbidden:
       'feuerverbot, kein feuer, feuer verboten, lagerfeuer verboten, kein offenes feuer, waldbrandgefahr, offenes feuer verboten',
     cookOnFire: 'auf dem feuer, über dem feuer, am lagerfeuer, auf offenem feuer, überm feuer',
+    cookInside:
+      'im zelt kochen, im zelt gekocht, kochen im zelt, kochen im vorzelt, im vorzelt kochen, in der apsis kochen, kochen in der apsis, kochen in der hütte, in der hütte kochen, im bus kochen, kocher im zelt, kocher im vorzelt, hängeset, hängekit, hängevorrichtung, hängekocher',
+    turnedOver:
+      'kartusche kopfüber, kopfüber, kartusche auf dem kopf, kartusche umgedreht, flüssigentnahme, flüssiggasbetrieb',
     wind: {
       calm: 'windstill, kein wind, windgeschützt, ohne wind, wenig wind',
       breeze: 'leichter wind, brise, leichte brise, mäßiger wind, etwas wind',

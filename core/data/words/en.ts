@@ -369,6 +369,10 @@ export const en: Words = {
       'fire ban, no fires, no fire, fires forbidden, fires are banned, no open fire, no open fires, fires not allowed, no campfires, fires are not allowed, fire bans, total fire ban',
     cookOnFire:
       'cook on the fire, cook over fire, cook over a fire, over the fire, open fire the whole time, cooking on the fire, campfire cooking, cook on fire, on an open fire',
+    cookInside:
+      'cook in the tent, cooking in the tent, cook in a tent, cooking in a tent, cook in our tent, cook in my tent, cook inside the tent, cooking inside the tent, cook inside, cooking inside, cook in the porch, cooking in the porch, cook in the vestibule, cooking in the vestibule, cook in the awning, cooking in the awning, cook in the hut, cooking in the hut, cook in the van, cooking in the van, cook in the snow hole, cook in the snow cave, stove in the tent, stove in the porch, stove in the vestibule, hanging kit, hanging set, hanging stove, hanging system',
+    turnedOver:
+      'canister stands upside down, canister upside down, upside down canister, stands upside down, canister turned over, canister inverted, inverted canister, liquid feed',
     wind: {
       calm: 'calm, no wind, windless, little wind, wind still, sheltered',
       breeze: 'breeze, breezy, light wind, light winds, moderate wind, some wind',

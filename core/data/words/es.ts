@@ -297,6 +297,9 @@ export const es: Words = {
     fireAllowed: 'fuego permitido, se permite fuego',
     fireForbidden: 'prohibido hacer fuego, fuego prohibido, sin fuego',
     cookOnFire: 'al fuego, a la hoguera, en la hoguera',
+    cookInside:
+      'cocinar en la tienda, cocinar dentro de la tienda, cocinar en el ábside, cocinar en el refugio, cocinar en la furgoneta, hornillo en la tienda, kit para colgar, kit de suspensión',
+    turnedOver: 'cartucho boca abajo, cartucho invertido, boca abajo, fase líquida',
     wind: {
       calm: 'sin viento, poco viento, resguardado, en calma',
       breeze: 'brisa, viento flojo, viento suave, algo de viento',

@@ -311,6 +311,9 @@ export const fr: Words = {
     fireAllowed: 'feu autorisé, feux autorisés',
     fireForbidden: 'feu interdit, feux interdits, pas de feu, interdiction de feu',
     cookOnFire: 'au feu de bois, sur le feu, feu de camp',
+    cookInside:
+      'cuisiner dans la tente, cuisine dans la tente, cuire dans la tente, cuisiner sous la tente, cuisiner dans l’abside, cuisine dans l’abside, cuisiner dans la cabane, cuisiner dans le van, réchaud dans la tente, réchaud dans l’abside, kit de suspension',
+    turnedOver: 'cartouche à l’envers, cartouche retournée, cartouche renversée, tête en bas, phase liquide',
     wind: {
       calm: 'sans vent, pas de vent, peu de vent, abrité, abrité du vent, à l’abri du vent',
       breeze: 'brise, légère brise, vent léger, vent faible, un peu de vent',

@@ -299,6 +299,9 @@ export const it: Words = {
     fireAllowed: 'fuochi permessi, fuoco permesso',
     fireForbidden: 'fuochi vietati, fuoco vietato, divieto di fuoco, niente fuochi',
     cookOnFire: 'sul fuoco, al fuoco, sulla brace',
+    cookInside:
+      'cucinare in tenda, cucinare nella tenda, cucinare dentro la tenda, cucinare in abside, cucinare nell’abside, cucinare in rifugio, cucinare nel furgone, fornello in tenda, kit di sospensione',
+    turnedOver: 'cartuccia capovolta, cartuccia rovesciata, a testa in giù, fase liquida',
     wind: {
       calm: 'senza vento, poco vento, riparato, assenza di vento',
       breeze: 'brezza, vento leggero, vento debole, un po’ di vento',

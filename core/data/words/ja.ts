@@ -244,6 +244,8 @@ export const ja: Words = {
     fireAllowed: '焚き火可, 直火可',
     fireForbidden: '焚き火禁止, 直火禁止, 火気厳禁',
     cookOnFire: '焚き火で, 焚き火料理, 直火で',
+    cookInside: 'テント内で調理, テントの中で調理, 前室で調理, テント内調理, 車内で調理',
+    turnedOver: '倒立, 逆さ, 液出し',
     wind: { calm: '無風, 風なし, 風がない', breeze: '微風, 弱い風, そよ風', windy: '強風, 風が強い' },
     youth: '子供, 子ども, 学生, ボーイスカウト, 生徒, カブスカウト',
     scratch: '本格料理, 揚げ物',

@@ -297,6 +297,9 @@ export const nl: Words = {
     fireAllowed: 'vuur toegestaan, kampvuur toegestaan',
     fireForbidden: 'vuurverbod, stookverbod, geen vuur, vuur verboden',
     cookOnFire: 'op het vuur, boven het vuur, eigen vuur, op houtvuur',
+    cookInside:
+      'koken in de tent, in de tent koken, koken in de voortent, in de voortent koken, koken in de hut, koken in de bus, brander in de tent, hangset',
+    turnedOver: 'gasblik ondersteboven, ondersteboven, omgekeerd gasblik, omgekeerde cartridge',
     wind: {
       calm: 'windstil, geen wind, weinig wind, beschut',
       breeze: 'briesje, lichte wind, zwakke wind, wat wind',

@@ -289,6 +289,9 @@ export const no: Words = {
     fireAllowed: 'bål tillatt',
     fireForbidden: 'bålforbud, bål forbudt',
     cookOnFire: 'på bålet, over bålet, til bålet',
+    cookInside:
+      'lage mat i teltet, matlaging i teltet, koke i teltet, matlaging i forteltet, lage mat i forteltet, lage mat i hytta, brenner i teltet',
+    turnedOver: 'gassboks opp ned, opp ned, omvendt gassboks',
     wind: {
       calm: 'vindstille, ingen vind, lite vind',
       breeze: 'bris, lett bris, svak vind, lett vind',

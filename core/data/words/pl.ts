@@ -299,6 +299,9 @@ export const pl: Words = {
     fireAllowed: 'ogniska dozwolone, ognisko dozwolone',
     fireForbidden: 'zakaz ognisk, ogniska zabronione, zakaz palenia ognisk',
     cookOnFire: 'na ognisku, nad ogniskiem, na ognisko',
+    cookInside:
+      'gotowanie w namiocie, gotować w namiocie, gotowanie w przedsionku, gotować w przedsionku, gotowanie w chatce, kuchenka w namiocie, zestaw do wieszania',
+    turnedOver: 'kartusz do góry nogami, odwrócony kartusz, faza ciekła',
     wind: {
       calm: 'bezwietrznie, bez wiatru, brak wiatru, osłonięte',
       breeze: 'lekki wiatr, słaby wiatr, umiarkowany wiatr',

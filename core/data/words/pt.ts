@@ -305,6 +305,9 @@ export const pt: Words = {
     fireAllowed: 'fogueira permitida, fogo permitido, é permitido fazer fogo',
     fireForbidden: 'proibido fazer fogo, fogueiras proibidas, fogo proibido, sem fogueira',
     cookOnFire: 'na fogueira, ao lume, à fogueira, no fogo',
+    cookInside:
+      'cozinhar na tenda, cozinhar dentro da tenda, cozinhar na barraca, cozinhar dentro da barraca, cozinhar no avançado, cozinhar no abrigo, cozinhar na carrinha, fogareiro na tenda, kit de suspensão',
+    turnedOver: 'cartucho de cabeça para baixo, cartucho invertido, fase líquida',
     wind: {
       calm: 'sem vento, pouco vento, abrigado',
       breeze: 'brisa, vento fraco, vento leve, algum vento',

@@ -289,6 +289,9 @@ export const sv: Words = {
     fireAllowed: 'eld tillåten, eldning tillåten',
     fireForbidden: 'eldningsförbud, eldning förbjuden, ingen eld',
     cookOnFire: 'över öppen eld, på elden, över elden',
+    cookInside:
+      'laga mat i tältet, matlagning i tältet, laga i tältet, kokar i tältet, laga mat i absiden, matlagning i absiden, laga mat i stugan, kök i tältet, upphängningskit',
+    turnedOver: 'gasbehållare upp och ner, upp och ner, upp och nervänd, flytande gas',
     wind: {
       calm: 'vindstilla, ingen vind, lite vind',
       breeze: 'bris, svag vind, lätt bris, lätt vind',

@@ -311,6 +311,10 @@ export interface Words {
     readonly fireAllowed: Forms;
     readonly fireForbidden: Forms;
     readonly cookOnFire: Forms;
+    /** Cooking in a tent, a porch, a vestibule, a hut or a van, and what hangs a stove in one. */
+    readonly cookInside: Forms;
+    /** A gas canister that is turned over in use. */
+    readonly turnedOver: Forms;
     readonly wind: Readonly<Record<Wind, Forms>>;
     /** The list is for young people: scouts, pupils. */
     readonly youth: Forms;

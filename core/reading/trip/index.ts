@@ -8,7 +8,7 @@ import { groupsIn } from './groups.js';
 import { peopleOf, peoplePerPotOf } from './people.js';
 import { RollCall } from './roll-call.js';
 import { seasonOf } from './season.js';
-import { clauseOf } from '../items/clauses.js';
+import { clauseOf, segmentOf } from '../items/clauses.js';
 import { isOfTrip, isOtherTime, numbersIn, valueIn } from './told.js';
 import { altitudeOf, isLower, lowOf, type Scale } from './weather.js';
 
@@ -53,6 +53,8 @@ const TELLING: ReadonlySet<Term['role']> = new Set([
   'noSnow',
   'meltsSnow',
   'cookOnFire',
+  'cookInside',
+  'turnedOver',
   'wind',
   'youth',
   'scratch',
@@ -110,6 +112,8 @@ export function readTrip(stretch: Stretch, drafts: readonly Draft[], gathered: G
   says('noSnow', 'waterFrom', 'liquid', 1, isNow);
   says('meltsSnow', 'waterFrom', 'snow', 0, isNow);
   says('cookOnFire', 'cookAt', 'fire');
+  if (!isDenied(stretch, 'cookInside')) says('cookInside', 'cooksInside', true);
+  says('turnedOver', 'canisterTurned', true);
   const wind = termsOf(stretch, 'wind').find((term) => isOfTrip(stretch, term.first, term.last));
   if (wind !== undefined) keep('wind', stated(wind.value as Wind, spanOf(stretch, wind.first, wind.last)));
   const young = gear ? undefined : termsOf(stretch, 'youth').find((term) => isOurs(stretch, term));
@@ -156,4 +160,12 @@ export function countGroups({ hints }: Gathered): void {
     cites: [],
     ...(cookGroups.span === undefined ? {} : { span: cookGroups.span }),
   };
+}
+
+/** "We never cook in the tent". */
+function isDenied(stretch: Stretch, role: Term['role']): boolean {
+  const term = termsOf(stretch, role)[0];
+  if (term === undefined) return false;
+  const { from, to } = segmentOf(stretch, term);
+  return termsOf(stretch, 'no').some(({ first, last }) => first >= from && last < to);
 }

@@ -8,8 +8,11 @@ import type { PotInput, StoveInput } from '../../../core/model/pot.js';
 import type { Trip, TripHints } from '../../../core/model/trip.js';
 import { planDay } from '../../../core/plan/index.js';
 import { wordVerdict } from '../../../core/report/word.js';
-import type { Finding } from '../../../core/model/finding.js';
+import type { Caution, Finding, Grade } from '../../../core/model/finding.js';
 import { readingOf } from '../kit/item.js';
+
+/** A finding, or a caution, whose grade is null. */
+export type Told = Omit<Finding, 'grade'> & { readonly grade: Grade | null };
 
 /** The facts of a list of items on a trip. */
 export function factsOf(trip: Partial<Trip>, items: readonly Item[], hints: TripHints = {}): Facts {
@@ -30,11 +33,12 @@ export function factsOfPot(pot: PotInput, trip: Partial<Trip> = {}, stove?: Stov
  * What a check says of the facts, in words. Wording fails on a missing message or figure, and every verdict has evidence,
  * so both are held wherever a check is tested.
  */
-export function findingsOf(check: Check, facts: Facts): Finding[] {
+export function findingsOf(check: Check, facts: Facts): Told[] {
   const asked = Object.fromEntries(check.needs.map((need) => [need, facts[need]])) as unknown as Facts;
   return check.judge(asked, check.options).map((verdict: Verdict) => {
     expect(verdict.evidence.length).toBeGreaterThan(0);
-    const finding = wordVerdict(check, verdict, { units: 'metric', locale: 'en' });
+    const worded: Finding | Caution = wordVerdict(check, verdict, { units: 'metric', locale: 'en' });
+    const finding: Told = 'grade' in worded ? worded : { ...worded, grade: null, fix: null, question: null };
     const words = [
       finding.message,
       finding.margin,
@@ -48,13 +52,13 @@ export function findingsOf(check: Check, facts: Facts): Finding[] {
 }
 
 /** The one finding of a check. */
-export function findingOf(check: Check, facts: Facts): Finding {
+export function findingOf(check: Check, facts: Facts): Told {
   const findings = findingsOf(check, facts);
   expect(findings).toHaveLength(1);
   return findings[0]!;
 }
 
 /** A finding with plain spaces, so that tests can be typed: units follow a no-break space. */
-export function plainly(finding: Finding): Finding {
-  return JSON.parse(JSON.stringify(finding).replaceAll('\u00a0', ' ')) as Finding;
+export function plainly(finding: Told): Told {
+  return JSON.parse(JSON.stringify(finding).replaceAll('\u00a0', ' ')) as Told;
 }

@@ -35,7 +35,6 @@ describe('stove and fuel', () => {
   });
 
   it('names what is burnt, and takes nothing unknown for a mismatch', () => {
-    expect(findingOf(fuelMatch, factsOf({}, [stove('gas'), stove('alcohol'), fuel('alcohol')])).margin).toBe('alcohol');
     expect(findingOf(fuelMatch, factsOf({}, [stove('gas'), stove(), fuel('gas')])).margin).toBe('canister gas');
     expect(findingsOf(fuelMatch, factsOf({}, [stove('gas'), stove(), fuel('alcohol')]))).toEqual([]);
     const unnamed = item('fuel');
@@ -45,9 +44,31 @@ describe('stove and fuel', () => {
     );
   });
 
-  it('is content where one of two stoves burns one of two fuels', () => {
-    expect(findingOf(fuelMatch, factsOf({}, [stove('gas'), stove('alcohol'), fuel('alcohol')])).grade).toBe('holds-up');
-    expect(findingOf(fuelMatch, factsOf({}, [stove('gas'), fuel('alcohol'), fuel('gas')])).grade).toBe('holds-up');
+  it('tells what lies idle beside a stove that burns, in any order', () => {
+    const told = (...items: Parameters<typeof factsOf>[1]) =>
+      findingsOf(fuelMatch, factsOf({}, items)).map(({ grade, message }) => `${grade} ${message}`);
+    const idleStove = ['costs-you Nothing on the list burns in the stove on canister gas.'];
+    expect(told(stove('gas'), stove('alcohol'), fuel('alcohol'))).toEqual(idleStove);
+    expect(told(fuel('alcohol'), stove('alcohol'), stove('integrated'))).toEqual(idleStove);
+    const idleFuel = ['costs-you No stove on the list burns the alcohol.'];
+    expect(told(stove('gas'), fuel('alcohol'), fuel('gas'))).toEqual(idleFuel);
+    expect(told(stove('gas'), fuel('gas'), fuel('alcohol'))).toEqual(idleFuel);
+    expect(told(stove('gas'), fuel('gas'), fuel('wood'))).toEqual([expect.stringMatching(/^holds-up/)]);
+    expect(told(stove('gas'), stove('alcohol'), fuel('gas'), fuel('alcohol'))).toEqual([
+      expect.stringMatching(/^holds-up/),
+    ]);
+  });
+
+  it('fuel without a stove falls short; where a fire is said it costs', () => {
+    const finding = findingOf(fuelMatch, factsOf({}, [item('pot'), fuel('wood'), fuel('gas')]));
+    expect(finding).toMatchObject({
+      grade: 'falls-short',
+      key: 'no-stove',
+      message: 'Fuel is carried (canister gas), and no stove on the list burns it.',
+    });
+    expect(findingOf(fuelMatch, factsOf({ cookAt: 'fire' }, [fuel('gas')])).grade).toBe('costs-you');
+    expect(findingsOf(fuelMatch, factsOf({}, [fuel('wood')]))).toEqual([]);
+    expect(findingsOf(fuelMatch, factsOf({}, [item('fuel')]))).toEqual([]);
   });
 
   it('asks where no fuel is named', () => {
@@ -62,7 +83,6 @@ describe('stove and fuel', () => {
   it('is silent for wood, for a stove of unknown kind, without a stove, and on a typed pot', () => {
     expect(findingsOf(fuelMatch, factsOf({}, [stove('wood')]))).toEqual([]);
     expect(findingsOf(fuelMatch, factsOf({}, [stove(), fuel('gas')]))).toEqual([]);
-    expect(findingsOf(fuelMatch, factsOf({}, [fuel('gas')]))).toEqual([]);
     expect(readStove({ type: 'gas' }).stove.type).toMatchObject({ value: 'gas' });
     expect(findingsOf(fuelMatch, factsOfPot({ capacity: 700 }, {}, { type: 'gas' }))).toEqual([]);
   });

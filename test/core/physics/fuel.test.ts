@@ -9,6 +9,8 @@ import {
   liquidFuelG,
   mixHeatingValueJPerKg,
   mixturePressurePa,
+  shareBeforePa,
+  sharesLeft,
   vapourPressurePa,
   woodHeatingValueJPerKg,
 } from '../../../core/physics/fuel.js';
@@ -73,9 +75,30 @@ describe('vapour pressure', () => {
   });
 
   it('of a canister falls to the least volatile gas as it empties', () => {
-    const { full, nearlyEmpty } = canisterPressurePa({ propane: 0.3, isobutane: 0.7, butane: 0 }, 263.15);
-    expect(nearlyEmpty).toBe(vapourPressurePa('isobutane', 263.15));
-    expect(full).toBe(mixturePressurePa({ propane: 0.3, isobutane: 0.7 }, 263.15));
+    const mix = { propane: 0.3, isobutane: 0.7, butane: 0 };
+    expect(canisterPressurePa(mix, 263.15, 1)).toBeCloseTo(mixturePressurePa(mix, 263.15), 6);
+    expect(canisterPressurePa(mix, 263.15, 0.001)).toBeCloseTo(vapourPressurePa('isobutane', 263.15), -2);
+    expect(() => canisterPressurePa(mix, 263.15, 0)).toThrow(/share that is left/);
+  });
+
+  it('Rayleigh: two gases leave in the ratio of their pressures', () => {
+    // Lord Rayleigh 1902: d ln n₁ / d ln n₂ = p₁ / p₂ of an ideal mix at one temperature.
+    const [propane, butane] = [vapourPressurePa('propane', 263.15), vapourPressurePa('butane', 263.15)];
+    const full = { propane: 0.3, butane: 0.7 };
+    for (const left of [0.9, 0.5, 0.1]) {
+      const rest = sharesLeft(full, left, 263.15);
+      const lost = (gas: 'propane' | 'butane') => Math.log((rest[gas]! * left) / full[gas]);
+      expect(lost('propane') / lost('butane')).toBeCloseTo(propane / butane, 6);
+    }
+  });
+
+  it('gives gas until its pressure falls to what is asked', () => {
+    const mix = { propane: 0.3, isobutane: 0.7 };
+    const share = shareBeforePa(mix, 263.15, 130_000);
+    expect(share).toBeGreaterThan(0.1);
+    expect(canisterPressurePa(mix, 263.15, 1 - share)).toBeCloseTo(130_000, 0);
+    expect(shareBeforePa(mix, 263.15, 400_000)).toBe(0);
+    expect(shareBeforePa(mix, 263.15, 90_000)).toBe(1);
   });
 
   it('refuses shares that are none', () => {
@@ -106,7 +129,7 @@ describe('staysLiquidBelowC', () => {
 
   it('is where the pressure of the mix is the air’s, and refuses what is no air', () => {
     const mix = { propane: 0.3, isobutane: 0.7 };
-    expect(canisterPressurePa(mix, staysLiquidBelowC(mix, 70_000) + 273.15).full).toBeCloseTo(70_000, 3);
+    expect(canisterPressurePa(mix, staysLiquidBelowC(mix, 70_000) + 273.15, 1)).toBeCloseTo(70_000, 3);
     expect(() => staysLiquidBelowC(mix, 9_999)).toThrow(/pressure of the air/);
     expect(() => staysLiquidBelowC(mix, 120_001)).toThrow(RangeError);
     expect(staysLiquidBelowC(mix, 10_000)).toBeLessThan(staysLiquidBelowC(mix, 120_000));
