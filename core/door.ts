@@ -163,6 +163,19 @@ export { finish, type Steps } from './steps.js';
 export type { LookFor } from './look-for.js';
 export { CHECKS } from './checks/index.js';
 export { remark } from './report/remark.js';
+export {
+  countSentences,
+  isTicked,
+  letterParagraphs,
+  letterParts,
+  letterSay,
+  LETTER_SECTIONS,
+  writeLetter,
+  type LetterChoice,
+  type LetterFormat,
+  type LetterParagraph,
+  type LetterPart,
+} from './report/letter.js';
 export { parseMeasure } from './reading/quantities/index.js';
 export type { Language } from './report/language.js';
 export * from './figures.js';

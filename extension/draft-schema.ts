@@ -15,5 +15,6 @@ export const draftSchema = z.object({
   trip: z.catch(fieldsSchema, EMPTY_DRAFT.trip),
   pot: z.catch(fieldsSchema, EMPTY_DRAFT.pot),
   stove: z.catch(fieldsSchema, EMPTY_DRAFT.stove),
+  letter: z.catch(fieldsSchema, EMPTY_DRAFT.letter),
   units: z.catch(z.nullable(z.enum(UNIT_SYSTEMS)), EMPTY_DRAFT.units),
 });

@@ -13,6 +13,8 @@ export interface Draft {
   /** By the names of `PotInput` and `StoveInput`. */
   readonly pot: Fields;
   readonly stove: Fields;
+  /** What is ticked and written of an answer to send; empty until one is begun. */
+  readonly letter: Fields;
   /** null: as the list is written. */
   readonly units: UnitSystem | null;
 }
@@ -24,6 +26,7 @@ export const EMPTY_DRAFT: Draft = {
   trip: {},
   pot: {},
   stove: {},
+  letter: {},
   units: null,
 };
 

@@ -21,9 +21,11 @@ import {
 import { isAsked, type Draft, type Fields, type Judged } from './draft.js';
 import { drawing } from './styles/drawing.css.js';
 import { findings } from './styles/findings.css.js';
+import { letter as letterStyles } from './styles/letter.css.js';
 import { takeTags } from './tags.js';
 import { chart } from './views/chart.js';
 import { drawing as drawnPot, sketch } from './views/drawing.js';
+import { keptLetter, letter } from './views/letter.js';
 
 /**
  * The second opinion on a draft; null where nothing is typed yet. `locale` (BCP 47) settles US and imperial units where the list does not;
@@ -144,9 +146,11 @@ export const JUDGING = {
   chart,
   drawing: drawnPot,
   sketch,
+  letter,
+  keptLetter,
   problemsOf,
   languagesMissing,
   learnLanguages,
   remark,
-  styles: { findings, drawing },
+  styles: { findings, drawing, letter: letterStyles },
 };

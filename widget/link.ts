@@ -65,7 +65,7 @@ function bytesOf(text: string): Uint8Array<ArrayBuffer> {
 /** A draft with nothing in it that a draft does not have; null where it is none. */
 function asDraft(value: unknown): Draft | null {
   if (!isRecord(value)) return null;
-  const { entrance, text, corrections, trip, pot, stove, units } = { ...EMPTY_DRAFT, ...value } as Record<
+  const { entrance, text, corrections, trip, pot, stove, letter, units } = { ...EMPTY_DRAFT, ...value } as Record<
     string,
     unknown
   >;
@@ -74,9 +74,9 @@ function asDraft(value: unknown): Draft | null {
     typeof text === 'string' &&
     Array.isArray(corrections) &&
     corrections.every(isCorrection) &&
-    [trip, pot, stove].every(isFields) &&
+    [trip, pot, stove, letter].every(isFields) &&
     (units === null || (UNIT_SYSTEMS as readonly unknown[]).includes(units));
-  return usable ? ({ entrance, text, corrections, trip, pot, stove, units } as Draft) : null;
+  return usable ? ({ entrance, text, corrections, trip, pot, stove, letter, units } as Draft) : null;
 }
 
 function isRecord(value: unknown): value is Record<string, unknown> {

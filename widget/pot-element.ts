@@ -52,6 +52,7 @@ export class BrimwisePot extends BrimwiseElement {
     copied: { state: true },
     tripFolded: { state: true },
     potFolded: { state: true },
+    writing: { state: true },
   };
 
   declare draft: Draft;
@@ -62,6 +63,8 @@ export class BrimwisePot extends BrimwiseElement {
   declare private copied: ActionsModel['copied'];
   declare private tripFolded: boolean;
   declare private potFolded: boolean;
+  /** An answer is being written in place of the page. */
+  declare private writing: boolean;
 
   #own: Draft | null = null;
   #wide = false;
@@ -79,6 +82,7 @@ export class BrimwisePot extends BrimwiseElement {
     this.copied = null;
     this.tripFolded = true;
     this.potFolded = true;
+    this.writing = false;
   }
 
   protected get tag(): ElementName {
@@ -147,7 +151,10 @@ export class BrimwisePot extends BrimwiseElement {
 
   /** A change by the reader. */
   protected change(part: Partial<Draft>, delay = 0): void {
-    this.draft = { ...this.draft, ...part };
+    // Sentences that were written about another list go; the rest of a letter stays.
+    const letter =
+      'letter' in part ? {} : { letter: judgeAtHand()?.keptLetter(this.draft.letter) ?? this.draft.letter };
+    this.draft = { ...this.draft, ...letter, ...part };
     this.#own = this.draft;
     this.copied = null;
     this.#tell('brimwise-draft', this.draft);
@@ -279,10 +286,56 @@ export class BrimwisePot extends BrimwiseElement {
     }
   };
 
+  #copyLetter = async (texts: Readonly<Record<'html' | 'plain' | 'markdown', string>>, format: keyof typeof texts) => {
+    try {
+      if (format === 'html')
+        await navigator.clipboard.write([
+          new ClipboardItem({
+            'text/html': new Blob([texts.html], { type: 'text/html' }),
+            'text/plain': new Blob([texts.plain], { type: 'text/plain' }),
+          }),
+        ]);
+      else await navigator.clipboard.writeText(texts[format]);
+      this.copied = { done: true, text: texts.plain };
+    } catch {
+      this.copied = { done: false, text: format === 'html' ? texts.plain : texts[format] };
+    }
+  };
+
+  /** Keeps what is done in the letter, without judging anew: nothing of the question has changed. */
+  #setLetter = (name: string, value: string | boolean | undefined): void => {
+    this.draft = { ...this.draft, letter: withField(this.draft.letter, name, value) };
+    this.#own = this.draft;
+    this.copied = null;
+    this.#tell('brimwise-draft', this.draft);
+  };
+
+  #write = (writing: boolean): void => {
+    this.writing = writing;
+    this.copied = null;
+    this.focusNext = writing ? '[name="letter-first"]' : '.write-letter';
+  };
+
+  #letterPage(judged: Judged): unknown {
+    const { settled, words } = this;
+    return html`<div class="page broad">
+      ${this.mast()}
+      ${judgeAtHand()?.letter(judged, this.draft.letter, this.copied, settled.level, words, heading, {
+        onSet: this.#setLetter,
+        onCopy: (texts, format) => void this.#copyLetter(texts, format),
+        onClose: () => this.#write(false),
+      })}
+      <footer class="foot" part="actions"><p>${words.foot}</p></footer>
+    </div>`;
+  }
+
   override render(): TemplateResult {
+    const { judged } = this;
+    const writing = this.writing && judged !== null && judged.report.findings.length > 0;
     return this.frame(
       this.words.region,
-      html`${this.page()} ${this.unjudged ? html`<p class="note" role="alert">${this.words.unjudged}</p>` : nothing}
+      html`${writing ? this.#letterPage(judged) : this.page()}
+        ${this.unjudged ? html`<p class="note" role="alert">${this.words.unjudged}</p>` : nothing}
         <p class="vh" role="status">${this.said}</p>`,
     );
   }
@@ -412,7 +465,11 @@ export class BrimwisePot extends BrimwiseElement {
     return actions(
       { units: this.draft.units, judged: this.judged !== null, copied: this.copied, shown: this.shows('actions') },
       this.words,
-      { onCopy: (format) => void this.#copy(format), onUnits: (units: UnitSystem | null) => this.change({ units }) },
+      {
+        onWrite: () => this.#write(true),
+        onCopy: (format) => void this.#copy(format),
+        onUnits: (units: UnitSystem | null) => this.change({ units }),
+      },
     );
   }
 }

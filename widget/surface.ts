@@ -83,6 +83,7 @@ export const PARTS = {
   chart: 'What to look for: the shapes that suit.',
   day: 'A day with this kit.',
   sources: 'What is assumed, and the sources.',
+  letter: 'An answer to send, while it is written.',
   actions: 'What can be done with the findings, the units, and the note.',
 } as const satisfies Record<string, string>;
 

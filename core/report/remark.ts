@@ -22,7 +22,7 @@ const SETTINGS: Readonly<Record<'plain' | 'markdown', Setting>> = {
 };
 
 /** Marks that would format the person's own words. */
-function escapeMarkdown(words: string): string {
+export function escapeMarkdown(words: string): string {
   return words.replace(/[\\`*_{}[\]<>#|~]/g, '\\$&');
 }
 

@@ -24,6 +24,7 @@ const drafts: fc.Arbitrary<Draft> = fc.record({
   trip: fields,
   pot: fields,
   stove: fields,
+  letter: fields,
   units: fc.constantFrom(null, 'metric', 'us', 'imperial'),
 });
 

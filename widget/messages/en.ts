@@ -340,6 +340,7 @@ export const WORDS = {
 
   unjudged: 'The part that reads and judges did not load. Copy what is typed, then load the page again.',
 
+  writeLetter: 'An answer to send',
   copy: 'Copy as text',
   copyMarkdown: 'Copy as Markdown',
   copied: 'Copied.',

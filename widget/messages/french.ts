@@ -680,6 +680,36 @@ const sentences: Readonly<Record<string, string>> = {
   '{days#} {days:day takes|days take} {grams} of fuel; {carried} are carried.':
     '{days#} {days:jour demande|jours demandent} {grams} de combustible ; {carried} sont emportés.',
 
+  // A letter
+  'An answer to send': 'Une réponse à envoyer',
+  'Before you go': 'Avant de partir',
+  'A small gain': 'Un petit gain',
+  'One question': 'Une question',
+  Questions: 'Questions',
+  'Write back with the answer, and I will look again.': 'Réponds-moi, et je regarderai de nouveau.',
+  'Write back with the answers, and I will look again.': 'Envoie-moi les réponses, et je regarderai de nouveau.',
+  'Nothing I read here falls short.': 'Rien de ce que je lis ici n’est insuffisant.',
+  Sources: 'Sources',
+  'Before they go': 'Avant leur départ',
+  'To ask': 'À demander',
+  'The letter': 'La lettre',
+  'First line': 'Première ligne',
+  caution: 'prudence',
+  'settles {checks}': 'règle {checks}',
+  'Cautions, at the thick line, stay while their finding is ticked. What you wrote stays until the list changes.':
+    'Les mises en garde, au trait épais, restent tant que leur constat est coché. Ce que tu as écrit reste jusqu’à ce que la liste change.',
+  'Copy as': 'Copier comme',
+  letter: 'lettre',
+  'plain text': 'texte brut',
+  Markdown: 'Markdown',
+  'Sources at the end': 'Sources à la fin',
+  'Copy the letter': 'Copier la lettre',
+  Copied: 'Copié',
+  'The browser refused to copy. Copy the text here by hand.':
+    'Le navigateur a refusé de copier. Copier le texte ici à la main.',
+  '{n#} {n:sentence|sentences}. Nothing is sent from here.': '{n#} {n:phrase|phrases}. Rien n’est envoyé d’ici.',
+  'Back to the findings': 'Retour aux constats',
+
   // The headline
   'the pan can overheat the canister': 'la poêle peut surchauffer la cartouche',
   'the windscreen can overheat the canister': 'le pare-vent peut surchauffer la cartouche',
@@ -1544,6 +1574,7 @@ export const french: Words = typeset<Words>({
 
   unjudged: 'La partie qui lit et juge n’a pas été chargée. Copier ce qui est saisi, puis recharger la page.',
 
+  writeLetter: 'Une réponse à envoyer',
   copy: 'Copier en texte',
   copyMarkdown: 'Copier en Markdown',
   copied: 'Copié.',

@@ -684,6 +684,36 @@ const sentences: Readonly<Record<string, string>> = {
   '{days#} {days:day takes|days take} {grams} of fuel; {carried} are carried.':
     '{days#} {days:Tag braucht|Tage brauchen} {grams} Brennstoff; {carried} sind dabei.',
 
+  // A letter
+  'An answer to send': 'Eine Antwort zum Senden',
+  'Before you go': 'Vor dem Aufbruch',
+  'A small gain': 'Ein kleiner Gewinn',
+  'One question': 'Eine Frage',
+  Questions: 'Fragen',
+  'Write back with the answer, and I will look again.': 'Schreib mir die Antwort, dann sehe ich noch einmal nach.',
+  'Write back with the answers, and I will look again.': 'Schreib mir die Antworten, dann sehe ich noch einmal nach.',
+  'Nothing I read here falls short.': 'Nichts von dem, was ich hier lese, ist zu knapp.',
+  Sources: 'Quellen',
+  'Before they go': 'Vor ihrem Aufbruch',
+  'To ask': 'Zu fragen',
+  'The letter': 'Der Brief',
+  'First line': 'Erste Zeile',
+  caution: 'Vorsicht',
+  'settles {checks}': 'klärt {checks}',
+  'Cautions, at the thick line, stay while their finding is ticked. What you wrote stays until the list changes.':
+    'Warnungen, an der dicken Linie, bleiben, solange ihr Befund angekreuzt ist. Was du geschrieben hast, bleibt, bis sich die Liste ändert.',
+  'Copy as': 'Kopieren als',
+  letter: 'Brief',
+  'plain text': 'reiner Text',
+  Markdown: 'Markdown',
+  'Sources at the end': 'Quellen am Ende',
+  'Copy the letter': 'Brief kopieren',
+  Copied: 'Kopiert',
+  'The browser refused to copy. Copy the text here by hand.':
+    'Der Browser hat das Kopieren verweigert. Den Text hier von Hand kopieren.',
+  '{n#} {n:sentence|sentences}. Nothing is sent from here.': '{n#} {n:Satz|Sätze}. Von hier wird nichts gesendet.',
+  'Back to the findings': 'Zurück zu den Befunden',
+
   // The headline
   'the pan can overheat the canister': 'die Pfanne kann die Kartusche überhitzen',
   'the windscreen can overheat the canister': 'der Windschutz kann die Kartusche überhitzen',
@@ -1539,6 +1569,7 @@ export const german: Words = {
 
   unjudged: 'Der Teil, der liest und urteilt, kam nicht an. Das Getippte kopieren, dann die Seite neu laden.',
 
+  writeLetter: 'Eine Antwort zum Senden',
   copy: 'Als Text kopieren',
   copyMarkdown: 'Als Markdown kopieren',
   copied: 'Kopiert.',

@@ -676,6 +676,36 @@ const sentences: Readonly<Record<string, string>> = {
   '{days#} {days:day takes|days take} {grams} of fuel; {carried} are carried.':
     '{days#} {days:día pide|días piden} {grams} de combustible; se llevan {carried}.',
 
+  // A letter
+  'An answer to send': 'Una respuesta para enviar',
+  'Before you go': 'Antes de salir',
+  'A small gain': 'Una pequeña mejora',
+  'One question': 'Una pregunta',
+  Questions: 'Preguntas',
+  'Write back with the answer, and I will look again.': 'Escríbeme la respuesta y lo miro de nuevo.',
+  'Write back with the answers, and I will look again.': 'Escríbeme las respuestas y lo miro de nuevo.',
+  'Nothing I read here falls short.': 'Nada de lo que leo aquí se queda corto.',
+  Sources: 'Fuentes',
+  'Before they go': 'Antes de que salgan',
+  'To ask': 'Por preguntar',
+  'The letter': 'La carta',
+  'First line': 'Primera línea',
+  caution: 'precaución',
+  'settles {checks}': 'resuelve {checks}',
+  'Cautions, at the thick line, stay while their finding is ticked. What you wrote stays until the list changes.':
+    'Las precauciones, en la línea gruesa, quedan mientras su hallazgo esté marcado. Lo que has escrito queda hasta que cambie la lista.',
+  'Copy as': 'Copiar como',
+  letter: 'carta',
+  'plain text': 'texto sin formato',
+  Markdown: 'Markdown',
+  'Sources at the end': 'Fuentes al final',
+  'Copy the letter': 'Copiar la carta',
+  Copied: 'Copiado',
+  'The browser refused to copy. Copy the text here by hand.':
+    'El navegador no dejó copiar. Copiar el texto aquí a mano.',
+  '{n#} {n:sentence|sentences}. Nothing is sent from here.': '{n#} {n:frase|frases}. Nada se envía desde aquí.',
+  'Back to the findings': 'Volver a los hallazgos',
+
   // The headline
   'the pan can overheat the canister': 'la sartén puede sobrecalentar el cartucho',
   'the windscreen can overheat the canister': 'el paravientos puede sobrecalentar el cartucho',
@@ -1518,6 +1548,7 @@ export const spanish: Words = {
 
   unjudged: 'La parte que lee y juzga no se ha cargado. Copiar lo escrito y volver a cargar la página.',
 
+  writeLetter: 'Una respuesta para enviar',
   copy: 'Copiar como texto',
   copyMarkdown: 'Copiar como Markdown',
   copied: 'Copiado.',

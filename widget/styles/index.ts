@@ -10,8 +10,8 @@ const sheets = new WeakMap<Document, Map<string, CSSStyleSheet>>();
 export function dress(root: ShadowRoot): void {
   const view = root.ownerDocument.defaultView;
   if (view === null) return;
-  const { findings = '', drawing = '' } = judgeAtHand()?.styles ?? {};
-  const texts = [tokens, page, findings, around, drawing, layout].filter((text) => text !== '');
+  const { findings = '', drawing = '', letter = '' } = judgeAtHand()?.styles ?? {};
+  const texts = [tokens, page, findings, around, drawing, letter, layout].filter((text) => text !== '');
   root.adoptedStyleSheets = texts.map((text) => sheetOf(view, text));
 }
 

@@ -15,12 +15,17 @@ export interface ActionsModel {
 export function actions(
   { units, judged, copied, shown }: ActionsModel,
   words: Words,
-  on: { readonly onCopy: (format: 'plain' | 'markdown') => void; readonly onUnits: (units: UnitSystem | null) => void },
+  on: {
+    readonly onWrite: () => void;
+    readonly onCopy: (format: 'plain' | 'markdown') => void;
+    readonly onUnits: (units: UnitSystem | null) => void;
+  },
 ): TemplateResult {
   const bar = html`<div class="bar">
       ${
         judged
-          ? html`<button type="button" class="act" @click=${() => on.onCopy('plain')}>${words.copy}</button>
+          ? html`<button type="button" class="act write-letter" @click=${on.onWrite}>${words.writeLetter}</button>
+              <button type="button" class="act" @click=${() => on.onCopy('plain')}>${words.copy}</button>
               <button type="button" class="act" @click=${() => on.onCopy('markdown')}>${words.copyMarkdown}</button>
               <button type="button" class="act" @click=${() => window.print()}>${words.print}</button>`
           : nothing

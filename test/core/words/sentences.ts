@@ -6,6 +6,7 @@ import { SOURCES } from '../../../core/data/sources/index.js';
 import { LOOK_FOR_MESSAGES } from '../../../core/look-for.js';
 import { CLAUSES, HEADLINE_MESSAGES, WANTED } from '../../../core/report/headline-words.js';
 import { PLAN_MESSAGES } from '../../../core/plan/messages.js';
+import { LETTER_MESSAGES } from '../../../core/report/letter-words.js';
 import { REPORT_MESSAGES } from '../../../core/report/messages.js';
 import { filesIn, ROOT } from '../../../scripts/files.mjs';
 
@@ -37,6 +38,7 @@ export function sentencesOfCore(): ReadonlyMap<string, string> {
     ...Object.values(PLAN_MESSAGES).map((english) => [english, 'core/plan/messages.ts'] as const),
     ...Object.values(LOOK_FOR_MESSAGES).map((english) => [english, 'core/look-for.ts'] as const),
     ...Object.values(REPORT_MESSAGES).map((english) => [english, 'core/report/messages.ts'] as const),
+    ...Object.values(LETTER_MESSAGES).map((english) => [english, 'core/report/letter-words.ts'] as const),
     ...Object.values<string>({ ...HEADLINE_MESSAGES, ...WANTED, ...CLAUSES }).map(
       (english) => [english.replace(/^=/, ''), 'core/report/headline-words.ts'] as const,
     ),
