@@ -2,7 +2,7 @@
 import { html, nothing, render } from 'lit';
 import type { BrimwiseCheck, Draft } from '../widget/index.js';
 import { message } from './browser.js';
-import { isEmpty } from './draft.js';
+import { isEmpty, replacedDraft } from './draft.js';
 import { byId, keep } from './face.js';
 import { onHandedOver, type HandedSelection } from './handover.js';
 import { potFigures } from './pot-figures.js';
@@ -21,12 +21,16 @@ export async function takeArrivals(check: BrimwiseCheck): Promise<void> {
 }
 
 /** What puts a selection into the element. */
-export function taker(check: BrimwiseCheck): (selection: HandedSelection) => void {
-  return (selection) => {
+export function taker(check: BrimwiseCheck): (selection: HandedSelection, adds?: boolean) => void {
+  show([], undefined, replacedDraft());
+  return (selection, adds = false) => {
     const before = check.draft;
-    const { draft, told, selected } = arrived(selection, before);
+    const { draft, told, selected } = adds ? added(selection, before) : arrived(selection, before);
     take(draft);
     show(told, selected, isEmpty(before) || draft === before ? undefined : before);
+    if (adds) return;
+    // A pick by keys leaves the focus in the page.
+    window.focus();
     if (draft === before) check.focus();
     else void check.focusResult();
   };
@@ -38,8 +42,10 @@ export function taker(check: BrimwiseCheck): (selection: HandedSelection) => voi
 
   function show(told: readonly string[], selected?: string, before?: Draft): void {
     const bringBack = (draft: Draft) => {
+      const now = check.draft;
       take(draft);
-      show([]);
+      // The other way round again: neither is lost.
+      show([], undefined, isEmpty(now) ? undefined : now);
       check.focus();
     };
     byId('told').textContent = told.join(' ');
@@ -63,9 +69,22 @@ export function taker(check: BrimwiseCheck): (selection: HandedSelection) => voi
   }
 }
 
-function arrived({ entrance, text, asTold }: HandedSelection, before: Draft): Arrival {
-  if (text.trim() === '') return { draft: before, told: [message('nothingRead')] };
-  const lost = asTold ? [text.includes('\n') ? message('cellsLost') : message('linesLost')] : [];
+/** Below what stands there as a list. */
+function added({ text }: HandedSelection, before: Draft): Arrival {
+  const all = before.text.trim() === '' ? text : `${before.text.trimEnd()}\n\n${text}`;
+  return { draft: { ...before, entrance: 'list', text: all }, told: [message('added')] };
+}
+
+function arrived(selection: HandedSelection, before: Draft): Arrival {
+  const { entrance, text, asTold, headed, partial, isFile } = selection;
+  const file = asTold && isFile ? [message('fileNotRead')] : [];
+  if (text.trim() === '') return { draft: before, told: [...(file.length > 0 ? file : [message('nothingRead')])] };
+  const lost = [
+    ...file,
+    ...(asTold ? [text.includes('\n') ? message('cellsLost') : message('linesLost')] : []),
+    ...(headed ? [message('headsCame')] : []),
+    ...(partial ? [message('partlyShown')] : []),
+  ];
   const list = { ...before, entrance: 'list', text, corrections: [] } as const;
   if (entrance === 'list') return { draft: list, told: lost };
   const figures = potFigures(text);

@@ -10,6 +10,8 @@ export interface SelectionClick {
   readonly frameId: number;
   /** The selection as the browser tells it; some lose its line breaks. */
   readonly selectionText: string;
+  /** The page is a file of this computer. */
+  readonly isFile: boolean;
 }
 
 /** A text of _locales. */
@@ -28,16 +30,23 @@ export async function setSelectionItems(items: readonly { id: string; title: str
 }
 
 export function onSelectionItem(listener: (click: SelectionClick) => Promise<void>): void {
-  browser.contextMenus.onClicked.addListener(({ menuItemId, frameId = 0, selectionText = '' }, tab) => {
+  browser.contextMenus.onClicked.addListener(({ menuItemId, frameId = 0, selectionText = '', pageUrl = '' }, tab) => {
     if (tab?.id === undefined || tab.windowId === undefined) return;
-    void listener({ item: String(menuItemId), tabId: tab.id, windowId: tab.windowId, frameId, selectionText });
+    void listener({
+      item: String(menuItemId),
+      tabId: tab.id,
+      windowId: tab.windowId,
+      frameId,
+      selectionText,
+      isFile: pageUrl.startsWith('file:'),
+    });
   });
 }
 
 /** The person may change its keys; the browser counts it as a click. */
-export function onPanelCommand(listener: (windowId: number) => Promise<void>): void {
+export function onPanelCommand(listener: (windowId: number, tabId: number | undefined) => Promise<void>): void {
   browser.commands.onCommand.addListener((command, tab) => {
-    if (command === 'open-panel' && tab?.windowId !== undefined) void listener(tab.windowId);
+    if (command === 'open-panel' && tab?.windowId !== undefined) void listener(tab.windowId, tab.id);
   });
 }
 
@@ -53,10 +62,15 @@ export async function runInPage(tabId: number, frameId: number | 'all', file: st
     .flatMap(({ result }): unknown[] => (result === undefined || result === null ? [] : [result]));
 }
 
-/** The tab that the person looks at in this window. */
-export async function currentTabId(): Promise<number | undefined> {
+/** The tab that the person looks at in this window; its address where the browser tells it. */
+export async function currentTab(): Promise<{ readonly id: number; readonly url: string | undefined } | undefined> {
   const [tab] = await browser.tabs.query({ active: true, currentWindow: true });
-  return tab?.id;
+  return tab?.id === undefined ? undefined : { id: tab.id, url: tab.url };
+}
+
+/** Whether the browser lets the extension read files of this computer. */
+export async function mayReadFiles(): Promise<boolean> {
+  return browser.extension.isAllowedFileSchemeAccess();
 }
 
 /** Chrome's side panel, which the polyfill does not know. */

@@ -27,19 +27,19 @@ type Kept = z.infer<typeof keptSchema>;
 let stroke = 0;
 /** What was the last draft before this window kept one. */
 let last: Kept | undefined;
+let replaced: Draft | undefined;
 /** Asked for once: within the stroke there is no time to wait. */
 let here: ThisWindow | undefined;
 
 /**
- * What was typed in this window, or last in any; nothing where nothing was. Of two windows, the draft that the later one replaced comes as well. It
- * rejects where the browser's store cannot be read.
+ * What was typed in this window, or last in any; nothing where nothing was. It rejects where the browser's store cannot be read.
  */
-export async function readDraft(): Promise<{ readonly draft?: Draft; readonly before?: Draft }> {
+export async function readDraft(): Promise<Draft | undefined> {
   const { id, isPrivate } = (here = await thisWindow());
   const own = keptIn(await readStored('session', keyOf('draft', id, isPrivate)).catch(() => undefined));
   if (isPrivate) {
     stroke = own?.stroke ?? 0;
-    return own ? { draft: own.draft } : {};
+    return own?.draft;
   }
   last = keptIn(await readStored('local', KEY));
   const noted = readLastStroke();
@@ -47,11 +47,14 @@ export async function readDraft(): Promise<{ readonly draft?: Draft; readonly be
   if (noted && noted.stroke > (last?.stroke ?? -1)) last = noted;
   const shown = own && last?.windowId !== id ? own : last;
   stroke = Math.max(last?.stroke ?? 0, own?.stroke ?? 0);
-  const before = keptIn(await readStored('local', BEFORE_KEY));
-  return {
-    ...(shown ? { draft: shown.draft } : {}),
-    ...(before && !own && !isSame(before.draft, shown?.draft) ? { before: before.draft } : {}),
-  };
+  const before = keptIn(await readStored('local', BEFORE_KEY))?.draft;
+  replaced = before && !own && !isSame(before, shown?.draft) ? before : undefined;
+  return shown?.draft;
+}
+
+/** What another window had typed when a later one took its place as the last; to bring back. */
+export function replacedDraft(): Draft | undefined {
+  return replaced;
 }
 
 /** It rejects where the browser's store is full or refused. */
@@ -61,12 +64,12 @@ export async function keepDraft(draft: Draft): Promise<void> {
   const kept = { by: HERE, windowId: id, stroke, draft };
   if (isPrivate) return store('session', keyOf('draft', id, isPrivate), kept);
   noteLastStroke(kept);
-  const replaced = last;
+  const other = last;
   last = kept;
   // The memory of the browser may be full: the last one is on the disk all the same.
   const inMemory = store('session', keyOf('draft', id, isPrivate), kept).catch(() => undefined);
-  if (replaced && replaced.windowId !== id && !isEmpty(replaced.draft) && !isSame(replaced.draft, draft))
-    await store('local', BEFORE_KEY, replaced);
+  if (other && other.windowId !== id && !isEmpty(other.draft) && !isSame(other.draft, draft))
+    await store('local', BEFORE_KEY, other);
   await store('local', KEY, kept);
   await inMemory;
 }

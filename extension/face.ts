@@ -6,6 +6,7 @@ import type { BrimwiseCheck, Draft } from '../widget/index.js';
 import { message, openPage, thisWindow } from './browser.js';
 import { onDefaults, readDefaults, tripPart, type Defaults } from './defaults.js';
 import { keepDraft, onDraftElsewhere, readDraft } from './draft.js';
+import { readPastes } from './paste.js';
 
 /** Puts the kept draft into the page's element, ready to type on. What is typed in another page of the extension shows in this one too. */
 export async function mount(): Promise<BrimwiseCheck> {
@@ -16,12 +17,12 @@ export async function mount(): Promise<BrimwiseCheck> {
     // What judges lies beside this page: it is there before the first draft is.
     const [defaults] = await Promise.all([readDefaults(), loadJudge()]);
     takeDefaults(defaults);
-    const { draft } = await readDraft();
-    check.draft = draft ?? { ...check.draft, units: defaults.units === '' ? null : defaults.units };
+    check.draft = (await readDraft()) ?? { ...check.draft, units: defaults.units === '' ? null : defaults.units };
   } catch (error) {
     tell(error);
   }
   onDefaults(() => void readDefaults().then(takeDefaults, tell));
+  readPastes(check);
   check.addEventListener('brimwise-draft', ({ detail }) => void keep(detail));
   await onDraftElsewhere((draft) => (check.draft = draft));
   byId('private').textContent = (await thisWindow()).isPrivate ? message('private') : '';
@@ -66,9 +67,10 @@ function tell(error: unknown): void {
   byId('notice').textContent = message('draftNotKept', reasonOf(error));
 }
 
-/** What the browser says of a store that refuses. */
+/** Why a store refuses, in words that help: browsers tell it in their own, and in English. */
 export function reasonOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
+  const told = error instanceof Error ? `${error.name} ${error.message}` : String(error);
+  return message(/quota|full|space|exceed/i.test(told) ? 'storeFull' : 'storeRefuses');
 }
 
 export function byId(id: string): HTMLElement {

@@ -9,6 +9,12 @@ const selectionSchema = z.strictObject({
   text: z.string(),
   /** As the browser told it, because the page could not be read. */
   asTold: z.boolean(),
+  /** The heads of a table came along with some of its rows. */
+  headed: z.optional(z.boolean()),
+  /** The page shows some rows of a table only. */
+  partial: z.optional(z.boolean()),
+  /** It is a file of this computer, which some browsers let an extension read only when told to. */
+  isFile: z.optional(z.boolean()),
 });
 
 /** A selection on its way from the page to the panel. */

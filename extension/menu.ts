@@ -11,11 +11,34 @@ export async function fillMenu(): Promise<void> {
 
 /** Opens the panel with what is selected in the page. */
 export async function giveSecondOpinion(click: SelectionClick): Promise<void> {
-  const { item, tabId, windowId, frameId, selectionText } = click;
+  const { item, tabId, windowId, frameId, selectionText, isFile } = click;
   // First, and not waited for: a panel opens only within the click itself.
   const opening = openPanel(windowId);
   const part = await selectedIn(tabId, frameId).catch(() => undefined);
-  const entrance = item === 'pot' ? 'pot' : 'list';
-  await handOver({ windowId, entrance, text: part?.text ?? selectionText, asTold: part === undefined });
+  await handOver({
+    windowId,
+    entrance: item === 'pot' ? 'pot' : 'list',
+    text: part?.text ?? selectionText,
+    asTold: part === undefined,
+    headed: part?.headed ?? false,
+    partial: part?.partial ?? false,
+    isFile,
+  });
+  await opening;
+}
+
+/** Opens the panel, with what is selected in the page where something is. */
+export async function openWithSelection(windowId: number, tabId: number | undefined): Promise<void> {
+  const opening = openPanel(windowId);
+  const part = tabId === undefined ? undefined : await selectedIn(tabId, 'all').catch(() => undefined);
+  if (part)
+    await handOver({
+      windowId,
+      entrance: 'list',
+      text: part.text,
+      asTold: false,
+      headed: part.headed,
+      partial: part.partial,
+    });
   await opening;
 }

@@ -130,9 +130,15 @@ export async function waitForMatch(page, selector) {
  * @param {Extended} extended
  * @param {string} selectionText the selection as the browser would tell it
  * @param {string} [menuItemId]
+ * @param {string} [pageUrl]
  * @returns {Promise<{ tab: import('puppeteer-core').Page, at: number }>} at: when it was picked, by the clock
  */
-export async function pickMenuItem({ browser, worker }, selectionText, menuItemId = 'list') {
+export async function pickMenuItem(
+  { browser, worker },
+  selectionText,
+  menuItemId = 'list',
+  pageUrl = 'https://kit.invalid/',
+) {
   const opening = browser.waitForTarget((target) => target.url().endsWith('/page/index.html'));
   const background = await worker();
   const at = await background.evaluate(
@@ -142,7 +148,7 @@ export async function pickMenuItem({ browser, worker }, selectionText, menuItemI
       chrome.contextMenus.onClicked.dispatch(click, over);
       return picked;
     },
-    { menuItemId, frameId: 0, selectionText },
+    { menuItemId, frameId: 0, selectionText, pageUrl },
   );
   const tab = await (await opening).asPage();
   await tab.waitForFunction(() => document.activeElement?.localName === 'brimwise-check', { polling: 100 });

@@ -2,7 +2,7 @@ import type { Browser, Storage, Tabs } from 'webextension-polyfill';
 
 declare global {
   /** The part of Chromium's extension API that the tests call, in the extension's own pages and background. */
-  const chrome: Pick<Browser, 'tabs'> & {
+  const chrome: Pick<Browser, 'tabs' | 'windows'> & {
     readonly runtime: Pick<Browser['runtime'], 'lastError' | 'getContexts' | 'sendMessage' | 'getManifest'>;
     readonly storage: {
       readonly sync: Storage.StorageArea;
@@ -16,7 +16,10 @@ declare global {
       update(id: string, changes: object, callback: () => void): void;
       /** Chromium lets an extension send itself an event. */
       readonly onClicked: {
-        dispatch(click: { menuItemId: string; frameId: number; selectionText: string }, tab: Tabs.Tab): void;
+        dispatch(
+          click: { menuItemId: string; frameId: number; selectionText: string; pageUrl: string },
+          tab: Tabs.Tab,
+        ): void;
       };
     };
   };

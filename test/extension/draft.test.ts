@@ -61,6 +61,34 @@ describe('the draft in Chromium', () => {
     await expect.poll(() => typed(one)).toBe('Pot 1 L, lid');
   });
 
+  it('is one for each window, the last one is there in a new one, and the one it replaced can be brought back', async () => {
+    const one = await openTab();
+    await one.keyboard.type('Pot 1 L');
+    const { id: second } = await one.evaluate(() => chrome.windows.create({ url: '/panel/index.html' }));
+    const other = await (
+      await chromium.browser.waitForTarget(
+        (target) => target.url().endsWith('/panel/index.html') && target !== one.target(),
+      )
+    ).asPage();
+    await expect.poll(() => typed(other)).toBe('Pot 1 L');
+    await other.$eval('>>> textarea', (area) => area.focus());
+    await other.keyboard.down('Control');
+    await other.keyboard.press('a');
+    await other.keyboard.up('Control');
+    await other.keyboard.type('Mug');
+    await expect.poll(() => typed(other)).toBe('Mug');
+    expect(await typed(one)).toBe('Pot 1 L');
+    await one.reload();
+    await expect.poll(() => typed(one)).toBe('Pot 1 L');
+    await (await chromium.worker()).evaluate(() => chrome.storage.session.clear());
+    const { id: third } = await one.evaluate(() => chrome.windows.create({ url: '/panel/index.html#3' }));
+    const anew = await (await chromium.browser.waitForTarget((target) => target.url().endsWith('#3'))).asPage();
+    await expect.poll(() => typed(anew)).toBe('Mug');
+    await anew.click('#bring-back');
+    await expect.poll(() => typed(anew)).toBe('Pot 1 L');
+    await one.evaluate((ids) => Promise.all(ids.map((id) => chrome.windows.remove(id))), [second!, third!]);
+  });
+
   it('keeps the caret where one types, though the own draft comes back from the store', async () => {
     const tab = await openTab();
     await tab.keyboard.type('Pot 1 L');
@@ -105,7 +133,9 @@ describe('the draft in Chromium', () => {
     });
     await tab.goto(`chrome-extension://${chromium.id}/panel/index.html`);
     await tab.waitForFunction(() => document.activeElement?.localName === 'brimwise-check', { polling: 100 });
-    expect(await tab.$eval('#notice', (notice) => notice.textContent)).toContain('the disk is gone');
+    expect(await tab.$eval('#notice', (notice) => notice.textContent)).toMatch(
+      /^The browser keeps no draft \(its store refuses\)\./,
+    );
     await tab.keyboard.type('Pot 1 L');
     expect(await typed(tab)).toBe('Pot 1 L');
   });

@@ -3,7 +3,14 @@ import path from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { NoJson, parseJsonWithLines } from '../../extension/json-lines.js';
-import { DamagedFile, kitsFileJsonSchema, readKitsFile, writeKitsFile } from '../../extension/kits-file.js';
+import {
+  DamagedFile,
+  kitsFileJsonSchema,
+  LaterFile,
+  readKitsFile,
+  textOfBytes,
+  writeKitsFile,
+} from '../../extension/kits-file.js';
 import { freeName, withKits, type Kit } from '../../extension/kit-list.js';
 import { ROOT } from '../../scripts/files.mjs';
 import { EMPTY_DRAFT } from '../../widget/draft.js';
@@ -23,6 +30,8 @@ const KITS: readonly Kit[] = [
     },
   },
 ];
+
+const bytesOf = (text: string) => [...text].flatMap((sign) => [sign.charCodeAt(0) & 255, sign.charCodeAt(0) >> 8]);
 
 const refusal = (text: string): unknown => {
   try {
@@ -57,7 +66,7 @@ describe('the file of saved kits', () => {
     ['a word that is none of ours', '"entrance": "pot"', '"entrance": "pan"', 'kits.1.entrance'],
     ['a name that is not known', '"bail": true', '"bail": true }, "weight": { "a": 1', 'kits.1.weight'],
     ['a correction of no field', '"field": "massG"', '"field": "colour"', 'kits.2.corrections.0.field'],
-    ['another version', '"version": 1', '"version": 2', 'version'],
+    ['no version of ours', '"version": 1', '"version": 0', 'version'],
     ['another file', '"brimwise": "kits"', '"brimwise": "pots"', 'brimwise'],
   ])('is refused for %s, with the line that is wrong', (_, right, wrong, place) => {
     const file = writeKitsFile(KITS);
@@ -65,6 +74,43 @@ describe('the file of saved kits', () => {
     const error = refusal(file.replace(right, wrong)) as DamagedFile;
     expect(error).toBeInstanceOf(DamagedFile);
     expect([error.place, error.line]).toEqual([place, file.slice(0, file.indexOf(right)).split('\n').length]);
+  });
+
+  it('of a later version is named so', () => {
+    expect(refusal(writeKitsFile(KITS).replace('"version": 1', '"version": 2'))).toBeInstanceOf(LaterFile);
+  });
+
+  it('keeps notes, tags and the day', () => {
+    const kit = { ...KITS[0]!, notes: 'for the winter course', tags: ['winter', 'group'], saved: '2026-01-31' };
+    expect(readKitsFile(writeKitsFile([kit]))).toEqual([kit]);
+  });
+
+  it.each([
+    ['UTF-16, as its first sign says', (text: string) => [0xff, 0xfe, ...bytesOf(text)]],
+    ['UTF-16 that says nothing', bytesOf],
+    ['UTF-8', (text: string) => [...new TextEncoder().encode(text)]],
+  ])('is read in %s', (_, bytes) => {
+    const text = writeKitsFile(KITS);
+    expect(readKitsFile(textOfBytes(new Uint8Array(bytes(text))))).toEqual(KITS);
+  });
+
+  it('is read in time that grows with its length, 100,000 kits with one name too', () => {
+    const file = (count: number) =>
+      JSON.stringify({
+        brimwise: 'kits',
+        version: 1,
+        kits: Array.from({ length: count }, (_, at) => ({ name: 'kit', lines: [`pot ${at + 1} L`] })),
+      });
+    const timed = (count: number) => {
+      const text = file(count);
+      const from = performance.now();
+      const { kits } = withKits([], readKitsFile(text));
+      expect(new Set(kits.map(({ name }) => name)).size).toBe(count);
+      return performance.now() - from;
+    };
+    timed(10_000);
+    // Ten times the kits, with room for what a busy machine adds; by the square it would be a hundred.
+    expect(timed(100_000)).toBeLessThan(40 * Math.max(20, timed(10_000)));
   });
 
   it('is refused where it is cut off or not JSON, with the line', () => {
@@ -132,8 +178,11 @@ describe('JSON read with its lines', () => {
 describe('kits that are imported', () => {
   it('take no name that another has, and are not added twice', () => {
     const other = { name: 'one pot', draft: { ...EMPTY_DRAFT, text: 'Pot' } };
-    expect(withKits(KITS, KITS)).toEqual(KITS);
-    expect(withKits(KITS, [other]).map(({ name }) => name)).toEqual([...KITS.map(({ name }) => name), 'one pot 2']);
+    expect(withKits(KITS, KITS)).toEqual({ kits: KITS, same: KITS.length });
+    expect(withKits(KITS, [other]).kits.map(({ name }) => name)).toEqual([
+      ...KITS.map(({ name }) => name),
+      'one pot 2',
+    ]);
     expect(freeName([...KITS, { ...other, name: 'one pot 2' }], 'one pot')).toBe('one pot 3');
   });
 });

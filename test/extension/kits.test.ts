@@ -107,6 +107,9 @@ describe('the full page and its saved kits', () => {
     await save('a');
     await type(' and more');
     await save('a');
+    await expect.poll(done).toBe('“a” is taken.');
+    expect(await page.evaluate(() => document.activeElement!.id)).toBe('replace');
+    await page.keyboard.press('Enter');
     await expect.poll(done).toBe('“a” is replaced by what stands here.');
     expect(await names()).toEqual(['a']);
     await press('Undo');
@@ -174,7 +177,9 @@ describe('the full page and its saved kits', () => {
     expect(JSON.parse(file)).toEqual({
       brimwise: 'kits',
       version: 1,
-      kits: [{ name: 'Humblefern', entrance: 'list', lines: ['Pot 1 L'] }],
+      kits: [
+        { name: 'Humblefern', saved: expect.stringMatching(/^\d{4}-\d\d-\d\d$/), entrance: 'list', lines: ['Pot 1 L'] },
+      ],
     });
     await press('Remove Humblefern');
     await expect.poll(names).toEqual([]);
@@ -296,11 +301,11 @@ describe('the full page and its saved kits in Firefox', () => {
     await type(', a spoon');
     await expect
       .poll(() => textOf('#notice'))
-      .toMatch(/^The browser keeps no draft \(the disk is full\)\. Copy the text/);
+      .toMatch(/^The browser keeps no draft \(its store is full\)\. Copy the text/);
     await page.type('#kits [name="name"]', ' again\n');
     await expect
       .poll(() => textOf('#done'))
-      .toMatch(/^The browser keeps no kits \(the disk is full\)\. Nothing is changed/);
+      .toMatch(/^The browser keeps no kits \(its store is full\)\. Nothing is changed/);
     expect(await names()).toEqual(['Humblefern']);
     expect(await typed()).toBe('Pot 1 L, lid, a spoon');
   });

@@ -75,6 +75,12 @@ describe('the menu over a selection, in Chromium', () => {
     expect(await textIn(panel)).toContain(' and more');
   });
 
+  it('names the setting that lets it read a file of this computer', async () => {
+    const { tab } = await chromium.pickMenuItem(extended, 'Pot 1 L', 'list', 'file:///home/kit.html');
+    await expect.poll(() => toldIn(tab)).toMatch(/“Allow access to file URLs” is switched on/);
+    expect(await textIn(tab)).toBe('Pot 1 L');
+  });
+
   it('fills in the pot from a few lines of figures, judges it, and shows what was selected', async () => {
     const figures = 'Capacity: 1.3 L\nDiameter: 140 mm\nHeight: 90 mm\nBail handle';
     const panel = await clickItem(figures, 'pot');
@@ -199,8 +205,11 @@ describe('the menu over a selection, in Firefox', () => {
     await extended.inWindow('SidebarController.hide()');
   });
 
-  it('opens the sidebar by the keys', async () => {
+  it('opens the sidebar by the keys, with what is selected', async () => {
     const observer = await extended.open('popup/index.html');
+    const page = await extended.browser.newPage();
+    await page.goto(`${site.address}list.html`);
+    await selectList(page);
     const keys = await extended.inWindow(`
       const key = document.querySelector('keyset[id^="ext-keyset-id-brimwise"] key[key="L"]');
       key.doCommand();
@@ -210,5 +219,6 @@ describe('the menu over a selection, in Firefox', () => {
     await firefox.until(
       () => observer.evaluate("browser.extension.getViews({ type: 'sidebar' }).length === 1") as Promise<boolean>,
     );
+    await firefox.until(async () => (await sidebarText(observer)) === TEXT);
   });
 });

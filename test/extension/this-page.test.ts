@@ -49,7 +49,7 @@ describe('“This page” in the popup', () => {
     await popup.waitForFunction(() => document.querySelector('#told')!.textContent !== '', { polling: 100 });
   };
   const told = () => popup.$eval('#told', ({ textContent }) => textContent);
-  const offers = () => popup.$$eval('#offers button', (all) => all.map(({ textContent }) => textContent));
+  const offers = () => popup.$$eval('#offers .offer', (all) => all.map(({ textContent }) => textContent));
 
   it('offers the kit lists and pot figures by their headings, and changes nothing in the page', async () => {
     await page.goto(`${site.address}post.html`);
@@ -71,8 +71,40 @@ describe('“This page” in the popup', () => {
     expect(await offers()).toEqual([]);
   });
 
+  it('adds lists below what stands there, one after the other, and stays open for more', async () => {
+    await look(`${site.address}trip.html`);
+    expect(await offers()).toEqual(['All of this page', 'Kitchen', 'Table', expect.stringContaining('Pots')]);
+    await popup.click('aria/Add Kitchen[role="button"]');
+    await popup.click('aria/Add Table[role="button"]');
+    expect(await popup.$eval('>>> textarea', (area) => area.value)).toBe(
+      '- Humblefern pot 1.3 L, lid\n- Zorvik burner\n- gas canister 230 g\n\nMug\t450 mL\t60 g\nKettle\t900 mL\t170 g',
+    );
+    expect(await told()).toBe('Added below what stood here.');
+    expect(await offers()).toHaveLength(4);
+  });
+
+  it('brings the page’s words about the trip with a list, and gives all of the page without what stands beside it', async () => {
+    await look(`${site.address}trip.html`);
+    await popup.click('aria/Kitchen[role="button"]');
+    await waitForFindings(popup);
+    const text = () => popup.$eval('>>> textarea', (area) => area.value);
+    expect(await text()).toBe(
+      '# Varn Hollow in winter\nThree of us walked for four days in February.\n\n- Humblefern pot 1.3 L, lid\n- Zorvik burner\n- gas canister 230 g',
+    );
+    await popup.click('#this-page');
+    await popup.waitForSelector('#offers .offer');
+    await popup.click('#offers .offer');
+    await expect.poll(text).toContain('Kettle\t900 mL');
+    expect(await text()).not.toMatch(/Skip|skillet|wok/);
+    await popup.click('#bring-back');
+    expect(await text()).toContain('Three of us');
+    await popup.click('#bring-back');
+    expect(await text()).toContain('Kettle\t900 mL');
+  });
+
   it('fills in the pot that is chosen', async () => {
     await look(`${site.address}post.html`);
+    await popup.keyboard.press('Tab');
     await popup.keyboard.press('Tab');
     await popup.keyboard.press('Enter');
     await waitForFindings(popup);
