@@ -6,7 +6,7 @@ import type { Judged } from './draft.js';
 import { settingProperties } from './element.js';
 import { lightList } from './light-list.js';
 import { BrimwisePot } from './pot-element.js';
-import type { ElementName } from './settings.js';
+import type { ElementName, Settled } from './settings.js';
 import { mast } from './views/mast.js';
 import { noKit } from './views/no-kit.js';
 import { alsoNamed, reading } from './views/reading.js';
@@ -30,6 +30,8 @@ export class BrimwiseCheck extends BrimwisePot {
 
   /** A parser may give the list after the element, and a framework may change it. */
   #list = new MutationObserver(() => this.settleAnew());
+  /** What is watched for the list: the element, what `from` finds, or all of the page until it finds anything. */
+  #watched: Node | null = null;
 
   /** How tall the left of two facing pages is: where it comes to rest depends on it. */
   #tall = new ResizeObserver((entries) => {
@@ -52,7 +54,7 @@ export class BrimwiseCheck extends BrimwisePot {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.#list.observe(this, { childList: true, subtree: true, characterData: true });
+    this.#watch();
   }
 
   override disconnectedCallback(): void {
@@ -60,6 +62,7 @@ export class BrimwiseCheck extends BrimwisePot {
     this.#list.disconnect();
     this.#tall.disconnect();
     this.#left = null;
+    this.#watched = null;
   }
 
   override updated(): void {
@@ -71,8 +74,33 @@ export class BrimwiseCheck extends BrimwisePot {
     this.#left = left;
   }
 
-  protected override lightList(): string {
-    return lightList(this);
+  protected override lightList(): string | null {
+    const place = this.#place();
+    if (place === null) return null;
+    return place === this && typeof this.list === 'string' ? this.list : lightList(place);
+  }
+
+  /** Where the list stands: in what `from` finds, or in the element; null where nothing is found. */
+  #place(): Element | null {
+    if (typeof this.from !== 'string' || this.from.trim() === '') return this;
+    try {
+      return (this.getRootNode() as Document | ShadowRoot).querySelector(this.from);
+    } catch {
+      return null;
+    }
+  }
+
+  #watch(): void {
+    const watched = this.#place() ?? this.getRootNode();
+    if (watched === this.#watched) return;
+    this.#list.disconnect();
+    this.#list.observe(watched, { childList: true, subtree: true, characterData: true });
+    this.#watched = watched;
+  }
+
+  protected override settledChanged(before: Settled): void {
+    super.settledChanged(before);
+    if (this.isConnected) this.#watch();
   }
 
   protected override draftReplaced(): void {
@@ -144,6 +172,10 @@ export class BrimwiseCheck extends BrimwisePot {
   protected override mast(): TemplateResult | typeof nothing {
     if (!this.shows('mast')) return nothing;
     return mast(this.draft.entrance, this.words, (entrance) => this.change({ entrance }));
+  }
+
+  override render(): TemplateResult {
+    return this.#place() === null ? html`<slot></slot>` : super.render();
   }
 
   protected override page(): TemplateResult {

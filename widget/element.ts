@@ -16,6 +16,7 @@ import {
   type SettingName,
   type SettingValues,
 } from './settings.js';
+import { reserve } from './reserve.js';
 import { dress } from './styles/index.js';
 
 type WithSettings = Pick<typeof LitElement, keyof typeof LitElement> & (new () => LitElement & SettingValues);
@@ -34,6 +35,7 @@ const reserved = new WeakMap<Element, number>();
 /** Takes note of the height that a page reserves for elements which are not defined yet: what waits to be drawn keeps it, and nothing below moves. */
 export function keepHeights(names: readonly string[]): void {
   for (const element of document.querySelectorAll<HTMLElement>(names.join())) {
+    reserve(element);
     reserved.set(element, element.offsetHeight);
   }
 }
@@ -141,8 +143,8 @@ export abstract class BrimwiseElement extends (LitElement as unknown as WithSett
   /** Called before an update where the settings, the list in the element or the language may have changed. */
   protected abstract settledChanged(before: Settled): void;
 
-  /** The list that the page has put into the element. */
-  protected lightList(): string {
+  /** The list that the page gives the element; null where it is said to stand elsewhere, and does not. */
+  protected lightList(): string | null {
     return '';
   }
 

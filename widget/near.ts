@@ -1,3 +1,5 @@
+import { reserve } from './reserve.js';
+
 /**
  * For a post that should cost nothing until a reader comes to the widget: loads the elements from beside this file once one of them is
  * within a screen of being seen. Until then the text in the element stands.
@@ -13,7 +15,8 @@ const near = new IntersectionObserver(
 );
 
 function wait(): void {
-  for (const element of document.querySelectorAll('brimwise-check, brimwise-pot, brimwise-verdict')) {
+  for (const element of document.querySelectorAll<HTMLElement>('brimwise-check, brimwise-pot, brimwise-verdict')) {
+    reserve(element);
     near.observe(element);
   }
 }

@@ -84,6 +84,9 @@ export const SETTINGS = {
   headingLevel: { takes: ['1', '2', '3', '4', '5', '6'] },
   look: { takes: ['page', 'notebook', 'notebook-light', 'notebook-dark'] },
   entrance: { takes: ['list', 'pot'], on: ['brimwise-check'] },
+  from: { takes: 'text', on: ['brimwise-check'] },
+  list: { takes: 'text', on: ['brimwise-check'] },
+  reserve: { takes: 'text' },
   show: { takes: { several: REGIONS }, on: WITH_INPUT },
   locked: { takes: 'text', on: WITH_INPUT },
   rows: { takes: 'figure', on: ['brimwise-verdict'] },
@@ -133,13 +136,13 @@ export const NOTHING_SET: Settled = {
 };
 
 /**
- * Settles the values of an element's settings and the list that stands in it. It never throws. What the figures that fill fields are worth
+ * Settles the values of an element's settings and the list that the page gives it: null where `from` finds none. It never throws. What the figures that fill fields are worth
  * is for the core to say: `problemsOf` tells what it cannot use.
  */
 export function settle(
   element: ElementName,
   values: Partial<SettingValues>,
-  list: string,
+  list: string | null,
   problemsOf: (fields: Pick<Draft, 'trip' | 'pot' | 'stove'>) => readonly InputProblem[],
 ): Settled {
   const known = settingsOn(element);
@@ -182,12 +185,13 @@ export function settle(
   }
   if (element === 'brimwise-verdict' && Object.keys(parts.pot).every((name) => name === 'name'))
     unusable.push('nothing, and judges nothing: give a figure of the pot, such as capacity="1.1 L".');
+  if (list === null) leaveOut('from', 'nothing on the page is found by it.');
   const { units, entrance } = usable;
   return {
     draft: {
       ...EMPTY_DRAFT,
       ...parts,
-      text: list,
+      text: list ?? '',
       entrance: isCheck && entrance !== 'pot' ? 'list' : 'pot',
       units: units === undefined || units === 'as-written' ? null : (units as UnitSystem),
     },

@@ -47,6 +47,18 @@ export const ATTRIBUTES = {
     'notebook',
   ],
   entrance: ['Whether it begins with a kit list or with one pot.', 'pot'],
+  from: [
+    'Where the list stands in the post, as a selector: a list, a table, a preformatted text, or what holds one. While nothing is found by it, what stands in the element stands.',
+    '#kit-list',
+  ],
+  list: [
+    'The list itself, for where an editor takes apart what stands in the element: a line of it is parted from the next by `&#10;`.',
+    'Pot 1.3 L&#10;Gas stove',
+  ],
+  reserve: [
+    'Height kept free until it is drawn, in px, rem or em, for a site whose policy blocks `style` attributes: the script sets it.',
+    '44rem',
+  ],
   show: ['The parts that are there besides headline and findings; all where left out.', 'form drawing'],
   locked: ['Names of attributes whose fields the reader cannot change, and `list` for the list.', 'people meal-style'],
   rows: ['How many findings it tells, worst first; 4 where left out. What can hurt is always told.', '3'],

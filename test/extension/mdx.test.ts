@@ -21,8 +21,11 @@ const SNIPPET = snippets(
     element: 'brimwise-check',
     attributes: { people: '2', name: 'a "pot" & {c}' },
     list: LIST,
+    listIn: 'element',
+    standing: ['The *meal* takes {two} rounds.', 'Falls short: <one> & two.'],
     folder: '',
     way: 'near.js',
+    held: true,
   },
   Object.fromEntries(waysIn(path.join(ROOT, 'dist', 'widget')).map(({ file, integrity }) => [file, integrity])),
 ).find(({ name }) => name === 'MDX')!.text;

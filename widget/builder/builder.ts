@@ -3,10 +3,13 @@ import '../index.js';
 import { html, nothing, render, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import type { BrimwiseCheck } from '../check-element.js';
+import { judgeAtHand, loadJudge } from '../judging.js';
+import { languageOf, wordsFor } from '../language.js';
 import { carriedBy, stateOf } from '../link.js';
 import { attributeOf, ELEMENTS, settingsOn, type ElementName } from '../settings.js';
 import { ATTRIBUTES } from '../surface.js';
-import { embedAddress, snippets, WAYS, type Choice, type Hashes, type Way } from './snippets.js';
+import { embedAddress, HASH_WORDS, snippets, WAYS, type Choice, type Hashes, type Way } from './snippets.js';
+import { standing } from './standing.js';
 
 /** Of the files beside this page; the build puts them in. */
 declare const HASHES: Hashes;
@@ -22,6 +25,8 @@ const SAMPLES = {
   dark: 'A dark page',
   narrow: 'A column of 280 px',
 } as const;
+/** Settings that the page has its own fields for. */
+const OWN_FIELD: readonly string[] = ['list', 'from'];
 const GROUPS = { trip: 'The trip', pot: 'The pot', stove: 'The stove', rest: 'The widget' } as const;
 const SHOWN: Readonly<Record<ElementName, string>> = {
   'brimwise-check': 'a kit list, or one pot: the reader types',
@@ -29,15 +34,19 @@ const SHOWN: Readonly<Record<ElementName, string>> = {
   'brimwise-verdict': 'a fixed verdict on the pot of a review',
 };
 
-let choice: Choice = {
+let choice: Omit<Choice, 'standing'> = {
   element: 'brimwise-check',
   attributes: { people: '2', days: '3' },
   list: EXAMPLE,
+  listIn: 'element',
   folder: '/brimwise/',
   way: 'near.js',
+  held: false,
 };
 let told = '';
 let link = '';
+/** The verdict of the first sample in words. */
+let said: readonly string[] = [];
 const place = document.querySelector('main')!;
 
 function set(part: Partial<Choice>): void {
@@ -102,19 +111,29 @@ function form(): TemplateResult {
     ${
       choice.element === 'brimwise-check'
         ? html`<div class="field">
-            <label for="list">The list</label>
-            <textarea
-              id="list"
-              rows="6"
-              .value=${choice.list}
-              @change=${({ target }: Event) => set({ list: (target as HTMLTextAreaElement).value })}
-            ></textarea>
-            <small>Readers see it as text where scripts do not run: in feeds, e-mail and print.</small>
-          </div>`
+              <label for="list">The list</label>
+              <textarea
+                id="list"
+                rows="6"
+                .value=${choice.list}
+                @change=${({ target }: Event) => set({ list: (target as HTMLTextAreaElement).value })}
+              ></textarea>
+              <small>Readers see it as text where scripts do not run: in feeds, e-mail and print.</small>
+            </div>
+            <label class="choice"
+              ><input
+                type="checkbox"
+                .checked=${choice.listIn === 'post'}
+                @change=${({ target }: Event) => set({ listIn: (target as HTMLInputElement).checked ? 'post' : 'element' })}
+              /><span
+                >The list stands in the post before the element, and stays when an editor or a filter takes the element
+                apart</span
+              ></label
+            >`
         : nothing
     }
     ${Object.entries(GROUPS).map(([group, title]) => {
-      const own = settings.filter(([, { fills }]) => groupOf(fills) === group);
+      const own = settings.filter(([name, { fills }]) => groupOf(fills) === group && !OWN_FIELD.includes(name));
       return html`<details ?open=${group === (choice.element === 'brimwise-check' ? 'trip' : 'pot')}>
         <summary>${title}</summary>
         ${own.map(field)}
@@ -142,6 +161,15 @@ function form(): TemplateResult {
             /><span><code>${way}</code> loads it ${when}</span></label
           >`,
       )}
+      <label class="choice"
+        ><input
+          type="checkbox"
+          .checked=${choice.held}
+          aria-describedby="held-words"
+          @change=${({ target }: Event) => set({ held: (target as HTMLInputElement).checked })}
+        /><span>With an <code>integrity</code> hash</span></label
+      >
+      <small id="held-words">${HASH_WORDS}</small>
     </fieldset>
   </form>`;
 }
@@ -174,7 +202,7 @@ async function copy(text: string, name: string): Promise<void> {
 }
 
 function show(): void {
-  const texts = snippets(choice, HASHES);
+  const texts = snippets({ ...choice, standing: said }, HASHES);
   const page = html`<h1>Put a second opinion into a post</h1>
     <div class="columns">
       <section aria-labelledby="h-set">
@@ -212,6 +240,20 @@ function show(): void {
       <button type="button" @click=${() => void makeLink()}>Make the link</button>
     </section>`;
   render(page, place);
+  void say();
+}
+
+/** Takes the verdict down once the first sample has judged what is set. */
+async function say(): Promise<void> {
+  const sample = place.querySelector<BrimwiseCheck>(`.sample ${choice.element}`)!;
+  await loadJudge();
+  await sample.updateComplete;
+  const { report } = sample;
+  const words = wordsFor(languageOf(sample, choice.attributes['language'] ?? null));
+  const next = report === null ? [] : standing(report, words, judgeAtHand()!.remark);
+  if (!sample.isConnected || next.join() === said.join()) return;
+  said = next;
+  show();
 }
 
 /** A link opened here: its choice, and its question in the samples. */

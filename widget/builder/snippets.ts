@@ -5,12 +5,18 @@ export interface Choice {
   readonly element: ElementName;
   /** By the names of the attributes. */
   readonly attributes: Readonly<Record<string, string>>;
-  /** Stands in the element where scripts do not run, and is what `<brimwise-check>` judges. */
+  /** What `<brimwise-check>` judges. */
   readonly list: string;
+  /** Whether the list stands in the element, which takes its place, or in the post before it, which no filter or editor takes apart. */
+  readonly listIn: 'element' | 'post';
+  /** What stands in the element until it is drawn, and where no script runs: sentences, the first of them the headline. */
+  readonly standing: readonly string[];
   /** Where the files of the widget lie on the writer's site: "/brimwise/". */
   readonly folder: string;
   /** How the elements get into the page. */
   readonly way: Way;
+  /** Whether the snippet holds the file to its hash. */
+  readonly held: boolean;
 }
 
 /** The files that bring the elements, each with what a writer must know to choose. */
@@ -24,6 +30,10 @@ export type Way = keyof typeof WAYS;
 /** The hashes of the files, by name. */
 export type Hashes = Readonly<Partial<Record<Way, string>>>;
 
+/** What a writer is told who asks for a hash. */
+export const HASH_WORDS =
+  'It holds the file to what it is today: renew the snippet whenever you renew the file, or the element never appears in the post.';
+
 /** Height kept free until the element is there: so much that what follows it stands below a phone's screen, or where it will stand. */
 const RESERVED: Readonly<Record<ElementName, string>> = {
   'brimwise-check': '60rem',
@@ -35,11 +45,14 @@ const FRAME_PX: Readonly<Record<ElementName, string>> = {
   'brimwise-pot': '900',
   'brimwise-verdict': '420',
 };
+/** What stands in the element where nothing is judged yet. */
 const SENTENCE: Readonly<Record<ElementName, string>> = {
-  'brimwise-check': 'A second opinion on this kit list stands here where scripts run.',
+  'brimwise-check': 'A second opinion on a kit list stands here where scripts run.',
   'brimwise-pot': 'A second opinion on a pot stands here where scripts run.',
   'brimwise-verdict': 'A second opinion on this pot stands here where scripts run.',
 };
+/** The list in the post, by which the element finds it. */
+const LIST_ID = 'kit-list';
 
 /** A text to copy, and where it goes. */
 export interface Snippet {
@@ -48,22 +61,25 @@ export interface Snippet {
   readonly text: string;
 }
 
-/** The same choice for each kind of site. All of it is valid XHTML with every attribute valued, so that no editor rewrites it. */
+/**
+ * The same choice for each kind of site. All of it is valid XHTML with every attribute valued and no line empty, so that no editor rewrites it; inside
+ * the element stand words alone where they can, which no editor makes paragraphs of.
+ */
 export function snippets(choice: Choice, hashes: Hashes): readonly Snippet[] {
   const html = htmlOf(choice, hashes);
   // What a template engine would take for its own.
-  const template = html.replaceAll('{', '&#123;').replaceAll('}', '&#125;').replace(STYLE, styleOf(choice.element));
+  const template = html.replaceAll('{', '&#123;').replaceAll('}', '&#125;');
   return [
     { name: 'Plain HTML', goes: 'Into the page, where the widget is to stand.', text: html },
     {
       name: 'WordPress block',
-      goes: 'Into the code editor of the post, or without its first and last line into a Custom HTML block.',
-      text: `<!-- wp:html -->\n${html}\n<!-- /wp:html -->`,
+      goes: 'Into the code editor of the post, or without its first and last line into a Custom HTML block. Only who may write unfiltered HTML keeps the element: of others, the words and the list stay.',
+      text: `<!-- wp:html -->\n${htmlOf({ ...choice, listIn: 'post' }, hashes)}\n<!-- /wp:html -->`,
     },
     {
       name: 'Ghost',
       goes: 'Into an HTML card. Newsletters show the text inside the element.',
-      text: `<!--kg-card-begin: html-->\n${html}\n<!--kg-card-end: html-->`,
+      text: html,
     },
     {
       name: 'Hugo shortcode',
@@ -89,51 +105,69 @@ export function snippets(choice: Choice, hashes: Hashes): readonly Snippet[] {
 }
 
 /** The address of the page for frames with this choice in its hash, and a question where there is one. */
-export function embedAddress({ element, attributes, list, folder }: Choice, state?: string): string {
+export function embedAddress(
+  { element, attributes, list, folder }: Pick<Choice, 'element' | 'attributes' | 'list' | 'folder'>,
+  state?: string,
+): string {
   const hash = new URLSearchParams({ element, ...attributes });
-  if (list.trim() !== '' && state === undefined) hash.set('list', list);
   if (state !== undefined) hash.set('state', state);
+  else if (element === 'brimwise-check' && list.trim() !== '') hash.set('list', list);
   return `${folder}embed.html#${hash.toString()}`;
 }
 
-/** The rule alone has braces; templates need it as it is. */
-const STYLE = /(?<=<style>).*(?=<\/style>)/;
-
-function styleOf(element: ElementName): string {
-  return `${element}:not(:defined) { display: block; min-block-size: ${RESERVED[element]} }`;
-}
-
 function htmlOf(choice: Choice, hashes: Hashes): string {
+  const { element, attributes, listIn } = choice;
   const list = listOf(choice);
-  return inDiv(choice, [
-    `<style>${styleOf(choice.element)}</style>`,
+  const pre = (id: string) => list && `<pre${id}>${escaped(list).replace(BLANK_LINE, '&#10;')}</pre>`;
+  const [headline, ...more] = standingOf(choice).map(escaped);
+  const words = [`<strong>${headline}</strong>`, ...more].join(' ');
+  const inPost = list !== '' && listIn === 'post';
+  const set = { ...(inPost ? { from: `#${LIST_ID}` } : {}), ...attributes, style: styleOf(element) };
+  // A paragraph beside a list is not judged; words alone are, where no list is.
+  const inside = element === 'brimwise-check' && !inPost ? `<p>${words}</p>${pre('')}` : words;
+  return [
+    '<div>',
     `<script${attributesOf(scriptOf(choice, hashes))}></script>`,
-    list && `<pre>${escaped(list).replace(BLANK_LINE, '&#10;')}</pre>`,
-  ]);
+    ...(inPost ? [pre(` id="${LIST_ID}"`)] : []),
+    `<${element}${attributesOf(set)}>${inside}</${element}>`,
+    '</div>',
+  ].join('\n');
 }
 
 /** Braces and Markdown's signs mean something in MDX: what must stay as it is goes in as a string. A script that comes into a page later is run only if it is async. */
 function mdxOf(choice: Choice, hashes: Hashes): string {
+  const { element, attributes } = choice;
   const list = listOf(choice);
-  return inDiv(choice, [
-    `<style>{${JSON.stringify(styleOf(choice.element))}}</style>`,
+  const [headline, ...more] = standingOf(choice);
+  const words = [
+    `<strong>{${JSON.stringify(headline)}}</strong>`,
+    ...more.map((one) => `{${JSON.stringify(` ${one}`)}}`),
+  ];
+  const style = JSON.stringify({ display: 'block', minHeight: RESERVED[element] });
+  const inside = element === 'brimwise-check' ? `<p>${words.join('')}</p>` : words.join('');
+  return [
+    '<div>',
     `<script${attributesOf({ async: 'async', ...scriptOf(choice, hashes) })} />`,
-    list && `<pre>{${JSON.stringify(list)}}</pre>`,
-  ]);
+    `<${element}${attributesOf(attributes)} style={${style}}>${inside}${list && `<pre>{${JSON.stringify(list)}}</pre>`}</${element}>`,
+    '</div>',
+  ].join('\n');
 }
 
-function inDiv({ element, attributes }: Choice, [style, script, list]: readonly [string, string, string]): string {
-  const inside = list === '' ? `<p>${SENTENCE[element]}</p>` : list;
-  const widget = `<${element}${attributesOf(attributes)}>${inside}</${element}>`;
-  return ['<div>', style, script, widget, '</div>'].join('\n');
+/** In the element itself, where no filter makes words of it; the element's own styles outdo it once it is drawn. */
+function styleOf(element: ElementName): string {
+  return `display: block; min-height: ${RESERVED[element]}`;
+}
+
+function standingOf({ element, standing }: Choice): readonly string[] {
+  return standing.length === 0 ? [SENTENCE[element]] : standing;
 }
 
 function listOf({ element, list }: Choice): string {
   return element === 'brimwise-check' ? list.trim() : '';
 }
 
-function scriptOf({ folder, way }: Choice, hashes: Hashes): Record<string, string> {
-  const hash = hashes[way];
+function scriptOf({ folder, way, held }: Choice, hashes: Hashes): Record<string, string> {
+  const hash = held ? hashes[way] : undefined;
   return {
     ...(way === 'classic.js' ? { defer: 'defer' } : { type: 'module' }),
     src: `${folder}${way}`,
@@ -145,9 +179,11 @@ function scriptOf({ folder, way }: Choice, hashes: Hashes): Record<string, strin
 /** Editors and Markdown end a block of HTML at a line with nothing in it. */
 const BLANK_LINE = /(?<=\n)[ \t]*\n/g;
 
+/** A link beside the frame stands where the frame does not: in a feed, in e-mail. */
 function frameOf(choice: Choice): string {
+  const src = embedAddress(choice);
   const attributes = attributesOf({
-    src: embedAddress(choice),
+    src,
     title: 'A second opinion on a cook kit',
     sandbox: 'allow-scripts',
     loading: 'lazy',
@@ -155,7 +191,13 @@ function frameOf(choice: Choice): string {
     height: FRAME_PX[choice.element],
     style: 'border: 0; color-scheme: normal',
   });
-  return `<iframe${attributes}></iframe>`;
+  const [headline] = standingOf(choice);
+  return [
+    '<div>',
+    `<iframe${attributes}></iframe>`,
+    `<p><a${attributesOf({ href: src })}>${escaped(headline!)}</a></p>`,
+    '</div>',
+  ].join('\n');
 }
 
 function attributesOf(attributes: Readonly<Record<string, string>>): string {

@@ -4,10 +4,11 @@ import { css } from './css.js';
 export const page = css`
   :host {
     display: block;
+    min-block-size: 0 !important; /* what the page reserves for it is for the time until it is there */
     transition: color 1ms; /* told when the page's ink changes */
   }
   :host([hidden]) {
-    display: none;
+    display: none !important; /* outdoes the display of a snippet */
   }
   .bw,
   .bw *,
