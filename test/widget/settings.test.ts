@@ -51,7 +51,9 @@ describe('a setting', () => {
       for (const [name, { takes }] of settingsOn('brimwise-check')) {
         const [, example] = ATTRIBUTES[name];
         for (const word of Array.isArray(takes) ? [...(takes as string[]), example] : [example]) {
-          await from(`<brimwise-check ${attributeOf(name)}="${word}"></brimwise-check>`);
+          await from(
+            `<ul id="kit-list"><li>Pot 1 L</li></ul><brimwise-check ${attributeOf(name)}="${word}"></brimwise-check>`,
+          );
         }
       }
     });

@@ -115,47 +115,41 @@ export function embedAddress(
   return `${folder}embed.html#${hash.toString()}`;
 }
 
-function htmlOf(choice: Choice, hashes: Hashes): string {
+/** The parts of a snippet, once what goes into the page has been written as its language wants it. */
+function joined(choice: Choice, script: string, style: string, words: string, pre: (id: string) => string): string {
   const { element, attributes, listIn } = choice;
-  const list = listOf(choice);
-  const pre = (id: string) => list && `<pre${id}>${escaped(list).replace(BLANK_LINE, '&#10;')}</pre>`;
-  const [headline, ...more] = standingOf(choice).map(escaped);
-  const words = [`<strong>${headline}</strong>`, ...more].join(' ');
-  const inPost = list !== '' && listIn === 'post';
-  const set = { ...(inPost ? { from: `#${LIST_ID}` } : {}), ...attributes, style: styleOf(element) };
+  const list = listOf(choice) !== '';
+  const inPost = list && listIn === 'post';
+  const from = attributes['from'] ?? `#${LIST_ID}`;
   // A paragraph beside a list is not judged; words alone are, where no list is.
-  const inside = element === 'brimwise-check' && !inPost ? `<p>${words}</p>${pre('')}` : words;
+  const inside = element === 'brimwise-check' && !inPost ? `<p>${words}</p>${list ? pre('') : ''}` : words;
   return [
     '<div>',
-    `<script${attributesOf(scriptOf(choice, hashes))}></script>`,
-    ...(inPost ? [pre(` id="${LIST_ID}"`)] : []),
-    `<${element}${attributesOf(set)}>${inside}</${element}>`,
+    script,
+    ...(inPost ? [pre(` id="${escaped(from.slice(1))}"`)] : []),
+    `<${element}${attributesOf({ ...(inPost ? { from } : {}), ...attributes })} ${style}>${inside}</${element}>`,
     '</div>',
   ].join('\n');
+}
+
+function htmlOf(choice: Choice, hashes: Hashes): string {
+  const script = `<script${attributesOf(scriptOf(choice, hashes))}></script>`;
+  // In the element itself, where no filter makes words of it; the element's own styles outdo it once it is drawn.
+  const style = `style="display: block; min-height: ${RESERVED[choice.element]}"`;
+  const [headline, ...more] = standingOf(choice).map(escaped);
+  const list = escaped(listOf(choice)).replace(BLANK_LINE, '&#10;');
+  const words = [`<strong>${headline}</strong>`, ...more].join(' ');
+  return joined(choice, script, style, words, (id) => `<pre${id}>${list}</pre>`);
 }
 
 /** Braces and Markdown's signs mean something in MDX: what must stay as it is goes in as a string. A script that comes into a page later is run only if it is async. */
 function mdxOf(choice: Choice, hashes: Hashes): string {
-  const { element, attributes } = choice;
-  const list = listOf(choice);
+  const script = `<script${attributesOf({ async: 'async', ...scriptOf(choice, hashes) })} />`;
+  const style = `style={${JSON.stringify({ display: 'block', minHeight: RESERVED[choice.element] })}}`;
   const [headline, ...more] = standingOf(choice);
-  const words = [
-    `<strong>{${JSON.stringify(headline)}}</strong>`,
-    ...more.map((one) => `{${JSON.stringify(` ${one}`)}}`),
-  ];
-  const style = JSON.stringify({ display: 'block', minHeight: RESERVED[element] });
-  const inside = element === 'brimwise-check' ? `<p>${words.join('')}</p>` : words.join('');
-  return [
-    '<div>',
-    `<script${attributesOf({ async: 'async', ...scriptOf(choice, hashes) })} />`,
-    `<${element}${attributesOf(attributes)} style={${style}}>${inside}${list && `<pre>{${JSON.stringify(list)}}</pre>`}</${element}>`,
-    '</div>',
-  ].join('\n');
-}
-
-/** In the element itself, where no filter makes words of it; the element's own styles outdo it once it is drawn. */
-function styleOf(element: ElementName): string {
-  return `display: block; min-height: ${RESERVED[element]}`;
+  const rest = more.map((one) => `{${JSON.stringify(` ${one}`)}}`).join('');
+  const words = `<strong>{${JSON.stringify(headline)}}</strong>${rest}`;
+  return joined(choice, script, style, words, (id) => `<pre${id}>{${JSON.stringify(listOf(choice))}}</pre>`);
 }
 
 function standingOf({ element, standing }: Choice): readonly string[] {
