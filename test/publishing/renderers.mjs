@@ -15,7 +15,7 @@ export const MARKDOWN = {
   marked: (markdown) => marked.parse(markdown),
 };
 
-/** MDX to HTML. @param {string} source */
+/** MDX to HTML. @param {string} source @returns {Promise<string>} */
 export const mdx = (source) => renderedOnServer(source, {});
 
 /** @param {string} html @returns {string} */
