@@ -19,7 +19,7 @@ export function offerThisPage(take: (selection: HandedSelection, adds: boolean) 
     const tab = await currentTab();
     const told = byId('told');
     let offers: readonly Offer[];
-    let partial = false;
+    let partial: boolean;
     try {
       if (tab === undefined) throw new Error('No page is open.');
       const seen = await seenIn(tab.id);
@@ -81,7 +81,7 @@ export function offerThisPage(take: (selection: HandedSelection, adds: boolean) 
 /** What it is, and where on the page it stands where that is beside what the page is for. */
 function sortOf({ entrance, items, zone }: Offer): string {
   const sort = entrance === 'pot' ? message('offeredPot') : message('offeredList', String(items));
-  const place = zone === 'main' ? '' : message(zone === 'comments' ? 'inComments' : 'besidePage');
+  const place = zone === 'main' ? '' : zone === 'comments' ? message('inComments') : message('besidePage');
   return place === '' ? sort : `${sort} · ${place}`;
 }
 

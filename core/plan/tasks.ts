@@ -8,8 +8,6 @@ import { HEAT_SOURCES } from '../data/stoves.js';
 import type { Party } from './count.js';
 import { eachEnd, mostOf, sumOf, times } from './ranges.js';
 
-export { eachEnd } from './ranges.js';
-
 /** One use on one place, with how many places do the same. */
 interface Placed {
   readonly use: Use;

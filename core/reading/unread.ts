@@ -20,6 +20,8 @@ export function unread(stretch: Stretch, section: SectionMeaning | undefined): {
       return { use: 'not-understood', because: phrase`it gives a size, but names nothing that is known as cook kit` };
     if (section !== undefined && termsOf(stretch, 'container').some((term) => term.value === 'can'))
       return { use: 'not-understood', because: phrase`it does not say what the can holds` };
+    if (section !== undefined && isEntry(stretch) && !stretch.tells(KNOWN))
+      return { use: 'not-understood', because: phrase`it stands among the cook kit, and no word of it is known` };
   }
   return {
     use: 'not-cook-kit',
@@ -29,3 +31,29 @@ export function unread(stretch: Stretch, section: SectionMeaning | undefined): {
 
 /** Tokens of a line that is an entry rather than a sentence. */
 const SHORT = 14;
+
+/** Words that tell what a line is about: none of them, and nobody could tell. */
+const KNOWN: ReadonlySet<Role> = new Set([
+  'kind',
+  'container',
+  'notKit',
+  'tails',
+  'heads',
+  'food',
+  'water',
+  'fuelTypes',
+  'otherUse',
+  'section',
+  'totals',
+  'away',
+  'no',
+]);
+
+/** "The Wexby thing from Tilda", "zorbo 400 g": an entry of the list, not a sentence beside it. */
+function isEntry({ row, tokens, words }: Stretch): boolean {
+  if (row.type === 'heading' || words === 0 || tokens.length >= SHORT) return false;
+  return row.bullet || row.cells.length > 1 || (words <= MOST_WORDS && tokens.at(-1)?.fold !== '.');
+}
+
+/** Words of an entry that shows no mark. */
+const MOST_WORDS = 6;

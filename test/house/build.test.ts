@@ -12,7 +12,7 @@ import { attributeOf, ELEMENTS, settingsOn } from '../../widget/settings.js';
 /** What a page that embeds the widget loads, zipped: the elements, Lit included. */
 const WIDGET_LIMIT_BYTES = 40_000;
 /** What comes once there is something to judge: held near what it is, so that growth is seen. */
-const JUDGE_LIMIT_BYTES = 150_000;
+const JUDGE_LIMIT_BYTES = 160_000;
 /** The words of one more language to read, and all that the elements say in one: they come when they are wanted. */
 const WORDS_LIMIT_BYTES = 10 * 1024;
 const SAID_LIMIT_BYTES = 40 * 1024;

@@ -17,7 +17,7 @@ describe('the texts of the extension', () => {
     const asking = [
       ...readFileSync(path.join(ROOT, 'manifest.json'), 'utf8').matchAll(/__MSG_(\w+)__/g),
       ...code.flatMap((file) => [
-        ...readFileSync(path.join(EXTENSION, file), 'utf8').matchAll(/\bmessage\(\s*'(\w+)'/g),
+        ...readFileSync(path.join(EXTENSION, file), 'utf8').matchAll(/\b(?:message|way)\(\s*'(\w+)'/g),
       ]),
     ];
     expect([...new Set(asking.map(([, name]) => name))].sort()).toEqual(Object.keys(english).sort());

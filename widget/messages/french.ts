@@ -1243,6 +1243,8 @@ const sentences: Readonly<Record<string, string>> = {
   'a bare number beside a vessel is taken as litres': 'un nombre seul près d’un récipient est pris pour des litres',
   'write the unit: {0} l': 'écrire l’unité : {0} L',
   'a sentence names it, and does not say whether it goes along': 'une phrase le nomme sans dire s’il est du voyage',
+  'it stands among the cook kit, and no word of it is known':
+    'c’est parmi le matériel de cuisine, et aucun mot n’en est connu',
   'cook kit is named in passing': 'du matériel de cuisine y est nommé en passant',
   'The line names no such thing in passing.': 'La ligne ne nomme rien de tel en passant.',
   'The list came as one line; its things were told apart by their figures.':

@@ -1246,6 +1246,7 @@ const sentences: Readonly<Record<string, string>> = {
   'a bare number beside a vessel is taken as litres': 'eine bloße Zahl neben einem Gefäß gilt als Liter',
   'write the unit: {0} l': 'die Einheit angeben: {0} l',
   'a sentence names it, and does not say whether it goes along': 'ein Satz nennt es und sagt nicht, ob es mitkommt',
+  'it stands among the cook kit, and no word of it is known': 'es steht beim Kochzeug, und kein Wort davon ist bekannt',
   'cook kit is named in passing': 'Kochsachen werden nebenbei genannt',
   'The line names no such thing in passing.': 'Die Zeile nennt nebenbei nichts dergleichen.',
   'The list came as one line; its things were told apart by their figures.':

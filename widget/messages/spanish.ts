@@ -1231,6 +1231,8 @@ const sentences: Readonly<Record<string, string>> = {
   'a bare number beside a vessel is taken as litres': 'un número solo junto a un recipiente se toma como litros',
   'write the unit: {0} l': 'escribir la unidad: {0} l',
   'a sentence names it, and does not say whether it goes along': 'una frase lo nombra y no dice si va en el viaje',
+  'it stands among the cook kit, and no word of it is known':
+    'está entre el material de cocina y ninguna de sus palabras se conoce',
   'cook kit is named in passing': 'se nombra de paso material de cocina',
   'The line names no such thing in passing.': 'La línea no nombra de paso nada así.',
   'The list came as one line; its things were told apart by their figures.':

@@ -138,7 +138,7 @@ export const sv: Words = {
       'behövs inte, onödig, onödigt, nej tack, överflödig, skippar, hoppar över, används inte, används ej, används inte längre, används aldrig, aldrig använd, aldrig använt, användes inte',
     compared: 'jämfört med, i jämförelse, kontra',
   },
-  carries: 'tar, tog, tagit, har, hade, använder, använde, bär, behöver, packar, packade, består av',
+  carries: 'tar, tog, tagit, har, använder, använde, bär, behöver, packar, packade, består av',
   halfFull: 'halvfull, halvtom, halvfulla',
   both: 'båda',
   optional: 'valfri, valfritt, kanske, eventuellt, ev, om det får plats',

@@ -117,3 +117,25 @@ describe('counting what is named in passing', () => {
     expect(report.reading.passing.length).toBe(3);
   });
 });
+
+describe('what nobody could tell', () => {
+  it.each([
+    '## Kitchen\n- pot 1 L\n- the Wexby thing from Tilda',
+    '## Kitchen\n- pot 1 L\n- zorbo 400 g',
+    '## Küche\n- Topf 1 l\n- Zorbo 400 g',
+    '## Cuisine\n- popote 1 l\n- zorbo 400 g',
+    '## Cocina\n- olla 1 l\n- zorbo 400 g',
+  ])('is not understood: %j', (text) => {
+    expect(readList(text).lines.at(-1)?.use).toBe('not-understood');
+  });
+
+  it.each([
+    '## Clothes\n- zorbo 400 g',
+    '- pot 1 L\n- zorbo 400 g',
+    '## Kitchen\n- pot 1 L\n- 2 kg of potatoes',
+    '## Kitchen\n- pot 1 L\n- tin opener',
+    '## Kitchen\n- pot 1 L\n\nAll of it fits into one bag that my sister made for me in the winter.',
+  ])('is about something else: %j', (text) => {
+    expect(readList(text).lines.at(-1)?.use).toBe('not-cook-kit');
+  });
+});
