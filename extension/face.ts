@@ -70,7 +70,7 @@ function tell(error: unknown): void {
 /** Why a store refuses, in words that help: browsers tell it in their own, and in English. */
 export function reasonOf(error: unknown): string {
   const told = error instanceof Error ? `${error.name} ${error.message}` : String(error);
-  return message(/quota|full|space|exceed/i.test(told) ? 'storeFull' : 'storeRefuses');
+  return /quota|full|space|exceed/i.test(told) ? message('storeFull') : message('storeRefuses');
 }
 
 export function byId(id: string): HTMLElement {
