@@ -21,6 +21,7 @@ import { snowBase } from './snow-base.js';
 import { snowMelt } from './snow-melt.js';
 import { spark } from './spark.js';
 import { spiritRefill } from './spirit-refill.js';
+import { stall } from './stall.js';
 import { standing } from './standing.js';
 import { stoveFit } from './stove-fit.js';
 import { sturdiness } from './sturdiness.js';
@@ -39,6 +40,7 @@ export const CHECKS: readonly Check[] = [
   lift,
   fireHandling,
   lid,
+  stall,
   snowMelt,
   fuelMatch,
   fuelAmount,

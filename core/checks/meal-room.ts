@@ -91,7 +91,6 @@ export const mealRoom = defineCheck({
     const boilHelps = plan.ceiling < options.boilOnlyCeiling && boiled < meal.turns.low && boiled < fails;
     const waits = meal.servings.high === 1 && once > 1;
     const fix = waits ? 'flames' : others.length > 0 ? 'beside' : boilHelps ? 'bigger-or-boil' : 'bigger';
-    const own = people === 1 && meal.alike > 1;
     const figures: Figures = {
       people: people === 1 ? 'onePerson' : 'manyPeople',
       count: figure(people, 'people'),
@@ -101,7 +100,7 @@ export const mealRoom = defineCheck({
       rounds: figure(meal.turns, 'rounds'),
       brim: figure(upTo10(wanted / plan.ceiling), 'mL'),
       beside: figure(upTo10(Math.max(0, wanted / plan.ceiling - brimMl)), 'mL'),
-      flames: figure(own ? meal.alike : used.length * meal.alike, ''),
+      flames: figure(meal.own ? meal.alike : used.length * meal.alike, ''),
       wait: figure(meal.waitsMin ?? 0, 'min', 0),
       boilRoom: figure(boilRoom, 'mL', 0),
       style,
@@ -135,7 +134,7 @@ export const mealRoom = defineCheck({
     return [
       {
         grade,
-        message: messageOf(meal, own),
+        message: messageOf(meal),
         margin: 'margin',
         figures,
         sum,
@@ -152,7 +151,7 @@ export const mealRoom = defineCheck({
   },
 });
 
-function messageOf({ servings, turns, vessels, waitsMin }: Meal, own: boolean): string {
+function messageOf({ own, servings, turns, vessels, waitsMin }: Meal): string {
   if (turns.high === 1) return vessels.length > 1 ? 'side-by-side' : 'one-round';
   if (own && servings.high === 1) return waitsMin === null ? 'waits-unknown' : 'waits';
   return turns.low === 1 && turns.high === 2 ? 'least-only' : 'rounds';

@@ -9,7 +9,7 @@ import type { GivenPot, GivenStove } from '../input/pot.js';
 import { burnersIn } from './burners.js';
 import { netFuel } from './fuel.js';
 import { withinLimits } from './limits.js';
-import { capacityOf, eachOf } from './vessel.js';
+import { capacityOf, eachOf, takesFlame } from './vessel.js';
 
 const VESSELS = new Set<Item['kind']>(['pot', 'mug', 'kettle', 'pan']);
 const NO_ARMS = {
@@ -47,7 +47,7 @@ export function kitFromReading(
         VESSELS.has(item.kind) || (valueOf(item.stoveType) === 'integrated' && item.capacitiesMl.length > 0),
     )
     .flatMap(({ item, thing }) => vesselsOf(item, thing, integratedLines.has(item.line)))
-    .sort((a, b) => (valueOf(b.capacityMl) ?? -1) - (valueOf(a.capacityMl) ?? -1));
+    .sort(largestFirst);
   const pans = vessels.filter(({ kind }) => kind === 'pan');
   const lidded = vessels.map((vessel) => withLid(vessel, lids, pans));
   const kit: Kit = {
@@ -115,16 +115,26 @@ export function kitFromPot(pot: GivenPot, stove: GivenStove | undefined): Kit {
   };
 }
 
+/** By capacity; of alike ones by what else decides, so that the order of the lines does not. */
+function largestFirst(a: Vessel, b: Vessel): number {
+  const by = [
+    (vessel: Vessel) => valueOf(vessel.capacityMl) ?? -1,
+    (vessel: Vessel) => (vessel.kind === 'pot' ? 1 : 0),
+    (vessel: Vessel) => (valueOf(vessel.lid) === true ? 1 : 0),
+    (vessel: Vessel) => valueOf(vessel.baseDiameterMm) ?? valueOf(vessel.diameterMm) ?? 0,
+    (vessel: Vessel) => valueOf(vessel.diameterMm) ?? 0,
+    (vessel: Vessel) => valueOf(vessel.heightMm) ?? 0,
+    (vessel: Vessel) => (takesFlame(vessel) ? 1 : 0),
+  ];
+  return by.map((value) => value(b) - value(a)).find((difference) => difference !== 0) ?? 0;
+}
+
 /** Pots; where there is none, the largest other vessel is what they cook in. */
 function cookedIn(vessels: readonly Vessel[]): readonly Vessel[] {
   const pots = vessels.filter((vessel) => vessel.kind === 'pot');
   if (pots.length > 0) return pots;
-  return vessels
-    .filter(
-      (vessel) =>
-        vessel.kind !== 'pan' && valueOf(vessel.material) !== 'plastic' && valueOf(vessel.material) !== 'wood',
-    )
-    .slice(0, 1);
+  const others = vessels.filter((vessel) => vessel.kind !== 'pan' && takesFlame(vessel));
+  return others.filter((vessel, i) => i === 0 || (valueOf(vessel.capacityMl) ?? -1) === valueOf(others[0]!.capacityMl));
 }
 
 function thingOf(text: string, reading: Reading, item: Item, index: number): Thing {

@@ -43,3 +43,9 @@ export function eachOf(quantity: Given<number>, vessels: number): Given<number> 
   const sets = quantity.value % vessels === 0 ? quantity.value / vessels : quantity.value;
   return { ...quantity, value: Math.max(1, sets) };
 }
+
+/** Plastic and wood are for no flame. */
+export function takesFlame({ material }: Pick<Vessel, 'material'>): boolean {
+  const made = valueOf(material);
+  return made !== 'plastic' && made !== 'wood';
+}

@@ -59,7 +59,9 @@ export interface Meal {
   readonly people: number;
   /** Groups like it. */
   readonly alike: number;
-  /** The pots of one group, each an index in `kit.vessels`, largest first; a pot of which two are used stands there twice. */
+  /** Each has a pot of their own. */
+  readonly own: boolean;
+  /** The pots of one group, each an index in `kit.vessels`, largest first; of own pots the smallest alone. A pot of which two are used stands there twice. */
   readonly vessels: readonly number[];
   /** To the brim, all pots of one group, mL. */
   readonly brimMl: number;

@@ -23,17 +23,19 @@ export function withDrinks(
     const turns = fillings(needMl, brimOf(kit, [vessel]) * portions.ceiling);
     return boilJob('drinks', vessel, same(needMl / 1000 / turns), same(turns), about);
   };
-  const free = freeVessel(kit, assigned.flat());
-  const own = meal.people === 1 && meal.alike > 1;
+  const { own } = meal;
   const part = kept((vessel) => job(vessel, meal.people, brimOf(kit, [vessel]) / meal.brimMl));
   const whole = kept((vessel) => job(vessel, meal.people));
   // What stands on a place stays there: one pot of each group makes the drinks, or all of them do.
-  let left = own ? party.people : meal.alike;
-  const one = assigned.map((jobs) =>
-    jobs.filter(({ vessel }) => (own || vessel === meal.vessels[0]) && left-- > 0).map(({ vessel }) => whole(vessel)),
-  );
+  const one = oneOfEach(
+    assigned,
+    ({ vessel }) => own || vessel === meal.vessels[0],
+    own ? party.people : meal.alike,
+  ).map((jobs) => jobs.map(({ vessel }) => whole(vessel)));
   const ways = [
-    ...(free === undefined ? [] : [onFreest(job(free, party.people), lanes)]),
+    ...freeVessels(kit, assigned.flat(), party).map(({ vessel, groups }) =>
+      onFreest(Array<Job>(groups).fill(job(vessel, Math.ceil(party.people / groups))), lanes),
+    ),
     put(lanes, one),
     ...(own
       ? []
@@ -47,6 +49,25 @@ export function withDrinks(
   return ways.reduce((best, way) => (ready(way) < ready(best) ? way : best));
 }
 
+/** So many of the jobs that fit, one from each place before a second from any. */
+function oneOfEach(
+  assigned: readonly (readonly Job[])[],
+  fits: (job: Job) => boolean,
+  many: number,
+): readonly (readonly Job[])[] {
+  const fit = assigned.map((jobs) => jobs.filter(fits));
+  const taken = fit.map(() => 0);
+  let left = many;
+  for (let round = 0; left > 0 && fit.some((jobs) => jobs.length > round); round++)
+    fit.forEach((jobs, i) => {
+      if (left > 0 && jobs.length > round) {
+        taken[i]!++;
+        left--;
+      }
+    });
+  return fit.map((jobs, i) => jobs.slice(0, taken[i]));
+}
+
 /** One job a vessel, so that what is alike is worked out once. */
 function kept(make: (vessel: number) => Job): (vessel: number) => Job {
   const known = new Map<number, Job>();
@@ -57,26 +78,28 @@ function kept(make: (vessel: number) => Job): (vessel: number) => Job {
   };
 }
 
-/** A kettle, or the largest other vessel that all share and the meal does not use. */
-function freeVessel(kit: Kit, meal: readonly Job[]): number | undefined {
+/** A kettle, or the largest other vessel that the meal does not use: of all, and of each group. */
+function freeVessels(kit: Kit, meal: readonly Job[], { groups }: Party): { vessel: number; groups: number }[] {
   const free = kit.vessels.flatMap((vessel, index) => {
     const taken = meal.filter((job) => job.vessel === index).length;
-    const shared = !vessel.perPerson && !vessel.perGroup && (valueOf(vessel.quantity) ?? 1) > taken;
+    const each = vessel.perGroup ? groups : 1;
+    const left = !vessel.perPerson && (valueOf(vessel.quantity) ?? 1) * each - taken >= each;
     const sized = vessel.capacityMl.grounds !== 'missing' && vessel.kind !== 'mug';
-    return shared && sized && isMetal(vessel) ? [index] : [];
+    return left && sized && isMetal(vessel) ? [{ vessel: index, groups: each, kettle: vessel.kind === 'kettle' }] : [];
   });
-  return free.find((index) => kit.vessels[index]!.kind === 'kettle') ?? free[0];
+  return [true, false].flatMap((perGroup) => {
+    const own = free.filter(({ vessel }) => kit.vessels[vessel]!.perGroup === perGroup);
+    return own.filter((one) => one === (own.find(({ kettle }) => kettle) ?? own[0]));
+  });
 }
 
-/** The job on the place where it is ready first. */
-function onFreest(job: Job, lanes: readonly Lane[]): readonly Lane[] {
-  const ways = lanes.map((_, i) =>
-    put(
-      lanes,
-      lanes.map((_, j) => (i === j ? [job] : [])),
-    ),
-  );
-  return ways.reduce((best, way) => (ready(way) < ready(best) ? way : best));
+/** Each job on the place where it is itself ready first, one after another. */
+function onFreest(jobs: readonly Job[], lanes: readonly Lane[]): readonly Lane[] {
+  return jobs.reduce((at, job) => {
+    const ways = at.map((lane) => put([lane], [[job]])[0]!);
+    const first = ways.reduce((best, way, i) => (ready([way]) < ready([ways[best]!]) ? i : best), 0);
+    return at.map((lane, i) => (i === first ? ways[i]! : lane));
+  }, lanes);
 }
 
 /** Minutes until all is done; without end where something never boils. */

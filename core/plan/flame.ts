@@ -1,6 +1,6 @@
 import type { HeatSource } from '../data/stoves.js';
 import { valueOf } from '../model/given.js';
-import type { FuelType } from '../model/item.js';
+import type { FuelType, GasMix } from '../model/item.js';
 import type { Fuel, Kit, Stove, Vessel } from '../model/kit.js';
 import type { Assumption } from '../model/finding.js';
 import { phrase } from '../model/phrase.js';
@@ -50,13 +50,19 @@ export function burnersOf(kit: Kit, trip: GroundedTrip, party: Party): readonly 
   const fuelled = all.filter(({ burns }) => burns === 'wood' || fuelsFor(fuels, burns).length > 0);
   const lit = fuelled.length === 0 ? all : fuelled;
   return lit
-    .map((burner) => ({ burner, heat: heatCarried(fuels, burner.burns, party) }))
-    .sort((a, b) => b.heat - a.heat || a.burner.stove - b.burner.stove)
+    .map((burner) => ({ burner, heat: heatCarried(fuels, burner.burns, party), watts: wattsOf(burner, kit) }))
+    .sort((a, b) => b.heat - a.heat || b.watts - a.watts || a.burner.stove - b.burner.stove)
     .map(({ burner }) => burner);
 }
 
+/** Watts that reach a pot, likely. */
+function wattsOf({ stove, source }: Burner, { stoves }: Kit): number {
+  const { powerW, efficiency } = burnerFor(source);
+  return ((stove === null ? undefined : valueOf(stoves[stove]!.powerW)) ?? powerW.likely) * efficiency.likely;
+}
+
 function burnerOf(stove: Stove, index: number, kit: Kit, party: Party): Burner {
-  const told = valueOf(stove.type) ?? kit.fuels.map((fuel) => valueOf(fuel.type)).find((type) => type);
+  const told = valueOf(stove.type) ?? fuelOfUnknown(kit, party);
   const source = told ?? GUESS;
   return {
     stove: index,
@@ -78,6 +84,16 @@ function burnerOf(stove: Stove, index: number, kit: Kit, party: Party): Burner {
   };
 }
 
+/** What a stove of unknown kind burns: a fuel that no other stove does, that with most heat. */
+function fuelOfUnknown({ stoves, fuels }: Kit, party: Party): FuelType | undefined {
+  const known = new Set(stoves.flatMap(({ type }) => (type.grounds === 'missing' ? [] : [burnerFor(type.value).fuel])));
+  const types = [...new Set(fuels.flatMap(({ type }) => (type.grounds === 'missing' ? [] : [type.value])))];
+  const idle = types.filter((type) => !known.has(type));
+  return (idle.length > 0 ? idle : types)
+    .map((type) => ({ type, heat: heatCarried(fuels, type, party) }))
+    .sort((a, b) => b.heat - a.heat)[0]?.type;
+}
+
 function powerGuess(): Assumption {
   return assumption(
     phrase`the power of the flame`,
@@ -93,7 +109,7 @@ function heatCarried(fuels: readonly Fuel[], burns: FuelType, party: Party): num
     (sum, fuel) => sum + (valueOf(fuel.netG) ?? 200) * countOf(fuel, party),
     0,
   );
-  return (1 + grams) * fuelHeatingValueJPerKg(burns, mixOf(fuels));
+  return Math.max(grams, 1e-6) * fuelHeatingValueJPerKg(burns, mixOf(fuels));
 }
 
 /** The flame under a pot. */
@@ -111,8 +127,10 @@ export function heatUnder(burner: Burner, pot: Vessel, kit: Kit, wind: Wind): He
   };
 }
 
-function mixOf(fuels: readonly Fuel[]) {
-  return fuels.map((can) => valueOf(can.mix)).find((name) => name);
+/** The mix of the gas, where all that name one name the same. */
+export function mixOf(fuels: readonly Fuel[]): GasMix | undefined {
+  const mixes = [...new Set(fuels.flatMap(({ mix }) => (mix.grounds === 'missing' ? [] : [mix.value])))];
+  return mixes.length === 1 ? mixes[0] : undefined;
 }
 
 function assumption(what: string, because: string, replaceWith: string): Assumption {

@@ -8,8 +8,8 @@ import { burnerFor } from '../physics/burner.js';
 import { fuelHeatingValueJPerKg } from '../physics/fuel.js';
 import { partyOf, type Party } from './count.js';
 import { withDrinks } from './drinks.js';
-import { burnersOf, type Burner } from './flame.js';
-import { carriedGrams, fuelsFor } from './fuel.js';
+import { burnersOf, mixOf, type Burner } from './flame.js';
+import { carriedGrams } from './fuel.js';
 import { guesses } from './guesses.js';
 import { lanesOf, placesOf, put, type Lane } from './lanes.js';
 import { planMeal } from './meal.js';
@@ -18,7 +18,7 @@ import { portionsOf } from './portions.js';
 import { eachEnd, mostOf, same, sumOf, times } from './ranges.js';
 import { tasksOf } from './tasks.js';
 
-/** Places for drinks and snow beside those of the meal. */
+/** Places of a group for drinks and snow, beside those of the meal. */
 const SPARE_PLACES = 4;
 
 /** Works the day out once, so that every check reads the same figures. */
@@ -35,7 +35,7 @@ export function planDay({
   const portions = portionsOf(trip);
   const burners = burnersOf(kit, trip, party);
   const about = { kit, trip, boilC: portions.boilC };
-  const bare = lanesOf(burners, party.people + SPARE_PLACES);
+  const bare = lanesOf(burners, party.people + SPARE_PLACES * party.groups);
   const melt = planMelt(party, bare, about);
   const meal = planMeal(party, bare, portions, about);
   const melts = valueOf(trip.waterFrom) !== 'liquid' && melt !== null;
@@ -91,10 +91,7 @@ function fuelNeeds(
 ): FuelNeed[] {
   const kinds = [...new Set(burners.map(({ burns }) => burns))];
   const useful = (burns: FuelType, { source }: Burner) => {
-    const mix = fuelsFor(kit.fuels, burns)
-      .map((fuel) => valueOf(fuel.mix))
-      .find((name) => name);
-    return fuelHeatingValueJPerKg(burns, mix) * burnerFor(source).efficiency.likely;
+    return fuelHeatingValueJPerKg(burns, mixOf(kit.fuels)) * burnerFor(source).efficiency.likely;
   };
   return kinds.map((burns) => {
     const burner = burners.find((one) => one.burns === burns)!;

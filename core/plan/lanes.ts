@@ -28,18 +28,25 @@ export function lanesOf(burners: readonly Burner[], most: number): readonly Lane
   }));
 }
 
-/** Jobs, the largest first, over the lanes: each where fewest stand already among those where it boils; where it boils nowhere, on the first. */
-export function assign(jobs: readonly Job[], lanes: readonly Lane[]): readonly (readonly Job[])[] {
+/** Jobs over the lanes, each where fewest stand already. With `boiling` only where it boils, and what boils in fewest places first; else anywhere. */
+export function assign(jobs: readonly Job[], lanes: readonly Lane[], boiling = true): readonly (readonly Job[])[] {
+  const fits = (job: Job, { burner }: Lane) => burner === null || job.boils(burner);
+  const choosy = new Map(jobs.map((job) => [job, lanes.filter((lane) => fits(job, lane)).length]));
+  const order = boiling ? [...jobs].sort((a, b) => choosy.get(a)! - choosy.get(b)!) : jobs;
   const on = lanes.map((): Job[] => []);
-  for (const job of jobs) {
-    let best = -1;
-    lanes.forEach(({ burner }, i) => {
-      if (burner !== null && !job.boils(burner)) return;
-      if (best < 0 || on[i]!.length < on[best]!.length) best = i;
-    });
-    on[Math.max(0, best)]!.push(job);
+  for (const job of order) {
+    const fit = boiling ? on.filter((_, i) => fits(job, lanes[i]!)) : on;
+    // Where it boils nowhere, any place is as good as another.
+    const free = fit.length > 0 ? fit : on;
+    free.reduce((best, there) => (there.length < best.length ? there : best)).push(job);
   }
   return on;
+}
+
+/** The ways to put jobs on flames: where they boil, and on all flames where some do not boil everywhere. */
+export function waysOf(jobs: readonly Job[], lanes: readonly Lane[]): readonly (readonly (readonly Job[])[])[] {
+  const everywhere = jobs.every((job) => lanes.every(({ burner }) => burner === null || job.boils(burner)));
+  return everywhere ? [assign(jobs, lanes)] : [assign(jobs, lanes), assign(jobs, lanes, false)];
 }
 
 /** How often the flames are used one after another. */

@@ -1,19 +1,22 @@
+import { takesFlame } from '../kit/vessel.js';
 import { GRADES, type Grade, type Range } from '../model/finding.js';
 import { valueOf } from '../model/given.js';
 import type { Kit } from '../model/kit.js';
 import type { Meal } from '../model/plan.js';
 import type { Party } from './count.js';
 import { boilJob, type Circumstances, type Job } from './jobs.js';
-import { assign, put, turnsOf, type Lane } from './lanes.js';
+import { put, turnsOf, waysOf, type Lane } from './lanes.js';
 import type { Portions } from './portions.js';
-import { brimOf, groupsOf, oneEach, takesFlame, type Group } from './pots.js';
-import { eachEnd } from './ranges.js';
+import { brimOf, groupsOf, oneEach, type Group } from './pots.js';
+import { eachEnd, same } from './ranges.js';
 import { fillings, gradeOf, ROUNDS } from './rounds.js';
 
 /** A way to cook the meal, and where it puts the pots. */
 export interface MealPlan {
   readonly meal: Meal;
   readonly assigned: readonly (readonly Job[])[];
+  /** Its grade, or what a flame too weak for a pot costs where that is worse. */
+  readonly grade: Grade;
 }
 
 /**
@@ -27,10 +30,13 @@ export function planMeal(
   about: Circumstances,
 ): MealPlan | null {
   const { kit } = about;
-  const order = cookedIn(kit);
-  const ways = groupsOf(kit, order, party).flatMap((group) => shared(group, lanes, portions, about));
-  const own = party.people > 1 ? oneEach(kit, order, party) : null;
-  if (own !== null) ways.push(oneForEach(own, party.people, lanes, portions, about));
+  const ways = ordersOf(cookedIn(kit), lanes, portions, about).flatMap((order) => {
+    const own = party.people > 1 ? oneEach(kit, order, party) : null;
+    return [
+      ...groupsOf(kit, order, party).flatMap((group) => shared(group, lanes, portions, about)),
+      ...(own === null ? [] : oneForEach(own, party.people, lanes, portions, about)),
+    ];
+  });
   return ways.reduce<MealPlan | null>((best, way) => (best === null || isBetter(way, best) ? way : best), null);
 }
 
@@ -41,9 +47,37 @@ function cookedIn(kit: Kit): readonly number[] {
   return (fit.length > 0 ? fit : sized).map((pot) => kit.vessels.indexOf(pot));
 }
 
+/** All pots, largest first; and without those that no flame boils, full or with one portion, where another does. */
+function ordersOf(
+  all: readonly number[],
+  lanes: readonly Lane[],
+  { ceiling, fullMl }: Portions,
+  about: Circumstances,
+): readonly (readonly number[])[] {
+  const burners = [...new Set(lanes.map(({ burner }) => burner))];
+  const boiling = (most: number) =>
+    all.filter((index) => {
+      const litres = same(Math.min(most, brimOf(about.kit, [index]) * ceiling) / 1000);
+      const job = boilJob('meal', index, litres, same(1), about);
+      return burners.some((burner) => burner === null || job.boils(burner));
+    });
+  const orders = [boiling(Infinity), boiling(fullMl)].filter(({ length }) => length > 0 && length < all.length);
+  return [all, ...orders];
+}
+
+/** What a flame too weak for a pot costs. */
+function stallGrade(assigned: readonly (readonly Job[])[], lanes: readonly Lane[]): Grade {
+  const stalls = assigned.flatMap((jobs, i) => {
+    const { burner } = lanes[i]!;
+    return burner === null ? [] : jobs.filter((job) => !job.boils(burner)).map((job) => job.over(burner).stall);
+  });
+  if (stalls.some((stall) => stall?.cure === null)) return 'falls-short';
+  return stalls.length > 0 ? 'costs-you' : 'holds-up';
+}
+
 /** The ways of a group that shares its pots: with the largest, the two largest … */
 function shared(group: Group, lanes: readonly Lane[], portions: Portions, about: Circumstances): MealPlan[] {
-  return group.vessels.map((_, i) => {
+  return group.vessels.flatMap((_, i) => {
     const vessels = group.vessels.slice(0, i + 1);
     const brimMl = brimOf(about.kit, vessels);
     const roomMl = brimMl * portions.ceiling;
@@ -52,14 +86,27 @@ function shared(group: Group, lanes: readonly Lane[], portions: Portions, about:
     const jobs = jobsOf(vessels, group.alike, servings, about, (vessel) =>
       eachEnd((end) => (needMl[end] * brimOf(about.kit, [vessel])) / brimMl / servings[end]),
     );
-    const assigned = assign(jobs, lanes);
-    const turns = eachEnd((end) => servings[end] * turnsOf(assigned));
-    const waitsMin = waits(assigned, lanes, turns, about);
-    const grade = gradeOf(turns, group.people);
-    return {
-      meal: { people: group.people, alike: group.alike, vessels, brimMl, roomMl, servings, turns, waitsMin, grade },
-      assigned,
-    };
+    return waysOf(jobs, lanes).map((assigned) => {
+      const turns = eachEnd((end) => servings[end] * turnsOf(assigned));
+      const waitsMin = waits(assigned, lanes, turns, about);
+      const grade = gradeOf(turns, group.people);
+      return {
+        meal: {
+          people: group.people,
+          alike: group.alike,
+          own: false,
+          vessels,
+          brimMl,
+          roomMl,
+          servings,
+          turns,
+          waitsMin,
+          grade,
+        },
+        assigned,
+        grade: worse(grade, stallGrade(assigned, lanes)),
+      };
+    });
   });
 }
 
@@ -70,33 +117,36 @@ function oneForEach(
   lanes: readonly Lane[],
   portions: Portions,
   about: Circumstances,
-): MealPlan {
+): MealPlan[] {
   const smallest = own[own.length - 1]!;
   const brimMl = brimOf(about.kit, [smallest]);
   const roomMl = brimMl * portions.ceiling;
   const needMl = portionMl(portions);
   const servings = eachEnd((end) => fillings(needMl[end], roomMl));
   const jobs = jobsOf(own, 1, servings, about, () => eachEnd((end) => needMl[end] / servings[end]));
-  const assigned = assign(jobs, lanes);
-  const turns = eachEnd((end) => servings[end] * turnsOf(assigned));
-  const waitsMin = waits(assigned, lanes, turns, about);
   const alone = gradeOf(servings, 1);
-  const waiting =
-    turnsOf(assigned) === 1 ? 'holds-up' : (waitsMin ?? 0) > ROUNDS.waitsMin ? 'falls-short' : 'costs-you';
-  return {
-    meal: {
-      people: 1,
-      alike: people,
-      vessels: [smallest],
-      brimMl,
-      roomMl,
-      servings,
-      turns,
-      waitsMin,
-      grade: worse(alone, waiting),
-    },
-    assigned,
-  };
+  return waysOf(jobs, lanes).map((assigned) => {
+    const turns = eachEnd((end) => servings[end] * turnsOf(assigned));
+    const waitsMin = waits(assigned, lanes, turns, about);
+    const waiting =
+      turnsOf(assigned) === 1 ? 'holds-up' : (waitsMin ?? 0) > ROUNDS.waitsMin ? 'falls-short' : 'costs-you';
+    return {
+      meal: {
+        people: 1,
+        alike: people,
+        own: true,
+        vessels: [smallest],
+        brimMl,
+        roomMl,
+        servings,
+        turns,
+        waitsMin,
+        grade: worse(alone, waiting),
+      },
+      assigned,
+      grade: worse(worse(alone, waiting), stallGrade(assigned, lanes)),
+    };
+  });
 }
 
 function portionMl({ leastMl, fullMl }: Portions): Range {
@@ -153,16 +203,16 @@ function worse(a: Grade, b: Grade): Grade {
   return GRADES.indexOf(a) <= GRADES.indexOf(b) ? a : b;
 }
 
-function isBetter({ meal: a }: MealPlan, { meal: b }: MealPlan): boolean {
-  return (
-    ([
-      GRADES.indexOf(b.grade) - GRADES.indexOf(a.grade),
-      a.turns.high - b.turns.high,
-      a.turns.low - b.turns.low,
-      // Another flame is a smaller thing to add than a pot.
-      a.servings.high - b.servings.high,
-      Math.round((a.waitsMin ?? 0) - (b.waitsMin ?? 0)),
-      a.vessels.length * a.alike - b.vessels.length * b.alike,
-    ].find((difference) => difference !== 0) ?? 0) < 0
-  );
+function isBetter(a: MealPlan, b: MealPlan): boolean {
+  const by = [
+    GRADES.indexOf(b.grade) - GRADES.indexOf(a.grade),
+    GRADES.indexOf(b.meal.grade) - GRADES.indexOf(a.meal.grade),
+    a.meal.turns.high - b.meal.turns.high,
+    a.meal.turns.low - b.meal.turns.low,
+    // Another flame is a smaller thing to add than a pot.
+    a.meal.servings.high - b.meal.servings.high,
+    Math.round((a.meal.waitsMin ?? 0) - (b.meal.waitsMin ?? 0)),
+    a.meal.vessels.length * a.meal.alike - b.meal.vessels.length * b.meal.alike,
+  ];
+  return (by.find((difference) => difference !== 0) ?? 0) < 0;
 }

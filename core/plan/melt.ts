@@ -44,11 +44,8 @@ export function planMelt(party: Party, lanes: readonly Lane[], about: Circumstan
   const roomy = sized(kit, (index) => kit.vessels[index]!.kind !== 'mug');
   const mugs = sized(kit, (index) => kit.vessels[index]!.kind === 'mug');
   const lidFirst = [...roomy].sort((a, b) => Number(hasLid(kit, b)) - Number(hasLid(kit, a)));
-  // A lid matters less than not having to melt in a mug.
-  const orders = [
-    [...lidFirst, ...mugs],
-    [...roomy, ...mugs],
-  ];
+  // Nobody melts in a mug who has a pot.
+  const orders = roomy.length > 0 ? [lidFirst, roomy] : [mugs];
   const plans = orders
     .flatMap((order) => [
       ...groupsOf(kit, order, party),

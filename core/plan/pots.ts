@@ -1,3 +1,4 @@
+import { takesFlame } from '../kit/vessel.js';
 import { valueOf } from '../model/given.js';
 import type { Kit, Vessel } from '../model/kit.js';
 import { countOf, type Party } from './count.js';
@@ -40,12 +41,6 @@ export function oneEach(kit: Kit, order: readonly number[], party: Party): reado
     if (found.length >= party.people) return found;
   }
   return null;
-}
-
-/** Materials that no flame may touch. */
-export function takesFlame(vessel: Vessel): boolean {
-  const material = valueOf(vessel.material);
-  return material !== 'plastic' && material !== 'wood';
 }
 
 /** A vessel to melt snow in: no pan, and metal where its line says nothing else. */

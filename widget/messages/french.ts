@@ -38,6 +38,24 @@ const sentences: Readonly<Record<string, string>> = {
     'Les {people#} mangent {eaten} après l’allumage ; tout est fini après {done}.',
   'All {people#} eat {eaten} after lighting.': 'Les {people#} mangent {eaten} après l’allumage.',
   'All is done {done} after lighting.': 'Tout est fini {done} après l’allumage.',
+  '{wind} the open pot stops at {stalls}: with a lid it boils, and a day takes {grams} of fuel.':
+    '{wind}, la casserole ouverte s’arrête à {stalls} : avec un couvercle elle bout, et un jour demande {grams} de combustible.',
+  '{wind} the pot stops at {stalls}: out of the wind it boils, and a day takes {grams} of fuel.':
+    '{wind}, la casserole s’arrête à {stalls} : à l’abri du vent elle bout, et un jour demande {grams} de combustible.',
+  '{wind} the pot stops at {stalls}: with a lid and out of the wind it boils, for {grams} of fuel a day.':
+    '{wind}, la casserole s’arrête à {stalls} : avec un couvercle et à l’abri du vent elle bout, pour {grams} de combustible par jour.',
+  '{wind} the pot stops at {stalls}, with a lid and out of the wind too: there is no day to work out.':
+    '{wind}, la casserole s’arrête à {stalls}, et ne bout pas non plus avec un couvercle à l’abri du vent : il n’y a pas de journée à calculer.',
+  '{stalls} of {boil}': '{stalls} sur {boil}',
+  'A place out of the wind, or the screen that the stove’s maker allows.':
+    'Un endroit à l’abri du vent, ou le pare-vent que permet le fabricant du réchaud.',
+  'A lid, and a place out of the wind.': 'Un couvercle, et un endroit à l’abri du vent.',
+  'A stronger stove, or a smaller pot with a lid.':
+    'Un réchaud plus puissant, ou une casserole plus petite avec couvercle.',
+  'In still air': 'En air calme',
+  'In a breeze': 'Sous une brise',
+  'In wind': 'Sous le vent',
+  'Strength of the flame': 'Force de la flamme',
   'One meal takes {rounds#} rounds.': 'Un repas se fait en {rounds#} fois.',
   'Without its size, nobody can tell whether it holds a meal.':
     'Sans sa contenance, impossible de dire si un repas y tient.',

@@ -42,6 +42,23 @@ const sentences: Readonly<Record<string, string>> = {
     'Alle {people#} essen {eaten} nach dem Anzünden; fertig ist alles nach {done}.',
   'All {people#} eat {eaten} after lighting.': 'Alle {people#} essen {eaten} nach dem Anzünden.',
   'All is done {done} after lighting.': 'Alles ist {done} nach dem Anzünden fertig.',
+  '{wind} the open pot stops at {stalls}: with a lid it boils, and a day takes {grams} of fuel.':
+    '{wind} bleibt der offene Topf bei {stalls} stehen: mit Deckel kocht er, und ein Tag braucht {grams} Brennstoff.',
+  '{wind} the pot stops at {stalls}: out of the wind it boils, and a day takes {grams} of fuel.':
+    '{wind} bleibt der Topf bei {stalls} stehen: im Windschatten kocht er, und ein Tag braucht {grams} Brennstoff.',
+  '{wind} the pot stops at {stalls}: with a lid and out of the wind it boils, for {grams} of fuel a day.':
+    '{wind} bleibt der Topf bei {stalls} stehen: mit Deckel und im Windschatten kocht er, mit {grams} Brennstoff am Tag.',
+  '{wind} the pot stops at {stalls}, with a lid and out of the wind too: there is no day to work out.':
+    '{wind} bleibt der Topf bei {stalls} stehen, auch mit Deckel und im Windschatten kocht er nicht: ein Tag lässt sich nicht ausrechnen.',
+  '{stalls} of {boil}': '{stalls} von {boil}',
+  'A place out of the wind, or the screen that the stove’s maker allows.':
+    'Ein Platz im Windschatten, oder der Windschutz, den der Hersteller des Kochers erlaubt.',
+  'A lid, and a place out of the wind.': 'Ein Deckel und ein Platz im Windschatten.',
+  'A stronger stove, or a smaller pot with a lid.': 'Ein stärkerer Kocher, oder ein kleinerer Topf mit Deckel.',
+  'In still air': 'Bei Windstille',
+  'In a breeze': 'Bei leichtem Wind',
+  'In wind': 'Bei Wind',
+  'Strength of the flame': 'Stärke der Flamme',
   'One meal takes {rounds#} rounds.': 'Eine Mahlzeit braucht {rounds#} Durchgänge.',
   'Without its size, nobody can tell whether it holds a meal.':
     'Ohne Größenangabe bleibt offen, ob eine Mahlzeit hineinpasst.',

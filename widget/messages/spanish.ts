@@ -38,6 +38,23 @@ const sentences: Readonly<Record<string, string>> = {
     'Las {people#} personas comen {eaten} después de encender; todo termina a los {done}.',
   'All {people#} eat {eaten} after lighting.': 'Las {people#} personas comen {eaten} después de encender.',
   'All is done {done} after lighting.': 'Todo termina {done} después de encender.',
+  '{wind} the open pot stops at {stalls}: with a lid it boils, and a day takes {grams} of fuel.':
+    '{wind} la olla abierta se queda en {stalls}: con tapa hierve, y un día gasta {grams} de combustible.',
+  '{wind} the pot stops at {stalls}: out of the wind it boils, and a day takes {grams} of fuel.':
+    '{wind} la olla se queda en {stalls}: al abrigo del viento hierve, y un día gasta {grams} de combustible.',
+  '{wind} the pot stops at {stalls}: with a lid and out of the wind it boils, for {grams} of fuel a day.':
+    '{wind} la olla se queda en {stalls}: con tapa y al abrigo del viento hierve, con {grams} de combustible al día.',
+  '{wind} the pot stops at {stalls}, with a lid and out of the wind too: there is no day to work out.':
+    '{wind} la olla se queda en {stalls}, y con tapa y al abrigo del viento tampoco hierve: no hay día que calcular.',
+  '{stalls} of {boil}': '{stalls} de {boil}',
+  'A place out of the wind, or the screen that the stove’s maker allows.':
+    'Un sitio al abrigo del viento, o el paravientos que permita el fabricante del hornillo.',
+  'A lid, and a place out of the wind.': 'Una tapa y un sitio al abrigo del viento.',
+  'A stronger stove, or a smaller pot with a lid.': 'Un hornillo más potente, o una olla más pequeña con tapa.',
+  'In still air': 'Con el aire en calma',
+  'In a breeze': 'Con brisa',
+  'In wind': 'Con viento',
+  'Strength of the flame': 'Fuerza de la llama',
   'One meal takes {rounds#} rounds.': 'Una comida lleva {rounds#} tandas.',
   'Without its size, nobody can tell whether it holds a meal.': 'Sin su tamaño no se sabe si cabe una comida.',
   'There is a stove and nothing on the list to cook in.': 'Hay hornillo, pero en la lista nada en que cocinar.',

@@ -44,7 +44,7 @@ describe('sizing', () => {
   it('melts in the lidded pot where a larger one without a lid is no better', () => {
     const open = item('pot', { capacitiesMl: [stated(4000)], lid: stated(false) });
     const lidded = { ...POT, capacitiesMl: [stated(3000)] };
-    expect(plan({}, lidded, open)).toMatchObject({ meal: { vessels: [0] }, melt: { vessels: [1], wantedMl: 2000 } });
+    expect(plan({}, lidded, open)).toMatchObject({ melt: { vessels: [1], wantedMl: 2000 } });
     expect(plan({}, open).melt?.vessels).toEqual([0]);
     // A litre is half of what one person wants: more of it counts for more than the lid.
     expect(plan({}, POT, open).melt?.vessels).toEqual([0]);
