@@ -35,6 +35,7 @@ export const CLAUSES = {
   'material/falls-short': 'the pot melts or burns over a flame',
   'proportion/falls-short': 'the pot is too narrow for its height',
   'stove-fit/falls-short': 'the flame goes past the pot',
+  'stall/falls-short': 'the water never boils',
   'hot-meal/falls-short': 'there is no hot meal',
 
   'meal-room/least-only': 'a full meal takes two rounds',
@@ -54,6 +55,7 @@ export const CLAUSES = {
   'lid/costs-you': 'no lid is named',
   'lift/costs-you': 'the full pot is hard to lift',
   'snow-melt/costs-you': 'melting snow takes many loads',
+  'stall/costs-you': 'the flame is too weak for the pot as it stands',
   'fuel-match/costs-you': 'a stove or a fuel is carried for nothing',
   'fuel-amount/costs-you': 'the fuel leaves little to spare',
   'cold-gas/costs-you': 'the gas is weak in the cold',

@@ -759,6 +759,8 @@ const sentences: Readonly<Record<string, string>> = {
   'the pot melts or burns over a flame': 'la casserole fond ou brûle sur une flamme',
   'the pot is too narrow for its height': 'la casserole est trop étroite pour sa hauteur',
   'the flame goes past the pot': 'la flamme passe à côté de la casserole',
+  'the water never boils': 'l’eau n’arrive jamais à ébullition',
+  'the flame is too weak for the pot as it stands': 'la flamme est trop faible pour la casserole telle qu’elle est',
   'there is no hot meal': 'il manque un repas chaud',
   'a full meal takes two rounds': 'un repas complet demande deux tournées',
   'the pan slops and cools quickly': 'la poêle déborde et refroidit vite',

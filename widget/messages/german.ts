@@ -762,6 +762,8 @@ const sentences: Readonly<Record<string, string>> = {
   'the pot melts or burns over a flame': 'der Topf schmilzt oder brennt über der Flamme',
   'the pot is too narrow for its height': 'der Topf ist für seine Höhe zu schmal',
   'the flame goes past the pot': 'die Flamme geht am Topf vorbei',
+  'the water never boils': 'das Wasser kocht nie',
+  'the flame is too weak for the pot as it stands': 'die Flamme ist zu schwach für den Topf, wie er steht',
   'there is no hot meal': 'eine heiße Mahlzeit fehlt',
   'a full meal takes two rounds': 'eine volle Mahlzeit braucht zwei Durchgänge',
   'the pan slops and cools quickly': 'die Pfanne schwappt und kühlt schnell aus',

@@ -754,6 +754,8 @@ const sentences: Readonly<Record<string, string>> = {
   'the pot melts or burns over a flame': 'la olla se funde o arde sobre la llama',
   'the pot is too narrow for its height': 'la olla es demasiado estrecha para su altura',
   'the flame goes past the pot': 'la llama pasa de largo de la olla',
+  'the water never boils': 'el agua nunca hierve',
+  'the flame is too weak for the pot as it stands': 'la llama es demasiado débil para la olla tal como está',
   'there is no hot meal': 'falta una comida caliente',
   'a full meal takes two rounds': 'una comida completa lleva dos tandas',
   'the pan slops and cools quickly': 'la sartén salpica y se enfría pronto',
