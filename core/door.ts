@@ -3,6 +3,8 @@
  * The same input gives the same report.
  */
 import { conduct } from './check.js';
+import { CHECKS } from './checks/index.js';
+import { inOneTable, sideBySide, type Comparison, type Many } from './compare.js';
 import { readPot, readStove } from './input/pot.js';
 import { readTrip } from './input/trip.js';
 import { kitFromPot, kitFromReading } from './kit/index.js';
@@ -159,7 +161,78 @@ function isWinter(trip: GroundedTrip): boolean {
   );
 }
 
+/** A kit list, or one pot with its stove, under a name; with what differs from the trip of all, for "what if". */
+export interface Candidate {
+  readonly name: string;
+  readonly list?: string;
+  readonly corrections?: readonly Correction[];
+  readonly pot?: PotInput;
+  readonly stove?: StoveInput;
+  readonly trip?: Partial<Trip>;
+}
+
+/**
+ * Pots or kits side by side, each judged for the trip. The same candidate twice, once with another `trip`, tells what that would change.
+ * @throws TypeError if there is none, or one is neither a list nor a pot.
+ */
+export function compare(
+  candidates: readonly Candidate[],
+  trip: Partial<Trip> = {},
+  options: CheckOptions = {},
+): Comparison {
+  if (!isArray(candidates) || candidates.length === 0)
+    throw new TypeError('The candidates are an array of one or more.');
+  const judged = candidates.map((candidate) => ({
+    name: candidate.name,
+    report: finish(judgeInSteps(candidate, trip, options)),
+  }));
+  return sideBySide(
+    judged,
+    CHECKS.map(({ id }) => id),
+  );
+}
+
+/**
+ * Many lists in one table, each judged for the trip.
+ * @throws TypeError if `lists` is no array of candidates.
+ */
+export function checkMany(lists: readonly Candidate[], trip: Partial<Trip> = {}, options: CheckOptions = {}): Many {
+  return finish(checkManyInSteps(lists, trip, options));
+}
+
+/** The same as `checkMany`, in steps. */
+export function* checkManyInSteps(
+  lists: readonly Candidate[],
+  trip: Partial<Trip> = {},
+  options: CheckOptions = {},
+): Steps<Many> {
+  if (!isArray(lists)) throw new TypeError('The lists are an array; pass [] for none.');
+  const judged: { name: string; report: Report }[] = [];
+  for (const candidate of lists) {
+    judged.push({ name: candidate.name, report: yield* judgeInSteps(candidate, trip, options) });
+    yield;
+  }
+  return inOneTable(
+    judged,
+    CHECKS.map(({ id }) => id),
+  );
+}
+
+/** Without narrowing: a caller without types may pass anything. */
+function isArray(value: unknown): boolean {
+  return Array.isArray(value);
+}
+
+function* judgeInSteps(candidate: Candidate, trip: Partial<Trip>, options: CheckOptions): Steps<Report> {
+  const { list, corrections = [], pot, stove } = candidate;
+  const own = { ...trip, ...candidate.trip };
+  if (list !== undefined) return yield* checkListInSteps(list, own, corrections, options);
+  if (pot !== undefined) return checkPot(pot, own, stove, options);
+  throw new TypeError('A candidate has a list or a pot.');
+}
+
 export { finish, type Steps } from './steps.js';
+export type { ComparedCell, ComparedRow, Comparison, Many, ManyRow } from './compare.js';
 export type { LookFor } from './look-for.js';
 export { CHECKS } from './checks/index.js';
 export { remark } from './report/remark.js';

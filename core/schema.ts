@@ -299,6 +299,32 @@ export const reportSchema = z.strictObject({
   units: z.enum(UNIT_SYSTEMS),
 });
 
+const gradeSchema = z.enum(GRADES);
+const countsSchema = z.strictObject(Object.fromEntries(GRADES.map((grade) => [grade, z.int()])));
+
+/** Candidates side by side. */
+export const comparisonSchema = z.strictObject({
+  version: z.literal(1),
+  candidates: z.array(z.strictObject({ name: z.string(), headline: z.string(), worst: z.nullable(gradeSchema) })),
+  rows: z.array(
+    z.strictObject({
+      check: z.string(),
+      title: z.string(),
+      alike: z.boolean(),
+      cells: z.array(z.nullable(z.strictObject({ grade: gradeSchema, message: z.string(), margin: z.string() }))),
+    }),
+  ),
+});
+
+/** Many lists in one table. */
+export const manySchema = z.strictObject({
+  version: z.literal(1),
+  rows: z.array(
+    z.strictObject({ name: z.string(), headline: z.string(), worst: z.nullable(gradeSchema), counts: countsSchema }),
+  ),
+  missing: z.array(z.strictObject({ check: z.string(), title: z.string(), who: z.array(z.string()) })),
+});
+
 /** Validates corrections, as they are stored with a draft. */
 export const correctionSchema = z.strictObject({
   quote: z.string(),
