@@ -107,14 +107,21 @@ export default defineConfig(
   {
     files: ['widget/**/*.ts'],
     // The letter is a part of what judges, and comes with it.
-    ignores: ['widget/judge.ts', 'widget/views/letter.ts'],
+    ignores: ['widget/judge.ts', 'widget/judge-pot.ts', 'widget/judge-fields.ts', 'widget/views/letter.ts'],
     rules: {
       '@typescript-eslint/no-restricted-imports': [
         'error',
         {
           patterns: [
             {
-              group: ['**/core/index.js', '**/core/english.js', '**/judge.js'],
+              group: [
+                '**/core/index.js',
+                '**/core/english.js',
+                '**/core/typed.js',
+                '**/core/typed-door.js',
+                '**/judge.js',
+                '**/judge-*.js',
+              ],
               allowTypeImports: true,
               message:
                 'What reads and judges comes when there is something to judge: by judging.js. Figures and vocabularies are in core/figures.js.',

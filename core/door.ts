@@ -5,39 +5,19 @@
 import { conduct } from './check.js';
 import { CHECKS } from './checks/index.js';
 import { inOneTable, sideBySide, type Comparison, type Many } from './compare.js';
-import { readPot, readStove } from './input/pot.js';
 import { readTrip } from './input/trip.js';
-import { kitFromPot, kitFromReading } from './kit/index.js';
+import { kitFromReading } from './kit/index.js';
 import { groundTrip } from './kit/trip.js';
-import { lookFor as wanted, type LookFor } from './look-for.js';
 import { valueOf } from './model/given.js';
 import type { Item } from './model/item.js';
-import type { Kit } from './model/kit.js';
-import { UNIT_SYSTEMS, type UnitSystem } from './model/measure.js';
-import { phrase } from './model/phrase.js';
-import type { PotInput, StoveInput } from './model/pot.js';
 import type { Correction, Reading } from './model/reading.js';
-import type { InputProblem, Report } from './model/report.js';
+import type { Report } from './model/report.js';
 import type { GroundedTrip, Trip } from './model/trip.js';
+import type { PotInput, StoveInput } from './model/pot.js';
+import { checkPot, wordingOf, type CheckOptions } from './pot.js';
 import { applyCorrections } from './reading/correct.js';
 import { readInSteps, readList as read } from './reading/read.js';
-import { tell, type Wording } from './report/format.js';
-import { ENGLISH, type Language } from './report/language.js';
 import { finish, type Steps } from './steps.js';
-
-export interface WordingOptions {
-  /** Language of the words; English where left out. */
-  readonly language?: Language;
-  /** Units to word the report in; those the list is written in where left out. */
-  readonly units?: UnitSystem;
-  /** BCP 47 tag for the numbers; "en" where left out. */
-  readonly locale?: string;
-}
-
-export interface CheckOptions extends WordingOptions {
-  /** What to assume of a trip, instead of the usual defaults, where neither the caller nor the list says it. What cannot be used is left out. */
-  readonly usual?: Partial<Trip>;
-}
 
 /**
  * What was understood from a text, whatever it is: it never throws on any string.
@@ -90,63 +70,8 @@ export function* checkListInSteps(
   });
 }
 
-/**
- * A second opinion on one typed pot, and on its match with a stove where one is given. What is missing costs only the checks that need it.
- * @throws TypeError if an argument is of the wrong kind.
- */
-export function checkPot(pot: PotInput, trip?: Partial<Trip>, stove?: StoveInput, options: CheckOptions = {}): Report {
-  const wording = wordingOf(options);
-  const asked = readTrip(trip);
-  const { kit, problems } = typedKit(pot, stove, wording);
-  return finish(
-    conduct({
-      reading: read('', {}),
-      trip: groundTrip(asked.trip, {}, true, readTrip(options.usual).trip),
-      kit,
-      problems: [...asked.problems, ...problems],
-      wording,
-    }),
-  );
-}
-
-/**
- * What pot to look for on a trip, with a stove where one is given; and where a pot is, the nearest to it that suits. What cannot be used is
- * left out. Null for a stove that has its pot already.
- * @throws TypeError if an argument is of the wrong kind.
- */
-export function lookFor(
-  pot: PotInput,
-  trip?: Partial<Trip>,
-  stove?: StoveInput,
-  options: CheckOptions = {},
-): LookFor | null {
-  const wording = wordingOf(options);
-  const typed = typedKit(pot, stove, wording);
-  const kit = Object.keys(pot).length === 0 ? { ...typed.kit, vessels: [], pots: [] } : typed.kit;
-  return wanted(kit, groundTrip(readTrip(trip).trip, {}, true, readTrip(options.usual).trip), wording);
-}
-
-function typedKit(
-  pot: PotInput,
-  stove: StoveInput | undefined,
-  wording: Wording,
-): { kit: Kit; problems: InputProblem[] } {
-  const typedPot = readPot(pot, wording.locale, tell(phrase`pot`, wording));
-  const typedStove =
-    stove === undefined ? undefined : readStove(stove, wording.locale, tell(phrase`the stove`, wording));
-  return {
-    kit: kitFromPot(typedPot.pot, typedStove?.stove),
-    problems: [...typedPot.problems, ...(typedStove?.problems ?? [])],
-  };
-}
-
 function assertText(text: unknown): asserts text is string {
   if (typeof text !== 'string') throw new TypeError('The list is a string; pass "" for none.');
-}
-
-function wordingOf({ units = 'metric', locale = 'en', language = ENGLISH }: WordingOptions): Wording {
-  if (!UNIT_SYSTEMS.includes(units)) throw new TypeError(`The units are one of ${UNIT_SYSTEMS.join(', ')}.`);
-  return { units, language, locale: Intl.NumberFormat.supportedLocalesOf([locale])[0] ?? 'en' };
 }
 
 /** A stove, or fuel that burns in nothing else. */
@@ -231,35 +156,7 @@ function* judgeInSteps(candidate: Candidate, trip: Partial<Trip>, options: Check
   throw new TypeError('A candidate has a list or a pot.');
 }
 
-export { finish, type Steps } from './steps.js';
 export type { ComparedCell, ComparedRow, Comparison, Many, ManyRow } from './compare.js';
-export type { LookFor } from './look-for.js';
+export type { Steps } from './steps.js';
 export { CHECKS } from './checks/index.js';
-export { remark } from './report/remark.js';
-export {
-  countSentences,
-  isTicked,
-  letterParagraphs,
-  letterParts,
-  letterSay,
-  LETTER_SECTIONS,
-  writeLetter,
-  type LetterChoice,
-  type LetterFormat,
-  type LetterParagraph,
-  type LetterPart,
-} from './report/letter.js';
-export { parseMeasure } from './reading/quantities/index.js';
-export type { Language } from './report/language.js';
-export * from './figures.js';
-export type { Check } from './model/check.js';
-export type * from './model/finding.js';
-export type * from './model/given.js';
-export type * from './model/item.js';
-export type * from './model/measure.js';
-export type * from './model/pot.js';
-export type * from './model/reading.js';
-export type * from './model/report.js';
-export type * from './model/source.js';
-export type * from './model/span.js';
-export type * from './model/trip.js';
+export * from './typed-door.js';

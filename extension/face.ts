@@ -15,7 +15,7 @@ export async function mount(): Promise<BrimwiseCheck> {
   const check = byTag('brimwise-check');
   try {
     // What judges lies beside this page: it is there before the first draft is.
-    const [defaults] = await Promise.all([readDefaults(), loadJudge()]);
+    const [defaults] = await Promise.all([readDefaults(), loadJudge('list')]);
     takeDefaults(defaults);
     check.draft = (await readDraft()) ?? { ...check.draft, units: defaults.units === '' ? null : defaults.units };
   } catch (error) {

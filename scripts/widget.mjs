@@ -6,6 +6,9 @@ import { gzipSync } from 'node:zlib';
 import { build as bundle, transform } from 'esbuild';
 import { filesIn, ROOT } from './files.mjs';
 
+const JUDGE = /^judge-[0-9A-Z]+\.js$/;
+const JUDGE_POT = /^judge-pot-[0-9A-Z]+\.js$/;
+
 /**
  * The bundler leaves the text of templates alone: this makes the styles in them as short as it makes style sheets.
  * @param {import('esbuild').BuildOptions['target']} target
@@ -30,16 +33,66 @@ const shortStyles = (target) => ({
 });
 
 /**
- * A module that is built by itself, under a name with its hash: a page that keeps an older file in its cache never joins it to a newer one.
- * @param {string} module as it is imported
- * @param {string} file as it was built
+ * The words that a measure is typed with, written out: the bundler cannot tell that nothing else of a language is asked for.
+ * @param {import('esbuild').BuildOptions} common
  * @returns {import('esbuild').Plugin}
  */
-const at = (module, file) => ({
+const measuresWrittenOut = (common) => ({
+  name: 'measures-written-out',
+  setup({ onLoad }) {
+    onLoad({ filter: /english-measures\.ts$/ }, async ({ path: file }) => {
+      const { outputFiles } = await bundle({
+        ...common,
+        entryPoints: [file],
+        write: false,
+        outdir: 'measures',
+        plugins: [],
+      });
+      const code = Buffer.from(outputFiles[0]?.contents ?? []).toString('base64');
+      const { MEASURES } = await import(`data:text/javascript;base64,${code}`);
+      return { contents: `export const MEASURES = ${JSON.stringify(MEASURES)};`, loader: 'js' };
+    });
+  },
+});
+
+/**
+ * Where all is in one file, what judges a list judges one pot too.
+ * @type {import('esbuild').Plugin}
+ */
+const oneJudge = {
+  name: 'one-judge',
+  setup({ onResolve }) {
+    onResolve({ filter: /^\.\/judge-pot\.js$/ }, () => ({ path: path.join(ROOT, 'widget', 'judge.ts') }));
+  },
+};
+
+/**
+ * Of the languages that are loaded when they are wanted, those alone that are named, by their tags.
+ * @param {readonly string[]} tags
+ * @returns {import('esbuild').Plugin}
+ */
+const languagesOnly = (tags) => ({
+  name: 'languages-only',
+  setup({ onLoad }) {
+    onLoad({ filter: /on-demand\.ts$/ }, ({ path: file }) => ({
+      contents: readFileSync(file, 'utf8').replace(/^ {2}(\w+): async .*\n/gm, (line, tag) =>
+        tags.includes(tag) ? line : '',
+      ),
+      loader: 'ts',
+    }));
+  },
+});
+
+/**
+ * A module that is built by itself, under a name with its hash: a page that keeps an older file in its cache never joins it to a newer one.
+ * @param {Readonly<Record<string, string>>} files as they were built, by the modules as they are imported
+ * @returns {import('esbuild').Plugin}
+ */
+const at = (files) => ({
   name: 'at',
   setup({ onResolve }) {
     onResolve({ filter: /^\./ }, ({ path: asked }) =>
-      asked === module ? { path: `./${file}`, external: true } : undefined,
+      asked in files ? { path: `./${files[asked]}`, external: true } : undefined,
     );
   },
 });
@@ -57,26 +110,41 @@ function withoutIndents(file) {
  * @param {import('esbuild').BuildOptions} common
  */
 export async function buildWidget(out, common) {
-  const options = { ...common, minify: true, plugins: [shortStyles(common.target)] };
+  const options = { ...common, minify: true, plugins: [shortStyles(common.target), measuresWrittenOut(common)] };
   const outfile = (/** @type {string} */ name) => path.join(out, name);
   const inParts = { ...options, outdir: out, splitting: true, chunkNames: 'words/[name]-[hash]' };
-  await bundle({ ...inParts, entryPoints: ['widget/judge.ts'], entryNames: '[name]-[hash]' });
-  const [judge = ''] = filesIn(out).filter((file) => file.startsWith('judge-'));
-  await bundle({
-    ...inParts,
-    entryPoints: ['widget/index.ts'],
-    plugins: [...options.plugins, at('./judge.js', judge)],
-  });
+  // Each by itself: a page loads one of them, in one file.
+  for (const part of ['judge', 'judge-pot'])
+    await bundle({ ...inParts, entryPoints: [`widget/${part}.ts`], entryNames: '[name]-[hash]' });
+  const built = (/** @type {RegExp} */ name) => filesIn(out).find((file) => name.test(file)) ?? '';
+  const beside = at({ './judge.js': built(JUDGE), './judge-pot.js': built(JUDGE_POT) });
+  await bundle({ ...inParts, entryPoints: ['widget/index.ts'], plugins: [...options.plugins, beside] });
   withoutIndents(outfile('index.js'));
-  await bundle({ ...options, entryPoints: ['widget/near.ts'], outfile: outfile('near.js'), external: ['./index.js'] });
-  await bundle({ ...options, entryPoints: ['widget/index.ts'], outfile: outfile('classic.js'), format: 'iife' });
-  withoutIndents(outfile('classic.js'));
-  writeFileSync(outfile('embed.html'), await inOneFile('widget/embed/embed', options));
+  await bundle({
+    ...options,
+    entryPoints: ['widget/near.ts'],
+    outfile: outfile('near.js'),
+    external: ['./index.js'],
+    plugins: [beside],
+  });
+  // A classic script loads nothing later: one for each language that the elements speak, with the reader's words of it, and one with all.
+  const spoken = [
+    ...readFileSync(path.join(ROOT, 'widget/spoken-on-demand.ts'), 'utf8').matchAll(/^ {2}(\w+): async/gm),
+  ];
+  const whole = { ...options, plugins: [...options.plugins, oneJudge] };
+  const classic = { ...whole, entryPoints: ['widget/index.ts'], format: /** @type {const} */ ('iife') };
+  for (const tags of [null, [], ...spoken.map(([, tag = '']) => [tag])]) {
+    const file = outfile(tags === null ? 'classic.js' : `classic-${tags[0] ?? 'en'}.js`);
+    const plugins = tags === null ? whole.plugins : [...whole.plugins, languagesOnly(tags)];
+    await bundle({ ...classic, outfile: file, plugins });
+    withoutIndents(file);
+  }
+  writeFileSync(outfile('embed.html'), await inOneFile('widget/embed/embed', whole));
   writeFileSync(outfile('custom-elements.json'), `${JSON.stringify(await elementsManifest(options), null, 2)}\n`);
   const hashes = Object.fromEntries(waysIn(out).map(({ file, integrity }) => [file, integrity]));
   writeFileSync(
     outfile('builder.html'),
-    await inOneFile('widget/builder/builder', { ...options, define: { HASHES: JSON.stringify(hashes) } }),
+    await inOneFile('widget/builder/builder', { ...whole, define: { HASHES: JSON.stringify(hashes) } }),
   );
 }
 
@@ -168,8 +236,13 @@ const PURPOSES = [
   { name: 'index.js', files: /^index\.js$/, purpose: 'the module: the elements, all that one types into and sees' },
   {
     name: 'judge-….js',
-    files: /^judge-/,
-    purpose: 'what reads and judges, with English words, once there is something to judge',
+    files: JUDGE,
+    purpose: 'what reads and judges a list, with English words, once there is one to judge',
+  },
+  {
+    name: 'judge-pot-….js',
+    files: JUDGE_POT,
+    purpose: 'what judges one pot, and reads no list: all that a verdict loads',
   },
   { name: 'near.js', files: /^near\.js$/, purpose: 'loads the module once a widget is near the screen' },
   {
@@ -181,6 +254,16 @@ const PURPOSES = [
     name: 'words/german-….js',
     files: /^words\/[a-z]{3,}-/,
     purpose: 'all that the elements say in one more language, when they speak it',
+  },
+  {
+    name: 'classic-en.js',
+    files: /^classic-en\.js$/,
+    purpose: 'the classic script in English',
+  },
+  {
+    name: 'classic-de.js',
+    files: /^classic-(?!en)\w+\.js$/,
+    purpose: 'the classic script in English and one more language',
   },
   { name: 'classic.js', files: /^classic\.js$/, purpose: 'the classic script, with every language' },
   { name: 'embed.html', files: /^embed\.html$/, purpose: 'the page for an iframe, with every language' },

@@ -100,7 +100,8 @@ export abstract class BrimwiseElement extends (LitElement as unknown as WithSett
 
   /** Loads what it takes to read and judge what stands in the element; undefined where that is there. */
   protected readyToJudge(): Promise<unknown> | undefined {
-    return judgeAtHand() === null ? loadJudge() : undefined;
+    const part = this.settledNow().draft.entrance;
+    return judgeAtHand(part) === null ? loadJudge(part) : undefined;
   }
 
   protected settledNow(): Settled {

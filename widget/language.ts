@@ -1,11 +1,5 @@
 import { WORDS, type Words } from './messages/en.js';
-
-/** Every language of the interface but English, loaded from beside the module when an element speaks it. A further one is a line here. */
-const ON_DEMAND: Readonly<Record<string, () => Promise<Words>>> = {
-  de: async () => (await import('./messages/german.js')).german,
-  es: async () => (await import('./messages/spanish.js')).spanish,
-  fr: async () => (await import('./messages/french.js')).french,
-};
+import { ON_DEMAND } from './spoken-on-demand.js';
 
 /** The languages that the words of the interface are in. */
 export const LANGUAGES: readonly string[] = ['en', ...Object.keys(ON_DEMAND)];

@@ -100,7 +100,7 @@ export class BrimwisePot extends BrimwiseElement {
   async focusResult(): Promise<void> {
     await this.updateComplete;
     if (isAsked(this.draft)) {
-      await loadJudge();
+      await loadJudge(this.draft.entrance);
       await this.updateComplete;
     }
     const headline = this.find('.headline');
@@ -174,13 +174,18 @@ export class BrimwisePot extends BrimwiseElement {
 
   /** A stroke is judged between others. */
   async #checkTyped(draft: Draft): Promise<void> {
-    const judged = await judgeAtHand()?.judgeBetweenStrokes(() => draft !== this.draft, draft, this.words, this.usual);
+    const judged = await judgeAtHand(draft.entrance)?.judgeBetweenStrokes(
+      () => draft !== this.draft,
+      draft,
+      this.words,
+      this.usual,
+    );
     if (draft === this.draft) this.#check(true, judged);
   }
 
   #check(byReader = false, judged?: Judged | null): void {
     clearTimeout(this.#checkTimer);
-    const judging = judgeAtHand();
+    const judging = judgeAtHand(this.draft.entrance);
     if (judging === null && (byReader || isAsked(this.draft))) {
       void this.#checkLater(byReader);
       return;
@@ -203,8 +208,9 @@ export class BrimwisePot extends BrimwiseElement {
 
   /** Checks once the part that judges is there; what it says of the settings counts from then on. */
   async #checkLater(byReader: boolean): Promise<void> {
-    await loadJudge();
-    if (judgeAtHand() === null) {
+    const { entrance } = this.draft;
+    await loadJudge(entrance);
+    if (judgeAtHand(entrance) === null) {
       this.unjudged = true;
       return;
     }
@@ -223,7 +229,7 @@ export class BrimwisePot extends BrimwiseElement {
 
   #readyToRead(): Promise<unknown> | undefined {
     const { draft, language } = this.settledNow();
-    const missing = judgeAtHand()?.languagesMissing(draft.text, language ?? nearestLang(this)) ?? [];
+    const missing = judgeAtHand(draft.entrance)?.languagesMissing(draft.text, language ?? nearestLang(this)) ?? [];
     return missing.length === 0 ? undefined : this.#learn(missing);
   }
 

@@ -19,7 +19,7 @@ export class BrimwiseVerdict extends BrimwiseElement {
   }
 
   async #judgeLater(): Promise<void> {
-    await loadJudge();
+    await loadJudge('pot');
     if (judgeAtHand() !== null) this.settleAnew();
   }
 

@@ -1,7 +1,7 @@
 /** The form of the defaults: each is kept as it is changed. */
 import { html, render, type TemplateResult } from 'lit';
 import { MEAL_STYLES, SEASONS, UNIT_SYSTEMS } from '../../core/index.js';
-import { problemsOf } from '../../widget/judge.js';
+import { problemsOf } from '../../widget/judge-fields.js';
 import type { BrimwiseCheck } from '../../widget/index.js';
 import { learnWords, wordsFor } from '../../widget/language.js';
 import { message } from '../browser.js';

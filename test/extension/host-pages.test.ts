@@ -1,4 +1,4 @@
-import { cpSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
@@ -161,9 +161,10 @@ describe.each([
   });
 
   it('that has lost what judges says so beside what is typed, and the writer’s words stand', async () => {
-    const judge = readdirSync(folder).find((file) => file.startsWith('judge-'))!;
-    const aside = path.join(folder, 'aside.js');
-    renameSync(path.join(folder, judge), aside);
+    const judges = readdirSync(folder).filter((file) => file.startsWith('judge-'));
+    const aside = path.join(folder, 'aside');
+    mkdirSync(aside);
+    for (const file of judges) renameSync(path.join(folder, file), path.join(aside, file));
     try {
       await open('<brimwise-check></brimwise-check><brimwise-verdict capacity="1.3 L">Our verdict.</brimwise-verdict>');
       await waitForMatch(page, 'textarea');
@@ -175,7 +176,8 @@ describe.each([
       expect(await page.evaluate(() => document.body.innerText)).toContain('Our verdict.');
       expect(complaints.filter((told) => told.includes('Brimwise judges nothing'))).toHaveLength(1);
     } finally {
-      renameSync(aside, path.join(folder, judge));
+      for (const file of judges) renameSync(path.join(aside, file), path.join(folder, file));
+      rmSync(aside, { recursive: true });
     }
   });
 

@@ -6,7 +6,7 @@ import { loadJudge } from '../../widget/judging.js';
 import { dress } from '../../widget/styles/index.js';
 
 // Tests of what is said need not wait for the part that says it; judging.test.ts waits.
-await loadJudge();
+await loadJudge('list');
 
 const { axe } = globalThis as unknown as { axe: typeof Axe };
 

@@ -27,7 +27,9 @@ describe('what reads and judges', () => {
     await new Promise((resolve) => setTimeout(resolve, 100));
     expect(empty.report).to.equal(null);
     expect(judgeAtHand()).to.equal(null);
-    expect(performance.getEntriesByType('resource').filter(({ name }) => /core\/door\./.test(name))).to.deep.equal([]);
+    expect(
+      performance.getEntriesByType('resource').filter(({ name }) => /core\/(typed-)?door\./.test(name)),
+    ).to.deep.equal([]);
   });
 
   it('comes when the reader has something to ask, and tells the page', async () => {

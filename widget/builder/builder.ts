@@ -246,7 +246,7 @@ function show(): void {
 /** Takes the verdict down once the first sample has judged what is set. */
 async function say(): Promise<void> {
   const sample = place.querySelector<BrimwiseCheck>(`.sample ${choice.element}`)!;
-  await loadJudge();
+  await loadJudge('list');
   await sample.updateComplete;
   const { report } = sample;
   const words = wordsFor(languageOf(sample, choice.attributes['language'] ?? null));

@@ -11,7 +11,7 @@ import {
   type LetterFormat,
   type LetterParagraph,
   type LetterPart,
-} from '../../core/english.js';
+} from '../../core/typed-door.js';
 import type { Fields, Judged } from '../draft.js';
 import type { Words } from '../messages/en.js';
 import { html, nothing } from '../tags.js';

@@ -150,14 +150,18 @@ let learnt: readonly Words[] = [];
 const compiled = new Map<Words, Lexicon>();
 
 /**
- * Adds languages to those the reader knows; one it knows already is left as it is. The order they come in makes no difference:
+ * Adds languages to those the reader knows; one it knows already is left as it is, unless more of it comes. The order they come in makes no difference:
  * English stands first, the others by their tags.
  */
 export function learn(languages: readonly Words[]): void {
-  const news = languages.filter(({ language }) => !languageTags().includes(language));
+  const extent = (words: Words | undefined) => (words === undefined ? 0 : Object.keys(words).length);
+  const news = languages.filter(
+    (words) => extent(words) > extent(learnt.find(({ language }) => language === words.language)),
+  );
   if (news.length === 0) return;
   const rank = ({ language }: Words) => (language === 'en' ? '' : language);
-  learnt = [...learnt, ...news].sort((a, b) => (rank(a) < rank(b) ? -1 : 1));
+  const kept = learnt.filter(({ language }) => !news.some((words) => words.language === language));
+  learnt = [...kept, ...news].sort((a, b) => (rank(a) < rank(b) ? -1 : 1));
   dictionaries.clear();
   tellings.clear();
   owners = undefined;
