@@ -1,5 +1,5 @@
-import { en } from './en.js';
-import type { Words } from './words.js';
+import { en } from './words/en.js';
+import type { Words } from './words/words.js';
 
 /** The fields of `Words` that a measure is typed with. */
 const MEASURING: readonly (keyof Words)[] = [
