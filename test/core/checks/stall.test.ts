@@ -31,7 +31,11 @@ describe('a flame too weak for its pot; wind factor and power of burners: common
   });
 
   it('falls short where neither would do', () => {
-    const facts = factsOfPot({ capacity: '2 l', diameter: 200, lid: true }, trip, { type: 'solid-fuel', powerW: 20 });
+    const windy = { ...trip, wind: 'windy' } as const;
+    const facts = factsOfPot({ capacity: '2 l', diameter: 200, height: 70 }, windy, {
+      type: 'solid-fuel',
+      powerW: 100,
+    });
     const [finding] = findingsOf(stall, facts);
     expect(finding).toMatchObject({ grade: 'falls-short', key: 'never' });
   });
