@@ -16,13 +16,12 @@ describe('the linter of the store, over the build for Firefox', () => {
       code,
       text: readFileSync(path.join(FOLDER, file), 'utf8').split('\n')[line - 1]?.trim(),
     }));
-    // The value is the strings of a template literal, under the Trusted Types policy that the manifest names; what a person types is never among them.
-    // The two scripts that read a page ask whether the browser has `chrome.dom`; Firefox has not, and is asked for nothing more.
-    const shadow = { code: 'UNSUPPORTED_API', text: expect.stringContaining('chrome?.dom?.openOrClosedShadowRoot?.(') };
-    expect(found).toEqual([
-      shadow,
-      shadow,
+    // What reads a page asks whether the browser has `chrome.dom`; Firefox has not, and is asked for nothing more.
+    const isAsked = ({ text = '' }) => text.includes('chrome?.dom?.openOrClosedShadowRoot?.(');
+    expect(found.filter((one) => !isAsked(one))).toEqual([
+      // The value is the strings of a template literal, under the Trusted Types policy that the manifest names; what a person types is never among them.
       { code: 'UNSAFE_VAR_ASSIGNMENT', text: expect.stringMatching(/^return \w+\.innerHTML = \w+, \w+;$/) },
     ]);
+    expect(new Set(found.filter(isAsked).map(({ code }) => code))).toEqual(new Set(['UNSUPPORTED_API']));
   });
 });

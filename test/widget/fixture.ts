@@ -49,3 +49,11 @@ export async function hints(act: () => Promise<unknown>): Promise<string[]> {
   }
   return told.filter((words) => words.includes('brimwise'));
 }
+
+/** Waits until something holds that comes later than an update. */
+export async function until(holds: () => boolean): Promise<void> {
+  for (let waited = 0; !holds(); waited += 20) {
+    if (waited > 8000) throw new Error(`In vain: ${holds.toString()}`);
+    await new Promise((resolve) => setTimeout(resolve, 20));
+  }
+}

@@ -2,7 +2,7 @@ import { sendKeys } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import { html } from 'lit';
 import { EMPTY_DRAFT, type BrimwiseCheck } from '../../widget/index.js';
-import { expectAccessible, mount } from './fixture.js';
+import { expectAccessible, mount, until } from './fixture.js';
 
 const TEXT =
   'We were four friends on the lakes. In the evenings we sat around a gas stove and talked. My mug was the old enamel one. I had a 900 ml pot with a lid for myself, and it was plenty. We were glad of the kettle then.';
@@ -11,13 +11,6 @@ const buttons = (element: BrimwiseCheck) => [
   ...element.shadowRoot!.querySelectorAll<HTMLButtonElement>('.also button'),
 ];
 const items = (element: BrimwiseCheck) => element.shadowRoot!.querySelectorAll('.reading .it').length;
-
-async function until(holds: () => boolean): Promise<void> {
-  for (let waited = 0; !holds(); waited += 20) {
-    if (waited > 8000) throw new Error(`In vain: ${holds.toString()}`);
-    await new Promise((resolve) => setTimeout(resolve, 20));
-  }
-}
 
 async function check(): Promise<BrimwiseCheck> {
   document.body.replaceChildren();
@@ -32,9 +25,9 @@ describe('things named in passing', () => {
   it('stand below the reading, each with a button that says what it counts', async () => {
     const element = await check();
     expect(buttons(element).map((button) => button.getAttribute('aria-label') ?? button.textContent.trim())).to.eql([
-      'Count it: stove gas, line 1',
-      'Count it: mug enamel, line 1',
-      'Count it: kettle, line 1',
+      'It counts: stove gas, line 1',
+      'It counts: mug enamel, line 1',
+      'It counts: kettle, line 1',
       'Count all 3',
     ]);
     expect(items(element)).to.equal(1);

@@ -212,7 +212,7 @@ export const WORDS = {
   itCounts: 'It counts',
   alsoNamed: 'Also named',
   alsoNamedWhy: 'In passing; not counted. Do they go along?',
-  countIt: (thing: string, line: number) => `Count it: ${thing}, line ${line}`,
+  countIt: (thing: string, line: number) => `It counts: ${thing}, line ${line}`,
   countAll: (n: number) => `Count all ${n}`,
   notCookKit: (n: number) => `${n} ${n === 1 ? 'line' : 'lines'} not cook kit`,
   notUnderstood: 'not understood.',

@@ -1404,7 +1404,7 @@ export const german: Words = {
   itCounts: 'Es zählt',
   alsoNamed: 'Auch genannt',
   alsoNamedWhy: 'Nebenbei; nicht gezählt. Kommt es mit?',
-  countIt: (thing, line) => `Mitzählen: ${thing}, Zeile ${line}`,
+  countIt: (thing, line) => `Es zählt: ${thing}, Zeile ${line}`,
   countAll: (n) => `Alle ${n} zählen`,
   notCookKit: (n) => `${n} ${lines(n)} ohne Kochzeug`,
   notUnderstood: 'nicht verstanden.',

@@ -1384,7 +1384,7 @@ export const spanish: Words = {
   itCounts: 'Sí cuenta',
   alsoNamed: 'También se nombra',
   alsoNamedWhy: 'De paso; no se cuenta. ¿Va en el viaje?',
-  countIt: (thing, line) => `Contar: ${thing}, línea ${line}`,
+  countIt: (thing, line) => `Sí cuenta: ${thing}, línea ${line}`,
   countAll: (n) => `Contar los ${n}`,
   notCookKit: (n) => `${lines(n)} ${n === 1 ? 'ajena' : 'ajenas'} a la cocina`,
   notUnderstood: 'sin entender.',

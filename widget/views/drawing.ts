@@ -275,6 +275,9 @@ function wallLabels({ pot, outline, scale: { x }, base, words, wording, wordsAt 
   return { parts: svg`${bracket}${labels}`, lowest: Math.max(...at, base(outline.height)) };
 }
 
+/** Width of the words at a ray, with their distance from it. */
+const LEAN_WORDS = 65;
+
 /** How far it leans before it tips and before it spills, as rays from the edge it goes over: beside the pot, or under a wide one. */
 function leans(
   { pot, outline, scale, words, wording, wordsAt }: Sheet,
@@ -306,7 +309,9 @@ function leans(
     ends.map(([, y], i) => y + (i === 0 ? -6 : 4)),
     17,
   );
-  const push = clear ? Math.max(0, lowest + 17 - Math.min(...apart)) : 0;
+  // Words of a ray that ends under the words beside the wall go below those.
+  const beneath = clear || ends.some(([ex]) => ex + LEAN_WORDS > wordsAt);
+  const push = beneath ? Math.max(0, lowest + 17 - Math.min(...apart)) : 0;
   const at = apart.map((y) => y + push);
   return svg`${fulcrum}${arc}${marks}${rays.map(({ deg, said, ray, voice }, i) => {
     const [ex, ey] = ends[i]!;
