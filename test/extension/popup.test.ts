@@ -82,6 +82,7 @@ describe('the popup in Chromium', () => {
       await chromium.worker()
     ).evaluate(() => chrome.runtime.getContexts({ contextTypes: ['SIDE_PANEL'] }));
     expect(contexts.length).toBe(1);
+    await waitForFindings(panel);
     expect(await panel.$eval('>>> textarea', (area) => area.value)).toBe('Pot 1 L');
     await panel.close();
   });
