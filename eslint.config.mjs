@@ -22,6 +22,20 @@ const NO_FACES = ['**/widget/**', '**/extension/**'];
 /** Folders of core that `folder` may not see, besides the faces. */
 const below = (...names) => [...names.map((name) => `**/${name}/**`), ...NO_FACES];
 
+/** The folders of the next reader in the order of the text's way through them: none sees one after it. */
+const readerWalls = (folders) =>
+  folders.map((folder, i) =>
+    wall(
+      `core/reader/${folder}`,
+      [
+        ...below('kit', 'physics', 'plan', 'checks', 'report', 'input'),
+        ...folders.slice(i + 1).map((later) => `../${later}/**`),
+        '../read.js',
+      ],
+      'A text goes from words and tokens to phrases, rows, things, claims and items, and never back.',
+    ),
+  );
+
 export default defineConfig(
   globalIgnores(['dist/**', 'coverage/**', 'reports/**', '**/*.mjs', '.stryker-tmp/**']),
   js.configs.recommended,
@@ -77,6 +91,13 @@ export default defineConfig(
     below('kit', 'physics', 'plan', 'checks', 'report', 'input'),
     'Reading text needs the model and the vocabulary, nothing that judges.',
   ),
+  wall(
+    'core/reader',
+    below('kit', 'physics', 'plan', 'checks', 'report', 'input'),
+    'Reading text needs the model and the vocabulary, nothing that judges.',
+  ),
+  ...readerWalls(['words', 'tokens', 'phrases', 'rows', 'things', 'claims', 'items']),
+  { files: ['core/reader/**/*.ts'], rules: { complexity: ['error', 25] } },
   wall(
     'core/physics',
     below('reading', 'kit', 'plan', 'checks', 'report', 'input'),

@@ -1,5 +1,5 @@
 import { unitBySymbol } from './quantities/units.js';
-import { languageTags, tellingOf } from './text/lexicon.js';
+import { known, type Lexicons } from './text/lexicon.js';
 import { SAMPLE } from './text/beginning.js';
 import { tokenise, type Token } from './text/tokens.js';
 
@@ -15,13 +15,14 @@ const WORD = /\p{L}{3}|(?!\p{Script=Latin})\p{L}/u;
 /** Whether a text is in a language learnt: enough of its words are known. A text without words is. */
 export function isUnderstood(text: string): boolean {
   let words = 0;
-  let known = 0;
+  let understood = 0;
+  const lexicons = known();
   for (const { type, fold } of tokenise(text, 0, Math.min(text.length, SAMPLE), true)) {
     if (type !== 'word' || !WORD.test(fold) || unitBySymbol(fold) !== undefined) continue;
     words++;
-    if (tellingOf(fold).languages.length > 0) known++;
+    if (lexicons.tellingOf(fold).languages.length > 0) understood++;
   }
-  return known >= words * UNDERSTOOD_SHARE;
+  return understood >= words * UNDERSTOOD_SHARE;
 }
 
 /** Kana and kanji are Japanese, the only language here with either, whatever word they stand in; each tells less than a word. */
@@ -40,14 +41,15 @@ const MOST_SPOKEN = 2;
 export function languagesIn(
   sample: readonly (readonly Token[])[],
   locale: string | undefined,
+  lexicons: Lexicons = known(),
 ): { spoken: string[]; read: string[] } {
-  const tags = languageTags();
+  const tags = lexicons.tags();
   const sums = new Float64Array(tags.length);
   const japanese = tags.indexOf('ja');
   for (const line of sample)
     for (const { type, fold } of line) {
       if (type !== 'word') continue;
-      const { languages, score } = tellingOf(fold);
+      const { languages, score } = lexicons.tellingOf(fold);
       for (const language of languages) sums[language]! += score;
       const first = fold.charCodeAt(0);
       if (first >= KANA && first <= LAST_KANJI && japanese >= 0) sums[japanese]! += JAPANESE_SCORE;

@@ -6,10 +6,18 @@ import { build } from 'esbuild';
 
 const here = path.dirname(fileURLToPath(import.meta.url));
 
-/** The reader, bundled in memory. */
-export async function bundledReader() {
+/** The reader, or the next one, bundled in memory. */
+export async function bundledReader(next = false) {
   const { outputFiles } = await build({
-    entryPoints: [path.join(here, '../../core/reading/index.ts')],
+    stdin: {
+      contents: next
+        ? `import { LANGUAGES } from './data/words/index.js';
+           import { createReader } from './reader/index.js';
+           export const { readList } = createReader(LANGUAGES);`
+        : `export { readList } from './reading/index.js';`,
+      resolveDir: path.join(here, '../../core'),
+      loader: 'ts',
+    },
     bundle: true,
     format: 'esm',
     platform: 'neutral',

@@ -1,4 +1,4 @@
-// Reads the practice lists and prints how much of them was read right. `node test/practice/score.mjs [--verbose] [ids or languages…]`
+// Reads the practice lists and prints how much of them was read right. `node test/practice/score.mjs [--verbose] [--next] [ids or languages…]`; `--next` takes the next reader.
 import { scoreList, sum, recall, precision } from './judge.mjs';
 import { bundledReader, practiceLists, prediction } from './predict.mjs';
 
@@ -31,7 +31,7 @@ function row(name, results) {
 const args = process.argv.slice(2);
 const verbose = args.includes('--verbose');
 const wanted = args.filter((arg) => !arg.startsWith('--'));
-const { readList } = await bundledReader();
+const { readList } = await bundledReader(args.includes('--next'));
 const lists = practiceLists().filter(
   ({ id, label }) => wanted.length === 0 || wanted.includes(id) || wanted.includes(label.lang),
 );

@@ -146,34 +146,96 @@ function compile(words: Words): Lexicon {
   return { words, phrases: sorted, endings, beginnings };
 }
 
-let learnt: readonly Words[] = [];
-const compiled = new Map<Words, Lexicon>();
+/** So many dictionaries, and so many words of one, are kept for the next text. */
+const MOST_DICTIONARIES = 8;
+const MOST_WORDS = 20_000;
 
-/**
- * Adds languages to those the reader knows; one it knows already is left as it is, unless more of it comes. The order they come in makes no difference:
- * English stands first, the others by their tags.
- */
-export function learn(languages: readonly Words[]): void {
-  const extent = (words: Words | undefined) => (words === undefined ? 0 : Object.keys(words).length);
-  const news = languages.filter(
-    (words) => extent(words) > extent(learnt.find(({ language }) => language === words.language)),
-  );
-  if (news.length === 0) return;
-  const rank = ({ language }: Words) => (language === 'en' ? '' : language);
-  const kept = learnt.filter(({ language }) => !news.some((words) => words.language === language));
-  learnt = [...kept, ...news].sort((a, b) => (rank(a) < rank(b) ? -1 : 1));
-  dictionaries.clear();
-  tellings.clear();
-  owners = undefined;
+/** The languages that a reader knows, and what has been looked up in them. */
+export class Lexicons {
+  /** English first, the others by their tags: the order they were learnt in makes no difference. */
+  private readonly languages: readonly Words[];
+  private readonly compiled: Map<Words, Lexicon>;
+  private readonly dictionaries = new Map<string, Dictionary>();
+  private readonly tellings = new Map<string, Telling>();
+  private owners: ReadonlyMap<string, readonly number[]> | undefined;
+
+  constructor(languages: readonly Words[], compiled = new Map<Words, Lexicon>()) {
+    const rank = ({ language }: Words) => (language === 'en' ? '' : language);
+    this.languages = [...languages].sort((a, b) => (rank(a) < rank(b) ? -1 : 1));
+    this.compiled = compiled;
+  }
+
+  /** These languages and more; one that is known already is left as it is, unless more of it comes. */
+  with(more: readonly Words[]): Lexicons {
+    const extent = (words: Words | undefined) => (words === undefined ? 0 : Object.keys(words).length);
+    const news = more.filter(
+      (words) => extent(words) > extent(this.languages.find(({ language }) => language === words.language)),
+    );
+    if (news.length === 0) return this;
+    const kept = this.languages.filter(({ language }) => !news.some((words) => words.language === language));
+    return new Lexicons([...kept, ...news], this.compiled);
+  }
+
+  tags(): readonly string[] {
+    return this.languages.map(({ language }) => language);
+  }
+
+  /** The dictionary of some languages, the likeliest first. It remembers what it has looked up. */
+  dictionaryOf(tags: readonly string[]): Dictionary {
+    const key = tags.join();
+    const known = this.dictionaries.get(key);
+    if (known !== undefined) return known;
+    if (this.dictionaries.size >= MOST_DICTIONARIES) this.dictionaries.clear();
+    const own = tags.flatMap((tag) => this.all().filter((lexicon) => lexicon.words.language === tag));
+    const dictionary = new Dictionary(own);
+    this.dictionaries.set(key, dictionary);
+    return dictionary;
+  }
+
+  /** A word tells by being known, shared among the languages that know it; else each language that knows its ending. */
+  tellingOf(word: string): Telling {
+    const known = this.tellings.get(word);
+    if (known !== undefined) return known;
+    this.owners ??= owned(this.all());
+    const owners = this.owners.get(word) ?? [];
+    const telling =
+      owners.length > 0
+        ? { languages: owners, score: 1 / owners.length }
+        : { languages: endingLanguages(word, this.all()), score: 1 };
+    if (this.tellings.size >= MOST_WORDS) this.tellings.clear();
+    this.tellings.set(word, telling);
+    return telling;
+  }
+
+  /** The lexicons, each made on first use. */
+  private all(): readonly Lexicon[] {
+    return this.languages.map((words) => {
+      const known = this.compiled.get(words) ?? compile(words);
+      this.compiled.set(words, known);
+      return known;
+    });
+  }
 }
 
-/** The lexicons of the languages learnt, each made on first use. */
-function lexicons(): readonly Lexicon[] {
-  return learnt.map((words) => {
-    const known = compiled.get(words) ?? compile(words);
-    compiled.set(words, known);
-    return known;
-  });
+let learnt = new Lexicons([]);
+
+/** Adds languages to those that today's reader knows; one it knows already is left as it is. */
+export function learn(languages: readonly Words[]): void {
+  learnt = learnt.with(languages);
+}
+
+/** What today's reader has learnt. */
+export function known(): Lexicons {
+  return learnt;
+}
+
+export function dictionaryOf(tags: readonly string[]): Dictionary {
+  return learnt.dictionaryOf(tags);
+}
+
+/** The languages learnt, by tag. */
+export function languageTags(): readonly string[] {
+  return learnt.tags();
 }
 
 /** What one word opens, in some languages, the likeliest first. */
@@ -186,32 +248,16 @@ export interface Opening {
   readonly tellsSystem: boolean;
 }
 
-/** So many dictionaries, and so many words of one, are kept for the next text. */
-const MOST_DICTIONARIES = 8;
-const MOST_WORDS = 20_000;
-
-const dictionaries = new Map<string, Dictionary>();
-
-/** The dictionary of some languages, the likeliest first. It remembers what it has looked up. */
-export function dictionaryOf(tags: readonly string[]): Dictionary {
-  const key = tags.join();
-  const known = dictionaries.get(key);
-  if (known !== undefined) return known;
-  if (dictionaries.size >= MOST_DICTIONARIES) dictionaries.clear();
-  const dictionary = new Dictionary(tags);
-  dictionaries.set(key, dictionary);
-  return dictionary;
-}
-
 /** Looks words up in some languages, the likeliest first. */
 export class Dictionary {
   readonly languages: readonly Words[];
   private readonly lexicons: readonly Lexicon[];
   private readonly openings = new Map<string, Opening | null>();
 
-  constructor(tags: readonly string[]) {
-    this.lexicons = tags.flatMap((tag) => lexicons().filter((lexicon) => lexicon.words.language === tag));
-    this.languages = this.lexicons.map((lexicon) => lexicon.words);
+  /** @param lexicons  the likeliest first */
+  constructor(lexicons: readonly Lexicon[]) {
+    this.lexicons = lexicons;
+    this.languages = lexicons.map((lexicon) => lexicon.words);
   }
 
   /** The mark of tenths in the likeliest language. */
@@ -291,17 +337,10 @@ export function isThing(role: Role): boolean {
   return role === 'kind' || role === 'container' || role === 'notKit';
 }
 
-let owners: ReadonlyMap<string, readonly number[]> | undefined;
-
 /** Which languages know a word: for telling the language of a text. */
-function languagesOf(word: string): readonly number[] {
-  owners ??= owned();
-  return owners.get(word) ?? [];
-}
-
-function owned(): ReadonlyMap<string, readonly number[]> {
+function owned(lexicons: readonly Lexicon[]): ReadonlyMap<string, readonly number[]> {
   const map = new Map<string, number[]>();
-  for (const [language, lexicon] of lexicons().entries())
+  for (const [language, lexicon] of lexicons.entries())
     for (const [first, under] of lexicon.phrases) {
       const telling = under.some(
         (phrase) => phrase.words.length === 1 && phrase.senses.some((sense) => TELLING.has(sense.role)),
@@ -331,11 +370,6 @@ const TELLING = new Set<Role>([
   'unit',
 ]);
 
-/** The languages learnt, by tag. */
-export function languageTags(): readonly string[] {
-  return learnt.map(({ language }) => language);
-}
-
 /** What a word tells of the language it is in: some languages, and how much for each. */
 export interface Telling {
   /** As indices of `languageTags`. */
@@ -343,26 +377,10 @@ export interface Telling {
   readonly score: number;
 }
 
-const tellings = new Map<string, Telling>();
-
-/** A word tells by being known, shared among the languages that know it; else each language that knows its ending. */
-export function tellingOf(word: string): Telling {
-  const known = tellings.get(word);
-  if (known !== undefined) return known;
-  const owners = languagesOf(word);
-  const telling =
-    owners.length > 0
-      ? { languages: owners, score: 1 / owners.length }
-      : { languages: endingLanguages(word), score: 1 };
-  if (tellings.size >= MOST_WORDS) tellings.clear();
-  tellings.set(word, telling);
-  return telling;
-}
-
 /** Which languages name a thing by the ending of a longer word. */
-function endingLanguages(word: string): readonly number[] {
+function endingLanguages(word: string, lexicons: readonly Lexicon[]): readonly number[] {
   if (word.length < 6) return [];
-  return lexicons().flatMap((lexicon, language) => {
+  return lexicons.flatMap((lexicon, language) => {
     for (let i = 1; i <= word.length - 4; i++) {
       const senses = lexicon.endings.get(word.slice(i));
       if (senses?.some((sense) => isThing(sense.role))) return [language];
