@@ -1,12 +1,13 @@
 import type { Words } from '../data/words/words.js';
 import { phrase } from '../model/phrase.js';
-import type { Line, Reading } from '../model/reading.js';
+import type { Reading } from '../model/reading.js';
 import { rowsOf } from '../reading/formats/index.js';
 import { LONGEST_LINE, readable, splitLines } from '../reading/formats/lines.js';
 import type { Row as Source, SourceLine } from '../reading/formats/rows.js';
 import { wordCells } from '../reading/items/columns.js';
 import { itemOf } from '../reading/items/draft.js';
 import { languagesIn } from '../reading/languages.js';
+import { passingOf } from '../reading/passing.js';
 import { Tale } from '../reading/story.js';
 import { Beginning } from '../reading/text/beginning.js';
 import { Lexicons, type Dictionary } from '../reading/text/lexicon.js';
@@ -67,23 +68,25 @@ export function createReader(languages: readonly Words[], report: Report = { wit
     }
     const units = massUnitsOf(first.map(({ stretch }) => stretch));
     const degrees = system.system === 'us' ? 'f' : 'c';
-    const list = new List(text, lines, dictionary, units, plainLists(sources), degrees, report);
+    const list = new List(report, text, lines, dictionary, units, plainLists(sources), degrees);
     const tale = new Tale();
     for (const [i, source] of sources.entries()) {
       if (i % ROWS_A_STEP === 0) yield;
       const row = first[i] ?? rowAt(source);
       tale.hear(row.stretch);
-      list.read(row, sources, i);
+      list.readRow(row, sources, i);
     }
     yield;
     list.close();
     const found = list.items.map(itemOf);
     const story = tale.isStory(found);
     const items = story ? [] : found;
+    const passing = passingOf(items, [...(story ? found : []), ...list.named.map(itemOf)]);
     yield;
     return {
       items,
-      lines: story ? list.lines(items).map(told) : list.lines(items),
+      passing,
+      lines: list.lines(items, passing),
       trip: story ? {} : list.trip.hints,
       languages: spoken,
       units: system.system,
@@ -98,12 +101,6 @@ export function createReader(languages: readonly Words[], report: Report = { wit
 function plainLists(rows: readonly Source[]): boolean {
   const full = rows.filter((row) => row.type !== 'rule' && row.type !== 'columns');
   return full.filter((row) => row.bullet).length * 3 < full.length;
-}
-
-/** A line of a story: what is named in it is nobody's kit. */
-function told(line: Line): Line {
-  if (line.use === 'blank') return line;
-  return { ...line, use: 'not-cook-kit', because: phrase`it tells a story and lists nothing` };
 }
 
 /** More things than this on one line of a text of few lines: its breaks were lost on the way. */

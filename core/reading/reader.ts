@@ -9,7 +9,7 @@ import type { Row, SourceLine } from './formats/rows.js';
 import { draftOf, isMissing, measuresOf, spanOf, stated, type Draft } from './items/draft.js';
 import { findTerms } from './text/terms.js';
 import { tokenise, type Token } from './text/tokens.js';
-import { applyFigures, besideOf, besideRow, figuresOf } from './items/columns.js';
+import { applyFigures, besideOf, besideRow, figuresOf, type ColumnFigures } from './items/columns.js';
 import { alternativeOf, furtherOf } from './items/alternatives.js';
 import { shareTraits } from './items/traits.js';
 import { unnamedPot, unnamedStove } from './items/unnamed.js';
@@ -20,6 +20,7 @@ import { shareCount, shareMass } from './items/shared.js';
 import { sharePerson } from './items/quantity.js';
 import type { Order } from './items/size.js';
 import { termsOf, type Stretch } from './items/stretch.js';
+import type { Thing } from './items/things.js';
 import type { MassUnits } from './usual-units.js';
 import { isBold, isHeading, isTotal, namesItself, NOTHING_LENT, Sections, type Lent } from './sections.js';
 import { unread } from './unread.js';
@@ -143,7 +144,7 @@ export class Reader {
   private readonly inProse = new Set<Draft>();
   readonly trip: Gathered;
   private readonly sections = new Sections();
-  private readonly order: Order = { heightFirst: false };
+  protected readonly order: Order = { heightFirst: false };
   private readonly uses = new Map<number, { use: LineUse; because?: string }>();
   private readonly text: string;
   private readonly source: readonly SourceLine[];
@@ -217,7 +218,7 @@ export class Reader {
     if (this.items.length < LEAST_LIST) return;
     for (const { draft, stretch, context } of this.passing.values()) {
       if (this.items.some((item) => item.kind === draft.kind)) continue;
-      fill(stretch, draft, [], context, this.order);
+      this.fillIn(stretch, [draft], [], context);
       const after = this.items.findLastIndex((item) => item.line <= draft.line) + 1;
       this.items.splice(after, 0, draft);
       this.rows.splice(after, 0, stretch.row);
@@ -282,12 +283,7 @@ export class Reader {
       (drafts.every((draft) => draft.kind === 'lid') ? unnamedPot(stretch, context) : undefined) ??
       (drafts.length === 0 ? unnamedStove(stretch, context) : undefined);
     if (unnamed !== undefined) drafts.splice(0, drafts.length, unnamed);
-    if (drafts.length > 0 && row.cells.length > 1) this.readFigures(stretch, drafts, context);
-    for (const draft of drafts) fill(stretch, draft, parts, context, this.order);
-    shareCount(stretch, drafts);
-    sharePerson(stretch, drafts);
-    shareTraits(stretch, drafts);
-    if (row.cells.length === 1) shareMass(stretch, drafts);
+    if (drafts.length > 0) this.fillIn(stretch, drafts, parts, context);
     for (const draft of [...drafts]) {
       const other = alternativeOf(stretch, draft);
       drafts.splice(drafts.indexOf(draft) + 1, 0, ...(other === undefined ? furtherOf(stretch, draft) : [other]));
@@ -316,16 +312,32 @@ export class Reader {
     }
   }
 
-  /** The figures of the columns, each thing's from its own of the tables side by side. */
-  private readFigures({ row, cellOf }: Stretch, drafts: readonly Draft[], context: Context): void {
+  /** Reads all that a row tells of its things. The next reader does this its own way. */
+  protected fillIn(stretch: Stretch, drafts: readonly Draft[], parts: readonly Thing[], context: Context): void {
+    for (const [own, figures] of this.columnsOf(stretch, drafts, context)) applyFigures(own, figures);
+    for (const draft of drafts) fill(stretch, draft, parts, context, this.order);
+    shareCount(stretch, drafts);
+    sharePerson(stretch, drafts);
+    shareTraits(stretch, drafts);
+    if (stretch.row.cells.length === 1) shareMass(stretch, drafts);
+  }
+
+  /** What the columns of figures say, of each thing those of its own of the tables side by side. */
+  protected columnsOf(
+    { row, cellOf }: Stretch,
+    drafts: readonly Draft[],
+    context: Context,
+  ): (readonly [own: readonly Draft[], figures: ColumnFigures])[] {
+    if (row.cells.length < 2) return [];
     const units = context.massUnit === undefined ? this.massUnits : { usual: context.massUnit };
     const besides = new Map<number, Draft[]>();
     for (const draft of drafts) {
       const start = besideOf(row, cellOf[Math.max(0, draft.noun[0])] ?? 0);
       besides.set(start, [...(besides.get(start) ?? []), draft]);
     }
-    for (const [start, own] of besides)
-      applyFigures(own, figuresOf(this.text, besideRow(row, start), this.dictionary, units));
+    return [...besides].map(
+      ([start, own]) => [own, figuresOf(this.text, besideRow(row, start), this.dictionary, units)] as const,
+    );
   }
 
   /** What holds for a row: what the headings lend, and what it says itself. Rows under the same headings share it. */
@@ -444,7 +456,7 @@ export class Reader {
       return true;
     }
     const more = draftOf(last.kind, last.line, last.span, undefined, 0, stretch.tokens.length, [-1, -1]);
-    fill(stretch, more, [], { ...NOTHING, bulleted: true }, this.order);
+    this.fillIn(stretch, [more], [], { ...NOTHING, bulleted: true });
     if (part) more.lid = stated(own.carried, own.span);
     return addTo(last, more);
   }

@@ -32,6 +32,8 @@ export type Told = Mutable<
   >
 > & {
   capacitiesMl: Given<number>[];
+  /** How many are in each of the groups that cook on their own. */
+  perGroup: Given<number>;
   role: NonNullable<Item['role']>;
 };
 export type Field = keyof Told;

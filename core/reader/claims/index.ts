@@ -10,7 +10,7 @@ import {
   massOfAll,
   massWithoutUnit,
 } from './mass.js';
-import { countInName, lentPerPerson, perPerson } from './people.js';
+import { countInName, lentPerPerson, perGroup, perPerson } from './people.js';
 import { bracketed, countAfter, countBefore, countFromName, countOfBoth, packs, parts } from './quantity.js';
 import type { Rule } from './rule.js';
 import { sizes, sizesWithoutUnit } from './sizes.js';
@@ -39,6 +39,7 @@ export const RULES: readonly Rule[] = [
   countOfBoth,
   perPerson,
   lentPerPerson,
+  perGroup,
   sizes,
   sizesWithoutUnit,
   traits,

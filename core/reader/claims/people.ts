@@ -6,6 +6,7 @@ import type { Row } from '../rows/row.js';
 import type { Thing } from '../things/thing.js';
 import type { Claim } from './claim.js';
 import { isRate } from './amounts.js';
+import { groupOf } from '../../reading/trip/groups.js';
 import { rule } from './rule.js';
 import type { Scene } from './scene.js';
 
@@ -15,9 +16,7 @@ export const perPerson = rule({
   id: 'per-person',
   needs: ['perPerson', 'people'],
   find: (scene) => {
-    const own = scene.things.filter((thing) => isForEach(scene, thing) || isLed(scene.row, thing));
-    const ware = scene.things.filter((thing) => !own.includes(thing) && isBeforeWare(scene, thing, own));
-    return [...own, ...ware].map((thing): Claim => scene.claim('per-person', thing, 'perPerson', true, [], CERTAIN));
+    return forEachPerson(scene).map((thing): Claim => scene.claim('per-person', thing, 'perPerson', true, [], CERTAIN));
   },
   examples: [
     ['- mug, one each', 'mug a person'],
@@ -42,6 +41,27 @@ export const lentPerPerson = rule({
   examples: [['Everyone brings:\n- mug', 'mug a person']],
   not: [['Group kit:\n- mug', 'mug']],
 });
+
+export const perGroup = rule({
+  id: 'per-group',
+  find: (scene) =>
+    scene.things.flatMap((thing, i): Claim[] => {
+      if (scene.lent.perPerson || forEachPerson(scene).includes(thing)) return [];
+      const to = Math.min(scene.endOf(thing), scene.things[i + 1]?.first ?? Infinity);
+      const said = groupOf(scene.row.stretch, [thing.first, thing.last], to);
+      const given = said ?? scene.lent.perGroup;
+      return given === undefined ? [] : [scene.claim('per-group', thing, 'perGroup', given, [], CERTAIN)];
+    }),
+  examples: [['- Per pair: pot 1 l, stove', 'pot a group 1000 ml; stove a group']],
+  not: [['- pot for a pair of friends', 'pot']],
+});
+
+/** The things that everybody brings, by what the row says. */
+function forEachPerson(scene: Scene): Thing[] {
+  const own = scene.things.filter((thing) => isForEach(scene, thing) || isLed(scene.row, thing));
+  const ware = scene.things.filter((thing) => !own.includes(thing) && isBeforeWare(scene, thing, own));
+  return [...own, ...ware];
+}
 
 /** "one each", "per person", "je eine", "a mug each"; not "14 g each", nor a pot's "0.75 l per person". */
 function isForEach(scene: Scene, thing: Thing): boolean {

@@ -151,7 +151,8 @@ function pairBefore(row: Row, thing: Thing, from: number): Count | undefined {
   if (thing.kind === 'stove' && thing.many === false) return undefined;
   const pair = row.of('pair').find(({ first, last }) => {
     const tied = row.is(last + 1, '-') && row.tokens.gap[last + 1] === 0;
-    return first >= from && last < thing.first && thing.first - last <= 3 && !tied;
+    const people = row.covers('eachGroup', first) !== undefined;
+    return first >= from && last < thing.first && thing.first - last <= 3 && !tied && !people;
   });
   return pair === undefined ? undefined : { value: 2, first: pair.first, last: pair.last };
 }

@@ -20,7 +20,7 @@ interface Trait {
 }
 
 const TRAITS: readonly Trait[] = [
-  { role: 'materials', field: 'material', of: () => true, but: burns },
+  { role: 'materials', field: 'material', of: () => true, but: isOfOther },
   { role: 'stoveTypes', field: 'stoveType', of: (kind) => kind === 'stove' },
   { role: 'stoveForms', field: 'stoveForm', of: (kind) => kind === 'stove' },
   { role: 'fuelTypes', field: 'fuelType', of: (kind) => kind === 'fuel' },
@@ -55,6 +55,14 @@ export const traits = rule({
   ],
   not: [['- wood stove', 'stove wood']],
 });
+
+/** "wooden handle", "for the wood stove": of the noun that it stands right before, or what burns. */
+function isOfOther(row: Row, word: Phrase, thing: Thing): boolean {
+  const before = ({ first, last }: Phrase) => first === word.last + 1 || (first === word.first && last > word.last);
+  const part = row.of('handles').some(before) || row.of('bail').some(before);
+  const noun = row.of('kind').some((one) => (one.value === 'stove' || one.value === 'utensil') && before(one));
+  return (word.first > thing.last && (part || noun)) || burns(row, word, thing);
+}
 
 /** Wood and the like that burns is not what a stove or a fuel is made of. */
 function burns(row: Row, word: Phrase, { kind }: Thing): boolean {

@@ -7,7 +7,7 @@ import { doubt } from '../../reading/items/doubt.js';
 import type { Draft } from '../../reading/items/draft.js';
 import type { Order } from '../../reading/items/size.js';
 import type { Thing as OldThing } from '../../reading/items/things.js';
-import { readFuelWords } from '../../reading/items/traits.js';
+import { readFuelWords, shareTraits } from '../../reading/items/traits.js';
 import type { Claim } from '../claims/claim.js';
 import { columnClaims } from '../claims/columns.js';
 import { RULES } from '../claims/index.js';
@@ -29,7 +29,7 @@ export function decide(
   parts: readonly OldThing[],
   context: Context,
   order: Order,
-  columns: readonly (readonly [Draft[], ColumnFigures])[],
+  columns: readonly (readonly [own: readonly Draft[], figures: ColumnFigures])[],
   report: Report,
 ): void {
   if (drafts.length === 0) return;
@@ -52,6 +52,7 @@ export function decide(
     Object.assign(draft, { [claim.field]: claim.given });
     if (claim.basis !== undefined) draft.massBasis = claim.basis;
   }
+  shareTraits(row.stretch, drafts);
   for (const draft of drafts) {
     takeForPot(row, draft);
     doubt(row.stretch, draft);

@@ -15,6 +15,7 @@ function tellOne(item: Item): string {
   if (count === undefined) words.push('×?');
   else if (count !== '1' && count !== '~1') words.push(`×${count}`);
   if (item.perPerson) words.push('a person');
+  if (item.perGroup === true) words.push('a group');
   if (item.capacitiesMl.length > 0) words.push(`${item.capacitiesMl.map(figure).join('+')} ml`);
   for (const [given, before, after] of figuresOf(item)) {
     const told = figure(given);
