@@ -8,12 +8,12 @@ import { serve } from '../../scripts/serve.mjs';
 import { watch } from './watch.js';
 
 const PAGES = path.join(ROOT, 'test', 'extension', 'pages');
-/** The text of pages/hostile.html, as it is written there. */
+/** The text of pages/hostile.html, as it is seen there: its paragraphs stand apart. */
 const CODE = `Pot 1.3 L <script>globalThis.ran = 1</script>
 Stove <img src=x onerror="globalThis.ran = 2">
 </textarea><svg onload="globalThis.ran = 3"> gas 230 g
 Lid
-Mug \${globalThis.ran = 6} {{constructor}}`;
+Mug \${globalThis.ran = 6} {{constructor}}`.replaceAll('\n', '\n\n');
 
 const MANY = 20_000;
 
@@ -26,7 +26,9 @@ const select = (page: Page) =>
   page.evaluate(() => {
     document.getSelection()!.selectAllChildren(document.querySelector('#pick')!);
   });
-const linesIn = (tab: Page) => tab.$eval('>>> textarea', (area) => area.value.split('\n').length);
+/** Lines with something on them: a gap may stand under the heading. */
+const filledIn = (text: string) => text.split('\n').filter((line) => line !== '').length;
+const linesIn = async (tab: Page) => filledIn(await tab.$eval('>>> textarea', (area) => area.value));
 
 /** What a page of the extension shows of a text that came in; it is asked in that page. */
 function state(view: Window) {
@@ -117,7 +119,7 @@ describe('a selection that means harm, in Firefox', () => {
     await fill(page, MANY);
     await select(page);
     await firefox.pickMenuItem(extended, page, '#pick h2');
-    await expect.poll(async () => (await inSidebar()).text.split('\n').length, { timeout: 60_000 }).toBe(MANY);
+    await expect.poll(async () => filledIn((await inSidebar()).text), { timeout: 60_000 }).toBe(MANY);
     expect(await inSidebar()).toMatchObject({ judged: true, ran: null });
   });
 });
