@@ -107,7 +107,7 @@ export function hasFindings() {
  * @param {import('puppeteer-core').Page} page
  */
 export async function waitForFindings(page) {
-  await page.waitForFunction(hasFindings, { polling: 100 });
+  await page.waitForFunction(hasFindings, { polling: 100, timeout: 90_000 });
 }
 
 /**

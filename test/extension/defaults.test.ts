@@ -151,6 +151,7 @@ describe('the defaults, set on the full page', () => {
     expect([await shown('people'), await shown('season')]).toEqual(['5', 'winter']);
     await page.$eval('#defaults [name="people"]', (field) => (field as HTMLInputElement).select());
     await page.keyboard.press('Backspace');
+    await expect.poll(async () => (await inStore('local', 'people')) ?? '').toBe('');
     await page.reload();
     await page.waitForFunction(() => document.querySelector('#defaults h2'), { polling: 100 });
     expect([await shown('people'), await shown('season')]).toEqual(['', 'winter']);
